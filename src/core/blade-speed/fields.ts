@@ -1,0 +1,27 @@
+import { defineFields } from '../field.ts';
+
+const markedAs = [
+  { value: 'rpm', label: 'Revolutions a minute' },
+  { value: 'speed', label: 'Surface speed (m/s or ft/min)' },
+] as const;
+
+export const fields = defineFields([
+  { key: 'diameter', label: 'Blade diameter', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 50, max: 2000, limitFrom: 'arithmetic holds for any size; the limits catch slips of the decimal point' },
+  {
+    key: 'known', label: 'What is known', kind: 'choice', default: 'pulleys',
+    options: [
+      { value: 'pulleys', label: 'Engine speed and both pulleys' },
+      { value: 'spindle', label: 'Speed of the blade shaft, measured' },
+    ],
+  },
+  { key: 'engine', label: 'Engine speed, no load', kind: 'quantity', dimension: 'rotation', units: ['rpm', 'rpm'], min: 100, max: 20000, when: { field: 'known', is: ['pulleys'] }, help: 'The highest governed speed, from the machine plate or a rev counter.' },
+  { key: 'enginePulley', label: 'Engine pulley, pitch diameter', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 10, max: 1000, when: { field: 'known', is: ['pulleys'] } },
+  { key: 'bladePulley', label: 'Blade pulley, pitch diameter', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 10, max: 1000, when: { field: 'known', is: ['pulleys'] } },
+  { key: 'slip', label: 'Belt slip', kind: 'quantity', dimension: 'ratio', units: ['%', '%'], default: 0, min: 0, max: 30, more: true, when: { field: 'known', is: ['pulleys'] }, help: 'Leave at 0 to be on the safe side: slip only makes the blade slower.' },
+  { key: 'spindle', label: 'Blade-shaft speed', kind: 'quantity', dimension: 'rotation', units: ['rpm', 'rpm'], min: 10, max: 30000, when: { field: 'known', is: ['spindle'] } },
+  { key: 'markedAs', label: 'How the blade is marked', kind: 'choice', default: 'rpm', options: markedAs },
+  { key: 'markedRotation', label: 'Highest speed marked on the blade', kind: 'quantity', dimension: 'rotation', units: ['rpm', 'rpm'], min: 10, max: 40000, when: { field: 'markedAs', is: ['rpm'] } },
+  { key: 'markedSpeed', label: 'Highest surface speed marked on the blade', kind: 'quantity', dimension: 'speed', units: ['m/s', 'ft/min'], min: 1, max: 200, when: { field: 'markedAs', is: ['speed'] } },
+  { key: 'flange', label: 'Flange or other part that meets the work first, diameter', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 100, min: 0, max: 1000, group: 'Depth of cut' },
+  { key: 'clearance', label: 'Gap kept to the work', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 3, min: 0, max: 200, group: 'Depth of cut', more: true },
+]);

@@ -1,0 +1,34 @@
+/** Writes SI numbers for people. Rounding happens here and nowhere else. */
+import { toUnit, unitLabel, unitOf, type UnitKey } from './units.ts';
+
+export type UnitSystem = 'metric' | 'inch';
+export type UnitPair = readonly [UnitKey, UnitKey];
+
+export function pick<T>(pair: readonly [T, T], system: UnitSystem): T {
+  return system === 'metric' ? pair[0] : pair[1];
+}
+
+/** Fixed decimals when given, else four significant figures; no trailing point, a real minus sign. */
+export function formatNumber(value: number, decimals?: number): string {
+  const text = decimals === undefined ? plain(value) : value.toFixed(decimals);
+  const zero = /^-0(?:\.0*)?$/.test(text) ? text.slice(1) : text;
+  return zero.replace('-', '−');
+}
+
+function plain(value: number): string {
+  if (value === 0) return '0';
+  const rounded = Number(value.toPrecision(4));
+  const size = Math.abs(rounded);
+  if (size >= 1e7 || size < 1e-5) return rounded.toExponential().replace(/e\+?(-?\d+)/, 'e$1');
+  return Math.abs(value) >= 1000 ? String(Math.round(value)) : String(rounded);
+}
+
+export function formatIn(si: number, unit: UnitKey, decimals?: number): string {
+  const label = unitLabel(unit);
+  const number = formatNumber(toUnit(si, unit), decimals ?? unitOf(unit).decimals);
+  return label === '' ? number : /^[°%]$/.test(label) && label !== '%' ? `${number}${label}` : `${number}\u00a0${label}`;
+}
+
+export function formatQuantity(si: number, units: UnitPair, system: UnitSystem, decimals?: readonly [number, number]): string {
+  return formatIn(si, pick(units, system), decimals && pick(decimals, system));
+}

@@ -1,0 +1,162 @@
+/**
+ * Every unit the almanac understands, by the dimension it measures.
+ * `si` is how many SI units one of it is (exact where a definition exists:
+ * NIST SP 811 appendix B); `zero` shifts scales whose zero is not SI zero.
+ * `math` is the same unit written for mathjs, so that tests can check us.
+ */
+export const dimensions = {
+  length: 'm',
+  area: 'm2',
+  volume: 'm3',
+  mass: 'kg',
+  'linear-mass': 'kg/m',
+  density: 'kg/m3',
+  time: 's',
+  speed: 'm/s',
+  rotation: '1/s',
+  frequency: 'Hz',
+  force: 'N',
+  torque: 'N·m',
+  pressure: 'Pa',
+  power: 'W',
+  energy: 'J',
+  inertia: 'kg·m2',
+  stiffness: 'N/m',
+  'bending-stiffness': 'N·m2',
+  angle: 'rad',
+  temperature: 'K',
+  'temperature-difference': 'K (difference)',
+  expansion: '1/K',
+  viscosity: 'm2/s',
+  flow: 'm3/s',
+  'heat-transfer': 'W/(m2·K)',
+  'specific-heat': 'J/(kg·K)',
+  ratio: '1',
+} as const;
+
+export type Dimension = keyof typeof dimensions;
+
+export interface Unit {
+  readonly dimension: Dimension;
+  readonly si: number;
+  readonly zero?: number;
+  readonly math: string;
+  /** Other spellings a person may type; compared without regard to case only when `exact` is not set. */
+  readonly also?: readonly string[];
+  /** Decimals shown when a value does not say otherwise. */
+  readonly decimals?: number;
+}
+
+const inch = 0.0254;
+const foot = 0.3048;
+const pound = 0.45359237;
+const gravity = 9.80665;
+const lbf = pound * gravity;
+const gallon = 231 * inch ** 3;
+
+export const units = {
+  mm: { dimension: 'length', si: 1e-3, math: 'mm', also: ['millimetre', 'millimeter', 'millimetres', 'millimeters', 'milímetro', 'milímetros'] },
+  cm: { dimension: 'length', si: 1e-2, math: 'cm' },
+  m: { dimension: 'length', si: 1, math: 'm', also: ['metre', 'meter', 'metres', 'meters'] },
+  'µm': { dimension: 'length', si: 1e-6, math: 'um', also: ['um', 'μm', 'micron', 'microns', 'micrometre'], decimals: 1 },
+  in: { dimension: 'length', si: inch, math: 'inch', also: ['inch', 'inches', '"', '″', '”', "''", 'pulgada', 'pulgadas'] },
+  thou: { dimension: 'length', si: inch / 1000, math: 'mil', also: ['mil', 'mils'], decimals: 2 },
+  ft: { dimension: 'length', si: foot, math: 'ft', also: ['foot', 'feet', "'", '′', '’'] },
+  mm2: { dimension: 'area', si: 1e-6, math: 'mm^2', also: ['mm²', 'mm^2'] },
+  m2: { dimension: 'area', si: 1, math: 'm^2', also: ['m²', 'm^2'] },
+  in2: { dimension: 'area', si: inch ** 2, math: 'inch^2', also: ['in²', 'sq in', 'in^2'] },
+  ft2: { dimension: 'area', si: foot ** 2, math: 'ft^2', also: ['ft²', 'sq ft', 'ft^2'] },
+  L: { dimension: 'volume', si: 1e-3, math: 'L', also: ['l', 'litre', 'liter', 'litres', 'liters'] },
+  mL: { dimension: 'volume', si: 1e-6, math: 'mL', also: ['ml', 'cc'] },
+  m3: { dimension: 'volume', si: 1, math: 'm^3', also: ['m³', 'm^3'] },
+  gal: { dimension: 'volume', si: gallon, math: 'gallon', also: ['gallon', 'gallons', 'US gal'] },
+  kg: { dimension: 'mass', si: 1, math: 'kg' },
+  g: { dimension: 'mass', si: 1e-3, math: 'g' },
+  lb: { dimension: 'mass', si: pound, math: 'lbm', also: ['lbm', 'lbs'] },
+  'kg/m': { dimension: 'linear-mass', si: 1, math: 'kg/m' },
+  'g/m': { dimension: 'linear-mass', si: 1e-3, math: 'g/m' },
+  'lb/ft': { dimension: 'linear-mass', si: pound / foot, math: 'lbm/ft' },
+  'kg/m3': { dimension: 'density', si: 1, math: 'kg/m^3', also: ['kg/m³'] },
+  s: { dimension: 'time', si: 1, math: 's', also: ['sec', 'second', 'seconds'] },
+  min: { dimension: 'time', si: 60, math: 'minute', also: ['minute', 'minutes'] },
+  h: { dimension: 'time', si: 3600, math: 'hour', also: ['hr', 'hrs', 'hour', 'hours'] },
+  day: { dimension: 'time', si: 86400, math: 'day', also: ['days', 'd'] },
+  year: { dimension: 'time', si: 31557600, math: 'year', also: ['years', 'yr', 'a'] },
+  'm/s': { dimension: 'speed', si: 1, math: 'm/s', decimals: 1 },
+  'km/h': { dimension: 'speed', si: 1 / 3.6, math: 'km/hour', also: ['kph'] },
+  'ft/min': { dimension: 'speed', si: foot / 60, math: 'ft/minute', also: ['fpm', 'sfpm', 'sfm'], decimals: 0 },
+  'ft/s': { dimension: 'speed', si: foot, math: 'ft/s' },
+  rpm: { dimension: 'rotation', si: 1 / 60, math: '1/minute', also: ['r/min', '1/min', 'rev/min', 'min-1', 'min⁻¹', 'RPM'], decimals: 0 },
+  '1/s': { dimension: 'rotation', si: 1, math: '1/s', also: ['rev/s', 'rps'] },
+  Hz: { dimension: 'frequency', si: 1, math: 'Hz', also: ['hz', 'hertz'], decimals: 1 },
+  N: { dimension: 'force', si: 1, math: 'N', decimals: 1 },
+  kN: { dimension: 'force', si: 1e3, math: 'kN', decimals: 2 },
+  lbf: { dimension: 'force', si: lbf, math: 'lbf', also: ['lb', 'lbs', 'pound-force'], decimals: 1 },
+  kgf: { dimension: 'force', si: gravity, math: 'kgf', also: ['kp', 'kg'] },
+  'N·m': { dimension: 'torque', si: 1, math: 'N*m', also: ['Nm', 'N m', 'N*m', 'N.m', 'newton-metre'] },
+  'lbf·ft': { dimension: 'torque', si: lbf * foot, math: 'lbf*ft', also: ['lbf ft', 'ft lbf', 'lb ft', 'ft lb', 'ft-lb', 'lb-ft', 'lbf*ft', 'ft·lbf'] },
+  'lbf·in': { dimension: 'torque', si: lbf * inch, math: 'lbf*inch', also: ['lbf in', 'in lbf', 'lb in', 'in lb', 'in-lb', 'lb-in', 'lbf*in'] },
+  Pa: { dimension: 'pressure', si: 1, math: 'Pa' },
+  kPa: { dimension: 'pressure', si: 1e3, math: 'kPa' },
+  MPa: { dimension: 'pressure', si: 1e6, math: 'MPa', also: ['N/mm2', 'N/mm²'] },
+  GPa: { dimension: 'pressure', si: 1e9, math: 'GPa' },
+  bar: { dimension: 'pressure', si: 1e5, math: 'bar' },
+  psi: { dimension: 'pressure', si: lbf / inch ** 2, math: 'lbf/inch^2', also: ['lbf/in2', 'lbf/in²'] },
+  ksi: { dimension: 'pressure', si: (1000 * lbf) / inch ** 2, math: '1000*lbf/inch^2' },
+  W: { dimension: 'power', si: 1, math: 'W' },
+  kW: { dimension: 'power', si: 1e3, math: 'kW', decimals: 2 },
+  hp: { dimension: 'power', si: 550 * foot * lbf, math: 'hp', also: ['HP', 'bhp', 'horsepower'], decimals: 2 },
+  PS: { dimension: 'power', si: 75 * gravity, math: '75*kgf*m/s', also: ['CV', 'cv'] },
+  J: { dimension: 'energy', si: 1, math: 'J', decimals: 0 },
+  kJ: { dimension: 'energy', si: 1e3, math: 'kJ' },
+  'ft·lbf': { dimension: 'energy', si: lbf * foot, math: 'lbf*ft', also: ['ft lbf', 'ft-lb', 'ft lb'], decimals: 0 },
+  'kg·m2': { dimension: 'inertia', si: 1, math: 'kg*m^2', also: ['kg·m²', 'kg m2', 'kgm2'] },
+  'N/mm': { dimension: 'stiffness', si: 1e3, math: 'N/mm' },
+  'N/m': { dimension: 'stiffness', si: 1, math: 'N/m' },
+  'lbf/in': { dimension: 'stiffness', si: lbf / inch, math: 'lbf/inch', also: ['lb/in'] },
+  'N·m2': { dimension: 'bending-stiffness', si: 1, math: 'N*m^2', also: ['N·m²', 'Nm2'] },
+  'lbf·in2': { dimension: 'bending-stiffness', si: lbf * inch ** 2, math: 'lbf*inch^2', also: ['lbf·in²', 'lbf in2'] },
+  rad: { dimension: 'angle', si: 1, math: 'rad' },
+  '°': { dimension: 'angle', si: Math.PI / 180, math: 'deg', also: ['deg', 'degree', 'degrees'], decimals: 1 },
+  '°C': { dimension: 'temperature', si: 1, zero: 273.15, math: 'degC', also: ['C', 'degC', 'º C', 'ºC', '° C'], decimals: 0 },
+  '°F': { dimension: 'temperature', si: 5 / 9, zero: 459.67 * (5 / 9), math: 'degF', also: ['F', 'degF', 'ºF', '° F'], decimals: 0 },
+  K: { dimension: 'temperature', si: 1, zero: 0, math: 'K', also: ['kelvin'] },
+  'K diff': { dimension: 'temperature-difference', si: 1, math: 'K', also: ['K', 'C°', 'kelvin'], decimals: 0 },
+  '°C diff': { dimension: 'temperature-difference', si: 1, math: 'K', also: ['°C', 'C', 'degC', 'ºC'], decimals: 0 },
+  '°F diff': { dimension: 'temperature-difference', si: 5 / 9, math: 'degR', also: ['°F', 'F', 'degF', 'ºF', 'R'], decimals: 0 },
+  'µm/(m·K)': { dimension: 'expansion', si: 1e-6, math: 'um/(m*K)', also: ['um/m/K', 'µm/m/K', 'µm/m·K', '1e-6/K', '10^-6/K', 'ppm/K'], decimals: 1 },
+  'µin/(in·°F)': { dimension: 'expansion', si: 1.8e-6, math: '1e-6/degR', also: ['uin/in/F', '1e-6/F'], decimals: 1 },
+  '1/K': { dimension: 'expansion', si: 1, math: '1/K' },
+  'mm2/s': { dimension: 'viscosity', si: 1e-6, math: 'mm^2/s', also: ['cSt', 'mm²/s'] },
+  'L/min': { dimension: 'flow', si: 1e-3 / 60, math: 'L/minute', also: ['l/min', 'lpm'], decimals: 2 },
+  'gal/min': { dimension: 'flow', si: gallon / 60, math: 'gallon/minute', also: ['gpm'], decimals: 2 },
+  'W/(m2·K)': { dimension: 'heat-transfer', si: 1, math: 'W/(m^2*K)', also: ['W/m2K'] },
+  'J/(kg·K)': { dimension: 'specific-heat', si: 1, math: 'J/(kg*K)', also: ['J/kgK'] },
+  '%': { dimension: 'ratio', si: 0.01, math: '0.01', also: ['percent', 'per cent'] },
+  '1': { dimension: 'ratio', si: 1, math: '1', also: [':1'] },
+} as const satisfies Record<string, Unit>;
+
+export type UnitKey = keyof typeof units;
+
+/** The unit's facts, widened so that optional parts can be read. */
+export function unitOf(key: UnitKey): Unit {
+  return units[key];
+}
+
+/** A number in `unit`, given in SI. Temperatures shift their zero; differences do not (they have units of their own). */
+export function fromUnit(value: number, key: UnitKey): number {
+  const unit = unitOf(key);
+  return value * unit.si + (unit.zero ?? 0);
+}
+
+/** An SI number, given in `unit`. */
+export function toUnit(si: number, key: UnitKey): number {
+  const unit = unitOf(key);
+  return (si - (unit.zero ?? 0)) / unit.si;
+}
+
+/** How a unit is written for people: "K diff" and "°C diff" lose the word that tells them apart in code. */
+export function unitLabel(key: UnitKey): string {
+  if (key === '1') return '';
+  return key.replace(' diff', '').replace('2', '²').replace(/(?<=m)3/, '³');
+}

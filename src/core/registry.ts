@@ -1,0 +1,7 @@
+/** Every calculator. A new one is one line here. */
+import * as bladeSpeed from './blade-speed/index.ts';
+import type { Topic } from './topic.ts';
+
+export const topics: Readonly<Record<string, Topic>> = {
+  'blade-speed': bladeSpeed,
+};
