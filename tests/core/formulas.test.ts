@@ -15,7 +15,7 @@ const math = create(all ?? {});
 function asMath(p: PutIn): number | MathUnit {
   const { dimension, si, math: name } = unitOf(p.unit);
   if (dimension === 'ratio' || dimension === 'angle') return p.value * si;
-  return math.multiply(p.value, math.evaluate(`1 ${name}`)) as unknown as MathUnit;
+  return math.multiply(p.value, math.evaluate(/^\d/.test(name) ? name : `1 ${name}`)) as unknown as MathUnit;
 }
 
 function siOf(value: number | MathUnit): number {
