@@ -1,0 +1,47 @@
+/** Front matter of every article. One line of explanation per field, for the person who writes it. */
+import { z } from 'astro/zod';
+
+const id = z.string().regex(/^[a-z0-9]+(?:-[a-z0-9]+)*$/, 'must be small letters, digits and single hyphens, like wet-cutting');
+/** Where another page is: "jobs/drive-belt-change". */
+const pagePath = z.string().regex(/^(?:guides|jobs|tables|explainers|calculators|faults)\/[a-z0-9-]+$/, 'must be a folder and a file name without ending, like jobs/drive-belt-change');
+
+const shared = {
+  /** Page heading and browser title; at most 70 characters. */
+  title: z.string().min(3).max(70),
+  /** One sentence a reader decides by; shown in lists and search. */
+  summary: z.string().min(20).max(220),
+  /** Who it is written for. */
+  reader: z.enum(['customer', 'mechanic']),
+  /** Day somebody in the shop last went through it, as YYYY-MM-DD. */
+  reviewed: z.coerce.date(),
+  /** Other words people search by: part names, unit spellings, slang. Not shown. */
+  aliases: z.array(z.string().min(1)).default([]),
+  /** Cautions shown at the top, by file name in content/hazards. */
+  hazards: z.array(id).default([]),
+  /** What it rests on, by file name in content/sources. */
+  sources: z.array(id).min(1),
+  /** Pages worth reading next. */
+  related: z.array(pagePath).default([]),
+  /** Machines it applies to, by file name in content/machines. */
+  machines: z.array(id).default([]),
+};
+
+/** Customer care guides. A Spanish twin stands in guides/es/ under the same file name. */
+export const guide = z.strictObject({ ...shared, lang: z.enum(['en', 'es']).default('en') });
+
+/** Bench work, step by step. */
+export const job = z.strictObject({
+  ...shared,
+  /** How long it takes someone who has done it before: "45 minutes". */
+  time: z.string().min(3),
+  tools: z.array(z.string()).min(1),
+  parts: z.array(z.string()).default([]),
+});
+
+export const table = z.strictObject(shared);
+export const explainer = z.strictObject(shared);
+
+/** One page per calculator; the file name is the topic's name in the core. */
+export const calculatorPage = z.strictObject(shared);
+
+export { id, pagePath };

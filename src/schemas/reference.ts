@@ -1,0 +1,52 @@
+/** Small records that articles use by file name: cautions, sources, machines, words. */
+import { z } from 'astro/zod';
+import { id } from './article.ts';
+
+const caution = {
+  title: z.string().min(3).max(80),
+  /** What can happen, in one sentence. */
+  say: z.string().min(10),
+  /** What to do about it, one line each; every don't starts with "Do not". */
+  do: z.array(z.string().min(5)).min(1),
+};
+
+export const hazard = z.strictObject({
+  /** ANSI Z535 sense: danger kills, warning may kill, caution hurts, notice damages. */
+  level: z.enum(['danger', 'warning', 'caution', 'notice']),
+  ...caution,
+  /** The same in Spanish, for what customers read. */
+  es: z.strictObject(caution),
+  sources: z.array(id).default([]),
+});
+
+export const source = z.strictObject({
+  /** Author, work, edition. */
+  title: z.string().min(5),
+  /** Section, table, page. */
+  where: z.string().optional(),
+  /** How the figure was seen. `memory` puts an "unchecked" mark beside every number that leans on it. */
+  how: z.enum(['read', 'quoted', 'memory', 'common-practice', 'arithmetic']),
+  quotedBy: z.string().optional(),
+  url: z.url().optional(),
+  note: z.string().optional(),
+});
+
+export const machine = z.strictObject({
+  /** Name of the (invented) machine. */
+  name: z.string().min(2),
+  kind: z.enum(['cut-off-saw', 'floor-saw', 'twin-blade-saw', 'ring-saw', 'other']),
+  summary: z.string().min(10),
+  /** What the machine's plate says: label and value, shown as a small table. */
+  plate: z.array(z.strictObject({ label: z.string(), value: z.string() })).min(1),
+});
+
+export const word = z.strictObject({
+  term: z.string().min(2),
+  /** The plain meaning, one or two sentences. */
+  means: z.string().min(10),
+  es: z.strictObject({ term: z.string(), means: z.string() }).optional(),
+  /** Other spellings and words for the same thing; search finds the entry by them. */
+  aliases: z.array(z.string()).default([]),
+  /** Page that explains it. */
+  see: z.string().optional(),
+});
