@@ -29,7 +29,7 @@ interface BlockSpec<T extends readonly Field[], G extends string> {
   readonly fields: T;
   readonly gives: Readonly<Record<G, Gives>>;
   /** A key left out of the answer is simply not given (an undefined deviation, say). */
-  readonly run: (inputs: InputsOf<T>) => BlockOutcome<G>;
+  readonly run: (inputs: InputsOf<T>) => BlockOutcome<NoInfer<G>>;
 }
 
 /** Makes a block from a plain function over SI numbers. */

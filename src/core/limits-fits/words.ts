@@ -1,0 +1,20 @@
+import type { Words } from '../words.ts';
+
+const size = ['mm', 'in'] as const;
+
+export const words: Words = {
+  verdicts: {
+    'fit-clearance': () => 'Always loose: every shaft in its limits slides into every hole in its limits.',
+    'fit-transition': () => 'Can come out loose or tight, depending on where in its limits each part was made. Measure both parts.',
+    'fit-interference': () => 'Always tight: every shaft in its limits is larger than every hole in its limits. Press it or warm it.',
+  },
+  problems: {
+    'size-outside': (data, say) =>
+      `The table held here ends at ${say.quantity(Number(data['max']), size)}; ${say.quantity(Number(data['got']), size)} is outside it. The standard goes on to 3150 mm, but those values are not held here.`,
+    'not-a-zone': (data) => `"${data['got']}" is not a tolerance zone. Write letters and a grade, like H7 for a hole or k6 for a shaft.`,
+    'zone-undefined': (data, say) =>
+      `The standard defines no zone ${data['got']} at ${say.quantity(Number(data['size']), size)}.${data['nearest'] ? ` Nearest defined: ${data['nearest']}.` : ''}`,
+    'grade-undefined': (data) => `The standard has no value for grade ${data['got']} here. Defined: ${data['nearest']}.`,
+    'two-of-a-kind': (data) => `A fit needs a hole and a shaft; both zones are of a ${data['kind']}. Holes have capital letters, shafts small ones.`,
+  },
+};
