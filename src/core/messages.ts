@@ -65,8 +65,9 @@ function range(s: Spoken): string {
   if (!field || !('min' in field || 'max' in field)) return '';
   const low = field.min === undefined ? undefined : limit({ ...s, data: { min: field.min } }, 'min');
   const high = field.max === undefined ? undefined : limit({ ...s, data: { max: field.max } }, 'max');
-  if (low !== undefined && high !== undefined) return `between ${low} and ${high}`;
-  return low !== undefined ? `${'above' in field && field.above ? 'more than' : 'at least'} ${low}` : `at most ${high}`;
+  const above = 'above' in field && field.above === true;
+  if (low !== undefined && high !== undefined) return above ? `more than ${low} and at most ${high}` : `between ${low} and ${high}`;
+  return low !== undefined ? `${above ? 'more than' : 'at least'} ${low}` : `at most ${high}`;
 }
 
 function dimensionWord(name: string): string {

@@ -1,5 +1,5 @@
 /** Finds which unit a piece of text begins with, preferring the dimension that was asked for. */
-import { units, unitOf, type Dimension, type UnitKey } from './units.ts';
+import { units, unitLabel, unitOf, type Dimension, type UnitKey } from './units.ts';
 
 interface Spelling {
   readonly text: string;
@@ -8,7 +8,7 @@ interface Spelling {
 
 const spellings: readonly Spelling[] = (Object.keys(units) as UnitKey[])
   .filter((key) => key !== '1')
-  .flatMap((key) => [key.endsWith(' diff') ? [] : [{ text: key as string, key }], (unitOf(key).also ?? []).map((text) => ({ text, key }))].flat())
+  .flatMap((key) => [...new Set([key, unitLabel(key), ...(unitOf(key).also ?? [])])].map((text) => ({ text, key })))
   .sort((a, b) => b.text.length - a.text.length);
 
 const byDimension = new Map<Dimension, readonly Spelling[]>();

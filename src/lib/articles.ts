@@ -1,0 +1,45 @@
+/** Every article once, with its address. Collections are read a single time: asking on each page is slow at scale. */
+import { getCollection, type CollectionEntry } from 'astro:content';
+import type { Lang } from './words.ts';
+
+export const folders = ['guides', 'jobs', 'tables', 'explainers', 'calculators'] as const;
+export type Folder = (typeof folders)[number];
+
+export interface Article {
+  readonly folder: Folder;
+  readonly slug: string;
+  readonly lang: Lang;
+  /** "/guides/cutting-wet/" */
+  readonly path: string;
+  readonly entry: CollectionEntry<Folder>;
+}
+
+function toArticle(folder: Folder, entry: CollectionEntry<Folder>): Article {
+  const lang: Lang = entry.id.startsWith('es/') ? 'es' : 'en';
+  const slug = entry.id.replace(/^es\//, '');
+  return { folder, slug, lang, path: `${lang === 'es' ? '/es' : ''}/${folder}/${slug}/`, entry };
+}
+
+let cache: Promise<readonly Article[]> | undefined;
+
+export function allArticles(): Promise<readonly Article[]> {
+  cache ??= Promise.all(folders.map(async (folder) => (await getCollection(folder)).map((entry) => toArticle(folder, entry)))).then((lists) =>
+    lists.flat().sort((a, b) => a.entry.data.title.localeCompare(b.entry.data.title, a.lang)),
+  );
+  return cache;
+}
+
+export async function articlesIn(folder: Folder, lang: Lang = 'en'): Promise<readonly Article[]> {
+  return (await allArticles()).filter((a) => a.folder === folder && a.lang === lang);
+}
+
+/** The same guide in the other language, when there is one. */
+export async function twinOf(article: Article): Promise<Article | undefined> {
+  return (await allArticles()).find((a) => a.folder === article.folder && a.slug === article.slug && a.lang !== article.lang);
+}
+
+/** Day of the latest review: the edition shown in the footer. Taken from content, so that equal content builds equal bytes. */
+export async function editionDate(): Promise<Date> {
+  const days = (await allArticles()).map((a) => a.entry.data.reviewed.getTime());
+  return new Date(Math.max(0, ...days));
+}

@@ -1,0 +1,21 @@
+/** Titles of pages named in front matter ("jobs/drive-belt-change"), in the reader's language where there is a twin. */
+import { allArticles } from './articles.ts';
+import { allFaults } from './faults.ts';
+import type { Lang } from './words.ts';
+
+export interface PageTitle {
+  readonly path: string;
+  readonly title: string;
+  readonly lang: Lang;
+}
+
+export async function titleOf(page: string, lang: Lang): Promise<PageTitle | undefined> {
+  const [folder, slug] = page.split('/');
+  if (folder === 'faults') {
+    const fault = (await allFaults()).find((f) => f.id === slug);
+    return fault && { path: `/faults/${fault.id}/`, title: fault.data.title, lang: 'en' };
+  }
+  const same = (await allArticles()).filter((a) => a.folder === folder && a.slug === slug);
+  const best = same.find((a) => a.lang === lang) ?? same[0];
+  return best && { path: best.path, title: best.entry.data.title, lang: best.lang };
+}
