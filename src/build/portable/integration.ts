@@ -1,0 +1,33 @@
+/** Hooks into Astro what happens after it: the portable folder, the search index, the offline worker; in that order. */
+import { fileURLToPath } from 'node:url';
+import type { AstroIntegration } from 'astro';
+import { addSearch } from '../search/add-search.ts';
+import { addWorker } from '../worker/add-worker.ts';
+import { makePortable } from './make-portable.ts';
+import { classicVite } from './vite-settings.ts';
+
+export interface PortableOptions {
+  /** Address the site will live at; only its path is used, and only by 404.html. */
+  readonly site?: string | undefined;
+}
+
+export function portable(options: PortableOptions): AstroIntegration {
+  return {
+    name: 'almanac-portable',
+    hooks: {
+      'astro:config:setup': ({ updateConfig }) => {
+        updateConfig({ build: { format: 'file', inlineStylesheets: 'never' }, vite: { plugins: [classicVite()] } });
+      },
+      'astro:build:done': async ({ dir }) => {
+        const dist = fileURLToPath(dir);
+        await makePortable(dist, basePath(options.site));
+        await addSearch(dist);
+        await addWorker(dist);
+      },
+    },
+  };
+}
+
+function basePath(site: string | undefined): string {
+  return site === undefined ? '/' : new URL(site).pathname.replace(/\/?$/, '/');
+}

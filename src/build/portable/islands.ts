@@ -1,0 +1,57 @@
+/** One classic script per set of islands, so that a page carries its own calculators and no others. */
+import { basename } from 'node:path';
+import type { ClassicScripts } from './classic-scripts.ts';
+import type { Edit } from './edits.ts';
+import type { HashedFiles } from './hashed-files.ts';
+import { lookUp, readRuntime } from './island-runtime.ts';
+import type { Page, PageElement } from './parse-page.ts';
+
+const moduleAttributes = ['component-url', 'renderer-url', 'before-hydration-url'];
+
+export interface IslandSet {
+  /** Path of the bundle in dist. */
+  readonly file: string;
+  readonly edits: readonly Edit[];
+  /** Inline scripts the bundle has taken in. */
+  readonly taken: ReadonlySet<PageElement>;
+}
+
+export class IslandBundles {
+  readonly #scripts: ClassicScripts;
+  readonly #files: HashedFiles;
+  readonly #made = new Map<string, Promise<string>>();
+
+  constructor(scripts: ClassicScripts, files: HashedFiles) {
+    this.#scripts = scripts;
+    this.#files = files;
+  }
+
+  async forPage(page: Page): Promise<IslandSet | undefined> {
+    const islands = page.elements.filter((e) => e.tag === 'astro-island');
+    if (islands.length === 0) return undefined;
+    const runtime = readRuntime(page);
+    const edits: Edit[] = [];
+    const names = new Set<string>();
+    for (const island of islands)
+      for (const attribute of moduleAttributes) {
+        const url = island.attributes[attribute];
+        const at = island.attributeAt[attribute];
+        if (url === undefined || !at) continue;
+        names.add(basename(url));
+        edits.push({ ...at, text: `${attribute}="${basename(url)}"` });
+      }
+    const source = bundleSource([...names].sort(), runtime.directives, runtime.element);
+    let file = this.#made.get(source);
+    if (!file) {
+      file = this.#scripts.bundle(source).then((code) => this.#files.add('islands', 'js', code));
+      this.#made.set(source, file);
+    }
+    return { file: await file, edits, taken: new Set(runtime.scripts) };
+  }
+}
+
+function bundleSource(names: readonly string[], directives: readonly string[], element: string): string {
+  const imports = names.map((name, i) => `import * as m${i} from './${name}';`);
+  const table = names.map((name, i) => `${JSON.stringify(name)}: m${i}`);
+  return [...imports, `const ${lookUp} = async (name) => ({ ${table.join(', ')} })[name];`, ...directives, element].join('\n');
+}

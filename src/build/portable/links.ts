@@ -1,0 +1,68 @@
+/** Makes every local address of a page relative, and collects those that lead nowhere. */
+import type { Edit } from './edits.ts';
+import type { Page, PageElement } from './parse-page.ts';
+import { fileFor, relativePath, type FileSet } from './site-paths.ts';
+
+const addressAttributes = ['href', 'src', 'poster', 'data', 'action', 'xlink:href'];
+const elsewhere = /^(?:[a-z][a-z0-9+.-]*:|\/\/)/i;
+
+export interface LinkProblem {
+  readonly file: string;
+  readonly link: string;
+  readonly why: string;
+}
+
+export interface SiteFiles {
+  readonly files: FileSet;
+  /** Ids of each page, by file. */
+  readonly ids: ReadonlyMap<string, ReadonlySet<string>>;
+  /** Put in front of addresses on the page that has no fixed place (404.html): "/" or "/shop/". */
+  readonly base: string;
+}
+
+export interface Relinked {
+  readonly edits: readonly Edit[];
+  readonly problems: readonly LinkProblem[];
+}
+
+export function relink(page: Page, site: SiteFiles, skip: (element: PageElement) => boolean): Relinked {
+  const edits: Edit[] = [];
+  const problems: LinkProblem[] = [];
+  const change = (element: PageElement, name: string, rewrite: (value: string) => string) => {
+    const value = element.attributes[name];
+    const at = element.attributeAt[name];
+    if (value === undefined || !at) return;
+    const rewritten = rewrite(value);
+    if (rewritten !== value) edits.push({ ...at, text: `${name}="${escapeAttribute(rewritten)}"` });
+  };
+  const point = (link: string): string => {
+    const target = pointTo(page.file, link, site);
+    if ('why' in target) problems.push({ file: page.file, link, why: target.why });
+    return 'why' in target ? link : target.address;
+  };
+  for (const element of page.elements) {
+    if (skip(element)) continue;
+    for (const name of addressAttributes) change(element, name, point);
+    change(element, 'srcset', (set) => set.split(',').map((part) => part.trim().replace(/^\S+/, point)).join(', '));
+  }
+  return { edits, problems };
+}
+
+type Target = { readonly address: string } | { readonly why: string };
+
+function pointTo(fromFile: string, link: string, site: SiteFiles): Target {
+  if (link === '' || elsewhere.test(link)) return { address: link };
+  const [, path = '', query = '', hash = ''] = /^([^?#]*)(\?[^#]*)?(#.*)?$/s.exec(link) ?? [];
+  if (path !== '' && !path.startsWith('/')) return { why: 'start links with a slash: /jobs/drive-belt-change/' };
+  const file = path === '' ? fromFile : fileFor(path, site.files);
+  if (file === undefined) return { why: 'no such page or file' };
+  const id = decodeURIComponent(hash.slice(1));
+  const ids = site.ids.get(file);
+  if (id !== '' && ids && !ids.has(id)) return { why: `the page has nothing with the id "${id}"` };
+  if (path === '') return { address: link };
+  return { address: (fromFile === '404.html' ? `${site.base}${relativePath('index.html', file)}` : relativePath(fromFile, file)) + query + hash };
+}
+
+function escapeAttribute(value: string): string {
+  return value.replaceAll('&', '&amp;').replaceAll('"', '&quot;');
+}

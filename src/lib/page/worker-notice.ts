@@ -1,0 +1,106 @@
+/**
+ * Registers the service worker and keeps the reader told, in <div id="edition-notice" hidden>:
+ * how far the saving is, that the site now works without a signal, that a newer edition waits.
+ * On a page opened from disk there is nothing to register.
+ */
+import type { FromWorker, ToWorker } from './worker/scope.ts';
+
+const words = {
+  en: {
+    saving: (done: number, total: number) => `Saving this site on your device: ${done} of ${total} files.`,
+    saved: 'Saved on this device. It now works without a signal.',
+    newer: 'A newer edition is ready.',
+    show: 'Show it now',
+    elsewhere: 'This page is from an earlier edition.',
+    reload: 'Reload',
+    close: 'Close',
+  },
+  es: {
+    saving: (done: number, total: number) => `Guardando este sitio en su dispositivo: ${done} de ${total} archivos.`,
+    saved: 'Guardado en este dispositivo. Ya funciona sin señal.',
+    newer: 'Hay una edición más nueva lista.',
+    show: 'Verla ahora',
+    elsewhere: 'Esta página es de una edición anterior.',
+    reload: 'Recargar',
+    close: 'Cerrar',
+  },
+};
+const say = document.documentElement.lang.startsWith('es') ? words.es : words.en;
+
+type State = 'saving' | 'saved' | 'newer' | 'elsewhere';
+
+function show(state: State, text: string, button?: { readonly label: string; readonly press: () => void }): void {
+  const notice = document.getElementById('edition-notice');
+  if (!notice) return;
+  notice.setAttribute('role', 'status');
+  notice.dataset['state'] = state;
+  const line = document.createElement('p');
+  line.textContent = text;
+  notice.replaceChildren(line);
+  if (button) {
+    const element = document.createElement('button');
+    element.type = 'button';
+    element.textContent = button.label;
+    element.addEventListener('click', button.press);
+    notice.append(element);
+  }
+  notice.hidden = false;
+}
+
+function hide(): void {
+  const notice = document.getElementById('edition-notice');
+  if (notice) notice.hidden = true;
+}
+
+async function start(): Promise<void> {
+  const root = new URL(document.documentElement.dataset['root'] ?? './', location.href);
+  addManifest(root);
+  const container = navigator.serviceWorker;
+  const firstSave = container.controller === null;
+  let asked = false;
+  // The last progress message can arrive after the worker is active; it must not undo "saved".
+  let saved = false;
+
+  container.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => {
+    if (firstSave && !saved) show('saving', say.saving(data.done, data.total));
+  });
+  container.addEventListener('controllerchange', () => {
+    if (asked) location.reload();
+    else if (!firstSave || saved) show('elsewhere', say.elsewhere, { label: say.reload, press: () => location.reload() });
+    else {
+      saved = true;
+      show('saved', say.saved, { label: say.close, press: hide });
+    }
+  });
+
+  const registration = await container.register(new URL('sw.js', root), { scope: root.href, updateViaCache: 'none' });
+  const offer = (waiting: ServiceWorker) => {
+    const takeOver: ToWorker = { type: 'take-over' };
+    const press = () => {
+      asked = true;
+      waiting.postMessage(takeOver);
+    };
+    show('newer', say.newer, { label: say.show, press });
+  };
+  if (registration.waiting && container.controller) offer(registration.waiting);
+  registration.addEventListener('updatefound', () => {
+    const coming = registration.installing;
+    coming?.addEventListener('statechange', () => {
+      if (coming.state === 'installed' && container.controller) offer(coming);
+    });
+  });
+}
+
+/** Added here and not in the page: from disk, browsers refuse to read it and say so in the console. */
+function addManifest(root: URL): void {
+  const link = document.createElement('link');
+  link.rel = 'manifest';
+  link.href = new URL('manifest.webmanifest', root).href;
+  document.head.append(link);
+}
+
+if (location.protocol.startsWith('http') && 'serviceWorker' in navigator) {
+  start().catch(() => {
+    // Private windows and full disks refuse the worker; the site reads the same without it.
+  });
+}
