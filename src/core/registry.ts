@@ -1,9 +1,13 @@
 /** Every calculator. A new one is one line here. */
+import * as beltTension from './belt-tension/index.ts';
 import * as bladeSpeed from './blade-speed/index.ts';
 import * as limitsFits from './limits-fits/index.ts';
+import * as repairWorth from './repair-worth/index.ts';
 import type { Topic } from './topic.ts';
 
 export const topics: Readonly<Record<string, Topic>> = {
+  'belt-tension': beltTension,
   'blade-speed': bladeSpeed,
   'limits-fits': limitsFits,
+  'repair-worth': repairWorth,
 };

@@ -1,0 +1,91 @@
+/**
+ * Money at different times: payments fall at the end of each period, `rate` is the interest of one
+ * period as a fraction (0.08 for 8 %), `periods` may be broken (2.5 years). rate > -1, periods > 0.
+ * Names in brackets are the usual factor names.
+ */
+
+/**
+ * What one unit of money due later is worth today (P/F).
+ * Formula: (1 + r)^-n.
+ * @param rate r [1 per period]
+ * @param periods n [periods], >= 0
+ * @returns [1]
+ * Example: 10 %, 8 periods -> 0.4665.
+ * Source: engineering-economy-factors.
+ */
+export function presentWorth(rate: number, periods: number): number {
+  return (1 + rate) ** -periods;
+}
+
+/**
+ * Level payment that pays back one unit of money with interest (A/P).
+ * Formula: r (1 + r)^n / ((1 + r)^n - 1); at r = 0 it is 1/n.
+ * @param rate r [1 per period]
+ * @param periods n [periods], > 0
+ * @returns [1 per period]
+ * `expm1` and `log1p` keep the digits that a rate close to zero would lose.
+ * Example: 15 %, 5 periods -> 0.29832.
+ * Source: engineering-economy-factors.
+ */
+export function capitalRecovery(rate: number, periods: number): number {
+  return rate === 0 ? 1 / periods : -rate / Math.expm1(-periods * Math.log1p(rate));
+}
+
+/**
+ * What one unit of money at the end of every period is worth today (P/A).
+ * Formula: 1 / (A/P).
+ * @returns [periods]
+ * Example: 15 %, 5 periods -> 3.35216.
+ * Source: engineering-economy-factors.
+ */
+export function presentWorthOfPayments(rate: number, periods: number): number {
+  return 1 / capitalRecovery(rate, periods);
+}
+
+/**
+ * Level payment that saves up one unit of money by the end (A/F).
+ * Formula: A/P - r.
+ * @returns [1 per period]
+ * Example: 15 %, 5 periods -> 0.14832.
+ * Source: engineering-economy-factors.
+ */
+export function sinkingFund(rate: number, periods: number): number {
+  return capitalRecovery(rate, periods) - rate;
+}
+
+/**
+ * Level payment equal to payments that grow by one unit of money every period, starting from nothing (A/G).
+ * Formula: 1/r - n / ((1 + r)^n - 1); at r = 0 it is (n - 1)/2.
+ * @returns [1]
+ * Example: 15 %, 10 periods -> 3.3832.
+ * Source: engineering-economy-factors.
+ */
+export function gradientToLevel(rate: number, periods: number): number {
+  return rate === 0 ? (periods - 1) / 2 : 1 / rate - (periods * sinkingFund(rate, periods)) / rate;
+}
+
+/**
+ * Worth today of a list of payments, the first of them now.
+ * Formula: sum of x_k (1 + r)^-k, k from 0.
+ * @param rate r [1 per period]
+ * @param flows x_k [currency], money in above zero
+ * @returns [currency]
+ * Example: 5 %: -15000, 1500, 2500, 3500, 4500, 6000 -> 122.89.
+ * Source: engineering-economy-factors.
+ */
+export function netPresentWorth(rate: number, flows: readonly number[]): number {
+  return flows.reduce((sum, x, k) => sum + x * presentWorth(rate, k), 0);
+}
+
+/**
+ * Interest that includes inflation, from interest above inflation.
+ * Formula: (1 + r)(1 + f) - 1, not r + f.
+ * @param real r [1 per period]
+ * @param inflation f [1 per period]
+ * @returns [1 per period]
+ * Example: 6 % above 3 % inflation -> 9.18 %.
+ * Source: engineering-economy-factors.
+ */
+export function withInflation(real: number, inflation: number): number {
+  return (1 + real) * (1 + inflation) - 1;
+}
