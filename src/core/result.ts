@@ -103,9 +103,12 @@ export function refuse(field: string, code: string, data?: Problem['data']): Ref
   return { ok: false, problems: [data ? { field, code, data } : { field, code }] };
 }
 
+/** The value type of a kind; plain numbers, counts and money share one. */
+export type ValueOfKind<K extends Value['kind']> = K extends NumberValue['kind'] ? NumberValue : Extract<Value, { kind: K }>;
+
 /** Finds a value by key; for tests and for drawings, which know what they asked for. */
-export function valueOf<K extends Value['kind']>(answer: Answer, key: string, kind: K): Extract<Value, { kind: K }> {
+export function valueOf<K extends Value['kind']>(answer: Answer, key: string, kind: K): ValueOfKind<K> {
   const found = answer.values.find((v) => v.key === key);
   if (!found || found.kind !== kind) throw new Error(`The answer has no ${kind} called "${key}".`);
-  return found as Extract<Value, { kind: K }>;
+  return found as ValueOfKind<K>;
 }
