@@ -10,7 +10,7 @@ const greek = new Set('alpha beta gamma delta epsilon zeta eta theta kappa lambd
 /** "theta_s" -> \theta_{s}; words of more than one letter stand upright. */
 function symbolTex(name: string): string {
   const [head = '', below] = name.split('_');
-  const main = greek.has(head) ? `\\${head}` : head.length === 1 ? head : `\\mathrm{${head}}`;
+  const main = greek.has(head) ? ` \\${head}` : head.length === 1 ? ` ${head}` : ` \\mathrm{${head}}`;
   if (below === undefined) return main;
   return `${main}_{${greek.has(below) ? `\\${below}` : `\\mathrm{${below}}`}}`;
 }

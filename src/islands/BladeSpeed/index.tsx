@@ -1,0 +1,10 @@
+/** Surface speed against the marking, and depth of cut. */
+import { compute, example, fields, title, words } from '../../core/blade-speed/index.ts';
+import { Workbench, type IslandProps } from '../kit/index.ts';
+import { Drawing } from './Drawing.tsx';
+
+const topic = { title, fields, example, compute, words };
+
+export default function BladeSpeed(props: IslandProps) {
+  return <Workbench {...props} topic={topic} drawing={Drawing} />;
+}

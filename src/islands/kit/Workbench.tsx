@@ -1,0 +1,82 @@
+/** A whole calculator: units, boxes, answer, and the sheet that prints. Every island is this with its topic and its drawing. */
+import { useRef } from 'preact/hooks';
+import type { ComponentType } from 'preact';
+import type { RawInputs } from '../../core/field.ts';
+import { Actions } from './Actions.tsx';
+import type { DrawingProps } from './drawing/props.ts';
+import { ErrorSummary } from './form/ErrorSummary.tsx';
+import { FieldList } from './form/FieldList.tsx';
+import { UnitSwitch } from './form/UnitSwitch.tsx';
+import { PrintHead } from './PrintHead.tsx';
+import type { IslandProps, ShopFacts } from './props.ts';
+import { AnswerPanel, mainOf } from './result/AnswerPanel.tsx';
+import { FiguresUsed } from './result/FiguresUsed.tsx';
+import { Icon } from './result/Icon.tsx';
+import { spoken, type Reader } from './result/reading.ts';
+import { Working } from './result/Working.tsx';
+import { siteLink } from './site-link.ts';
+import { linkQuery } from './state/link.ts';
+import { useAnnouncement } from './state/use-announcement.ts';
+import { useForm } from './state/use-form.ts';
+import type { TopicParts } from './topic-parts.ts';
+import { say } from './words.ts';
+
+interface Props extends IslandProps {
+  readonly topic: TopicParts;
+  readonly drawing?: ComponentType<DrawingProps>;
+  /** Boxes the shop's own file fills: labour rate, tax. */
+  readonly fromShop?: (shop: ShopFacts) => RawInputs;
+}
+
+export function Workbench({ topic, drawing, fromShop, ...page }: Props) {
+  const example = { ...topic.example, ...fromShop?.(page.shop), ...page.preset };
+  const bench = useForm(topic, page, example);
+  const { worked, stale } = bench.calculation;
+  const answerHead = useRef<HTMLHeadingElement>(null);
+  const reader: Reader = { system: bench.figures.system, currency: page.shop.currency, words: topic.words };
+  const summary = worked && !stale ? mainOf(worked.answer.values).map((v) => spoken(v, reader)).join(' ') : '';
+  const announced = useAnnouncement(summary, bench.live && Object.keys(bench.figures.typed).length > 0);
+  const untouched = bench.figures.baseIsExample && Object.keys(bench.figures.typed).length === 0;
+  const query = () => linkQuery(bench.figures, topic.fields, page.id);
+
+  const submit = (event: Event) => {
+    event.preventDefault();
+    bench.press();
+    if (bench.calculation.problems.length === 0) answerHead.current?.focus();
+  };
+
+  return (
+    <section class={page.compact ? 'calc calc-compact' : 'calc'} id={page.id} data-live={bench.live ? 'yes' : 'no'} aria-label={topic.title}>
+      <PrintHead id={page.id} title={topic.title} shop={page.shop.name} address={page.address} />
+      <div class="calc-sheet">
+        <form class="calc-form" noValidate onSubmit={submit} aria-labelledby={`${page.id}-figures`}>
+          <fieldset class="calc-switchable" disabled={!bench.live}>
+            <div class="calc-top">
+              <h3 id={`${page.id}-figures`}>{say.figures}</h3>
+              <UnitSwitch id={page.id} system={bench.figures.system} onSwitch={bench.switchUnits} />
+            </div>
+            {untouched && <p class="calc-example">{bench.live ? say.exampleOn : say.exampleOff}</p>}
+            {bench.figures.pressed && <ErrorSummary id={page.id} lines={bench.problemLines} presses={bench.presses} />}
+            <FieldList form={bench.form} fields={topic.fields} compact={page.compact === true} />
+            <Actions id={page.id} compact={page.compact === true} untouched={untouched} onEmpty={bench.empty} onExample={bench.showExample} query={query} />
+          </fieldset>
+        </form>
+        <div class={stale && worked ? 'calc-answer calc-stale' : 'calc-answer'} id={`${page.id}-answer`}>
+          <h3 id={`${page.id}-answer-head`} ref={answerHead} tabIndex={-1}>{say.answer}</h3>
+          {worked && stale && <p class="calc-earlier"><Icon name="note" /> {say.earlier}</p>}
+          {worked ? (
+            <>
+              <FiguresUsed fields={topic.fields} figures={worked.figures} currency={page.shop.currency} />
+              <AnswerPanel drawing={drawing} page={page} worked={worked} reader={reader} />
+            </>
+          ) : (
+            <p class="calc-nothing">{say.noAnswer}</p>
+          )}
+          {page.compact && <p class="calc-full"><a href={siteLink(`/calculators/${page.name}/?${query()}`)}>{say.fullForm}</a></p>}
+        </div>
+        {worked && !page.compact && <Working id={page.id} stale={stale} steps={worked.answer.working} markup={page.markup} sources={page.sources} />}
+      </div>
+      <output class="calc-hidden" id={`${page.id}-said`} aria-live="polite" aria-atomic="true">{announced}</output>
+    </section>
+  );
+}

@@ -1,0 +1,12 @@
+import type { Inputs } from '../../../core/field.ts';
+import type { Answer } from '../../../core/result.ts';
+import type { Reader } from '../result/reading.ts';
+
+/** What a drawing is made from: the same SI inputs and answer the figures beside it come from. */
+export interface DrawingProps {
+  /** Begins the ids of the picture's title and description. */
+  readonly id: string;
+  readonly answer: Answer;
+  readonly inputs: Inputs;
+  readonly reader: Reader;
+}

@@ -1,0 +1,69 @@
+/** A typed figure or word: quantities, numbers, counts, money and text share one box. */
+import type { SingleField } from '../../../core/field.ts';
+import { describedBy, FieldFrame } from './FieldFrame.tsx';
+import { boxId, bringsUnit, textIn, unitOfBox, type Form } from './form.ts';
+
+interface Props {
+  readonly form: Form;
+  readonly field: SingleField;
+}
+
+export function TextBox({ form, field }: Props) {
+  const box = boxId(form.id, field.key);
+  const text = textIn(form, field);
+  const unit = unitOfBox(form, field);
+  const problem = form.problemAt[field.key];
+  const said = field.key in form.figures.typed && /[^\d.,\s-]/.test(text) ? form.said[field.key] : undefined;
+  return (
+    <FieldFrame box={box} field={field} unit={unit} problem={problem} said={said}>
+      <Box
+        box={box}
+        field={field}
+        text={text}
+        unit={unit}
+        wrong={problem !== undefined}
+        describedBy={describedBy(box, { problem, help: field.help, said })}
+        onText={(value) => form.type(field.key, value)}
+        onEnter={() => form.enter(field.key)}
+        onLeave={() => form.leave(field.key)}
+      />
+    </FieldFrame>
+  );
+}
+
+interface BoxProps {
+  readonly box: string;
+  readonly field: SingleField;
+  readonly text: string;
+  readonly unit: string;
+  readonly wrong: boolean;
+  readonly describedBy: string | undefined;
+  readonly onText: (text: string) => void;
+  readonly onEnter: () => void;
+  readonly onLeave: () => void;
+}
+
+/** The box and the unit beside it; rows use it without a frame. */
+export function Box({ box, field, text, unit, wrong, describedBy: described, onText, onEnter, onLeave }: BoxProps) {
+  const unitClass = bringsUnit(field, text) ? 'calc-unit calc-unit-off' : 'calc-unit';
+  return (
+    <div class={field.kind === 'text' ? 'calc-box calc-box-text' : 'calc-box'}>
+      <input
+        id={box}
+        name={box}
+        type="text"
+        inputMode={field.kind === 'text' ? 'text' : field.kind === 'count' ? 'numeric' : 'decimal'}
+        autocomplete="off"
+        autocapitalize="off"
+        spellcheck={false}
+        value={text}
+        aria-invalid={wrong ? 'true' : undefined}
+        aria-describedby={described}
+        onInput={(e) => onText(e.currentTarget.value)}
+        onFocus={onEnter}
+        onBlur={onLeave}
+      />
+      {unit && <span class={unitClass} aria-hidden="true">{unit}</span>}
+    </div>
+  );
+}

@@ -1,0 +1,31 @@
+/**
+ * The calculator kit: a live form, its answer, working, cautions and bench card, all from a topic of the core.
+ *
+ * To add a calculator for a topic `my-topic` that is in src/core/registry.ts:
+ *  1. src/islands/MyTopic/index.tsx
+ *       import { compute, example, fields, title, words } from '../../core/my-topic/index.ts';
+ *       import { Workbench, type IslandProps } from '../kit/index.ts';
+ *       import { Drawing } from './Drawing.tsx';
+ *       const topic = { title, fields, example, compute, words };
+ *       export default function MyTopic(props: IslandProps) {
+ *         return <Workbench {...props} topic={topic} drawing={Drawing} />;
+ *       }
+ *     Leave `drawing` out where a picture would say nothing. `fromShop={(shop) => ({ labourRate: shop.labourRate })}`
+ *     fills boxes from content/shop.yaml.
+ *  2. src/islands/MyTopic/Drawing.tsx: a component of DrawingProps. It gets the SI inputs and the answer; read the
+ *     answer with `valueOf` from core/result.ts. Draw inside <Picture>, to scale, in classes of styles/calculator.css
+ *     (pic-line, pic-fill, pic-mark, ...), and keep labels apart with `spreadOut`. No style attributes.
+ *  3. src/components/calculators/MyTopic.astro: two lines, as its neighbours; `client:visible` must be written out.
+ *  4. content/calculators/my-topic.mdx with <Calculator topic="my-topic" />.
+ *
+ * Ids: `${topic}-${key}` for a box, `${topic}-${rows}-${n}-${column}` for a cell, first radio of a choice as a box,
+ * the others `${topic}-${key}-${value}`. `...-help`, `...-problem`, `...-said` stand beside a box. The answer is
+ * `${topic}-answer`; each value in it carries data-value="key".
+ */
+export { Workbench } from './Workbench.tsx';
+export type { IslandProps, ShopFacts } from './props.ts';
+export type { DrawingProps } from './drawing/props.ts';
+export { Picture } from './drawing/Picture.tsx';
+export { Arrow, SizeLine } from './drawing/Arrow.tsx';
+export { linear, niceSteps, spreadOut, type Scale } from './drawing/scale.ts';
+export { readingOf, readingText, quantityReading, type Reader } from './result/reading.ts';

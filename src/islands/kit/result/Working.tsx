@@ -1,0 +1,50 @@
+/** The working: each formula, the numbers put in, what came out, where the formula is from. */
+import { formatNumber, unitLabel } from '../../../core/quantity/index.ts';
+import type { PutIn, WorkingStep } from '../../../core/formula.ts';
+import type { ShownSource } from '../props.ts';
+import { say } from '../words.ts';
+import { SourceMark } from './SourceMark.tsx';
+import { SymbolMark } from './SymbolMark.tsx';
+
+interface Props {
+  readonly id: string;
+  /** True while the boxes have moved on from this answer. */
+  readonly stale: boolean;
+  readonly steps: readonly WorkingStep[];
+  readonly markup: Readonly<Record<string, string>>;
+  readonly sources: Readonly<Record<string, ShownSource>>;
+}
+
+export function Working({ id, stale, steps, markup, sources }: Props) {
+  return (
+    <section class={stale ? 'calc-working calc-stale' : 'calc-working'} aria-labelledby={`${id}-working`}>
+      <h3 id={`${id}-working`}>{say.working}</h3>
+      <ol>
+        {steps.map((s, i) => (
+          <li key={i} data-formula={s.formula}>
+            <p class="calc-step">{s.what}<SourceMark id={s.source} source={sources[s.source]} /></p>
+            <p class="calc-formula" dangerouslySetInnerHTML={{ __html: markup[s.formula] ?? '' }} />
+            <ul class="calc-put">
+              {s.put.map((p) => <li key={p.symbol}><Term term={p} /> <span class="calc-term-name">{p.name}</span></li>)}
+            </ul>
+            <p class="calc-gave">{say.gives} <Term term={s.gave} /> <span class="calc-term-name">{s.gave.name}</span></p>
+          </li>
+        ))}
+      </ol>
+    </section>
+  );
+}
+
+function Term({ term }: { readonly term: PutIn }) {
+  const unit = unitLabel(term.unit);
+  return <span class="calc-term"><SymbolMark name={term.symbol} /> = <span class="calc-term-figure">{sixDigits(term.value)}{unit && `\u00a0${unit}`}</span></span>;
+}
+
+/** Enough digits to redo the sum by hand and land on the same outcome. */
+function sixDigits(value: number): string {
+  const rounded = Number(value.toPrecision(6));
+  const size = Math.abs(rounded);
+  if (size === 0 || (size >= 1e-4 && size < 1e9)) return String(rounded).replace('-', '−');
+  const [digits = '', power = '0'] = rounded.toExponential().split('e');
+  return `${digits.replace('-', '−')} × 10^${formatNumber(Number(power))}`;
+}
