@@ -9,14 +9,21 @@ const atOnce = 12;
 export async function saveAll(files: FileList, scope: string, into: Cache, older: readonly Cache[], tell: (done: number) => void): Promise<void> {
   const waiting = Object.entries(files);
   let done = 0;
+  const failures: unknown[] = [];
   const work = async () => {
     for (let next = waiting.pop(); next; next = waiting.pop()) {
-      await saveOne(scope + encodePath(next[0]), next[1], into, older);
-      done += 1;
-      tell(done);
+      try {
+        await saveOne(scope + encodePath(next[0]), next[1], into, older);
+        done += 1;
+        tell(done);
+      } catch (reason) {
+        // The rest is still worth having: the next try starts from what was saved.
+        failures.push(reason);
+      }
     }
   };
   await Promise.all(Array.from({ length: atOnce }, work));
+  if (failures.length > 0) throw failures[0];
 }
 
 /** Unchanged files come from an older edition or from a first save that was cut short; the rest from the server. */

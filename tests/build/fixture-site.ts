@@ -1,0 +1,18 @@
+/** Builds the tiny site under fixtures/site into a temporary folder. */
+import { execFile } from 'node:child_process';
+import { mkdtemp } from 'node:fs/promises';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { promisify } from 'node:util';
+
+const here = fileURLToPath(new URL('.', import.meta.url));
+const astro = fileURLToPath(new URL('../../node_modules/astro/bin/astro.mjs', import.meta.url));
+
+export async function buildFixtureSite(): Promise<string> {
+  const dist = await mkdtemp(join(tmpdir(), 'almanac-fixture-'));
+  await promisify(execFile)(process.execPath, [astro, 'build', '--root', join(here, 'fixtures/site'), '--outDir', dist], {
+    env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', NODE_ENV: 'production' },
+  });
+  return dist;
+}

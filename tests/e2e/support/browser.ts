@@ -1,0 +1,36 @@
+/** One Chromium for a test file, and pages that remember everything that went wrong on them. */
+import { chromium, type Browser, type BrowserContext, type BrowserContextOptions, type Page } from 'playwright-core';
+import { chromiumHelp, findChromium } from '../../../src/build/run/chromium.ts';
+
+export async function launch(): Promise<Browser> {
+  const executablePath = findChromium();
+  if (!executablePath) throw new Error(chromiumHelp);
+  // As root, as in a container, Chromium needs its sandbox off.
+  return chromium.launch({ executablePath, args: process.getuid?.() === 0 ? ['--no-sandbox'] : [] });
+}
+
+export interface WatchedPage {
+  readonly page: Page;
+  readonly context: BrowserContext;
+  /** Console errors and warnings, uncaught errors, failed and refused requests, third-party requests. */
+  readonly troubles: string[];
+}
+
+export async function watchedPage(browser: Browser, options: BrowserContextOptions = {}): Promise<WatchedPage> {
+  const context = await browser.newContext(options);
+  const page = await context.newPage();
+  const troubles: string[] = [];
+  page.on('console', (message) => {
+    if (['error', 'warning'].includes(message.type())) troubles.push(`console ${message.type()}: ${message.text()}`);
+  });
+  page.on('pageerror', (error) => troubles.push(`uncaught: ${error.message}`));
+  page.on('requestfailed', (request) => troubles.push(`failed: ${request.url()} ${request.failure()?.errorText ?? ''}`));
+  page.on('response', (response) => {
+    if (response.status() >= 400) troubles.push(`${response.status()}: ${response.url()}`);
+  });
+  page.on('request', (request) => {
+    const { protocol, hostname } = new URL(request.url());
+    if (protocol.startsWith('http') && hostname !== 'localhost') troubles.push(`third party: ${request.url()}`);
+  });
+  return { page, context, troubles };
+}
