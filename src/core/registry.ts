@@ -3,6 +3,10 @@ import * as beltTension from './belt-tension/index.ts';
 import * as bladeSpeed from './blade-speed/index.ts';
 import * as limitsFits from './limits-fits/index.ts';
 import * as repairWorth from './repair-worth/index.ts';
+import * as bearingFit from './bearing-fit/index.ts';
+import * as bearingSize from './bearing-size/index.ts';
+import * as warming from './warming/index.ts';
+import * as partChange from './part-change/index.ts';
 import type { Topic } from './topic.ts';
 
 export const topics: Readonly<Record<string, Topic>> = {
@@ -10,4 +14,8 @@ export const topics: Readonly<Record<string, Topic>> = {
   'blade-speed': bladeSpeed,
   'limits-fits': limitsFits,
   'repair-worth': repairWorth,
+  'bearing-fit': bearingFit,
+  'bearing-size': bearingSize,
+  warming,
+  'part-change': partChange,
 };

@@ -1,0 +1,43 @@
+/** What a row of micrometer readings says about a seat. */
+
+export interface Reading {
+  /** Across the seat, and across it a quarter turn round, at the same place along it [m]. */
+  readonly across: number;
+  readonly quarter: number;
+}
+
+export interface SeatForm {
+  readonly mean: number;
+  readonly smallest: number;
+  readonly largest: number;
+  /** Difference between the places along the seat, of their means [m]. */
+  readonly taper: number;
+  /** Largest difference between the two readings at one place [m]. */
+  readonly outOfRound: number;
+}
+
+/**
+ * Mean, spread, taper and out-of-round of a seat.
+ * @param rows at least one place along the seat @returns [m]
+ * Assumes a two-point instrument: a three-lobed seat can read round and is not.
+ * Example: 25.010/25.008 and 25.004/25.002 -> mean 25.006, taper 6 µm, out of round 2 µm.
+ */
+export function seatForm(rows: readonly Reading[]): SeatForm {
+  const all = rows.flatMap((r) => [r.across, r.quarter]);
+  const means = rows.map((r) => (r.across + r.quarter) / 2);
+  return {
+    mean: means.reduce((sum, m) => sum + m, 0) / Math.max(1, means.length),
+    smallest: Math.min(...all),
+    largest: Math.max(...all),
+    taper: Math.max(...means) - Math.min(...means),
+    outOfRound: Math.max(...rows.map((r) => Math.abs(r.across - r.quarter))),
+  };
+}
+
+/** Interference of a measured seat with a ring between two sizes [m]. */
+export function measuredInterference(seat: 'shaft' | 'housing', form: SeatForm, ring: { readonly smallest: number; readonly largest: number }) {
+  const middle = (ring.smallest + ring.largest) / 2;
+  return seat === 'shaft'
+    ? { mean: form.mean - middle, least: form.smallest - ring.largest, most: form.largest - ring.smallest }
+    : { mean: middle - form.mean, least: ring.smallest - form.largest, most: ring.largest - form.smallest };
+}

@@ -1,0 +1,89 @@
+import { step, type WorkingStep } from '../formula.ts';
+import type { InputsOf } from '../field.ts';
+import { refuse, type Caution, type Result, type Value } from '../result.ts';
+import { guarded } from '../topic.ts';
+import { ceilingVerdict, housingCeiling, ringCeiling } from './ceilings.ts';
+import { growth, temperatureChange } from './expansion.ts';
+import { fields } from './fields.ts';
+import { dropNeeded, gapAtHeat, riseNeeded, riseWithCold, shrinkOfInner } from './formulas.ts';
+import { housingMaterials, materialOf } from './materials.ts';
+import { openTimeValues } from './open-time.ts';
+
+type WarmInputs = InputsOf<typeof fields>;
+
+const degrees = ['°C', '°F'] as const;
+const micro = ['µm', 'thou'] as const;
+const freezer = 273.15 - 18;
+const dryIce = 273.15 - 78;
+/** Colder than anything a shop could use: not worth a figure. */
+const liquidNitrogen = 77;
+
+export const compute = guarded(fields, (inputs): Result => {
+  const { part, diameter: d, interference: I, gap: c, room, cold, sealed } = inputs;
+  if (cold > room) return refuse('cold', 'room-too-hot', { cold, room });
+  if (inputs.heatTo !== undefined && inputs.heatTo < room) return refuse('heatTo', 'heat-below-room', { hot: inputs.heatTo, room });
+  const outer = materialOf(part === 'housing' ? (inputs.housingMaterial ?? 'aluminium-die-cast') : 'bearing-steel');
+  const inner = materialOf(part === 'housing' ? 'bearing-steel' : (inputs.shaftMaterial ?? 'carbon-steel'));
+  const ceiling = part === 'housing' ? housingCeiling(inputs.housingMaterial ?? 'aluminium-die-cast') : ringCeiling(sealed);
+
+  const rise = temperatureChange(d, I, c, outer.alpha);
+  const drop = temperatureChange(d, I, c, inner.alpha);
+  const shrink = growth(d, inner.alpha, room - cold);
+  const riseBoth = temperatureChange(d, I - shrink, c, outer.alpha);
+  const hot = inputs.heatTo ?? room + rise;
+  const gapThere = growth(d, outer.alpha, hot - room) - I;
+  const working: WorkingStep[] = [];
+  if (I + c > 0) {
+    working.push(step(riseNeeded, { I, c, alpha_o: outer.alpha, d }, rise), step(dropNeeded, { I, c, alpha_i: inner.alpha, d }, drop));
+    working.push(step(shrinkOfInner, { alpha_i: inner.alpha, d, dT_i: room - cold }, shrink));
+    if (I + c > shrink) working.push(step(riseWithCold, { I, c, u_i: shrink, alpha_o: outer.alpha, d }, riseBoth));
+  }
+  working.push(step(gapAtHeat, { alpha_o: outer.alpha, d, dT_h: hot - room, I }, gapThere));
+
+  const values: Value[] = [
+    ceilingVerdict(part, room + rise, room, ceiling, sealed),
+    { kind: 'quantity', key: 'temperature', label: part === 'housing' ? 'Warm the housing to' : 'Warm the bearing to', value: room + rise, units: degrees, main: true, source: outer.alphaSource },
+    { kind: 'quantity', key: 'rise', label: 'Rise over the room', value: rise, units: ['°C diff', '°F diff'] },
+    { kind: 'quantity', key: 'ceiling', label: 'Highest temperature for this part', value: ceiling.temperature, units: degrees, source: ceiling.source },
+    ...coldValues(inputs, room - drop, room + riseBoth, cold),
+    { kind: 'quantity', key: 'gapThere', label: 'Gap at the temperature warmed to', value: gapThere, units: micro },
+    ...(gapThere < c - 1e-9 ? [{ kind: 'verdict', key: 'heatTo', label: 'Temperature you mean to use', code: 'heat-to-short', level: 'caution' } as const] : []),
+    ...openTimeValues({ wall: inputs.wall, material: outer, diameter: d, interference: I, rise: hot - room }, working),
+    ...(part === 'housing' ? [materialTable(d, I, c, room)] : []),
+  ];
+  return { ok: true, values, working, cautions: cautionsFor(inputs, room + rise, room - drop, rise > 0.5) };
+});
+
+function coldValues({ part, sealed, room }: WarmInputs, alone: number, both: number, cold: number): Value[] {
+  const inner = part === 'housing' ? 'bearing' : 'shaft';
+  const sealedInner = part === 'housing' && sealed;
+  if (alone >= room) return [{ kind: 'verdict', key: 'coldVerdict', label: 'Chilling alone', code: 'cool-not-needed', level: 'good' }];
+  const code = alone >= cold && alone >= freezer ? 'cool-freezer' : sealedInner ? 'cool-sealed' : alone >= dryIce ? 'cool-dry-ice' : 'cool-not-enough';
+  return [
+    ...(alone > liquidNitrogen ? [{ kind: 'quantity', key: 'coldAlone', label: `Instead, chill the ${inner} alone to`, value: alone, units: degrees } as const] : []),
+    { kind: 'verdict', key: 'coldVerdict', label: 'Chilling alone', code, level: code === 'cool-freezer' ? 'good' : code === 'cool-dry-ice' ? 'note' : 'caution' },
+    { kind: 'quantity', key: 'both', label: `With the ${inner} chilled as well, warm to`, value: both, units: degrees },
+  ];
+}
+
+/** The same fit in each housing material. */
+function materialTable(d: number, I: number, c: number, room: number): Value {
+  const rows = housingMaterials.map(({ value, label }): (string | number)[] => {
+    const m = materialOf(value);
+    return [label, m.alpha, room + temperatureChange(d, I, c, m.alpha), m.alphaSource];
+  });
+  return {
+    kind: 'table', key: 'byMaterial', label: 'The same fit in other housings', rows,
+    columns: [{ key: 'material', label: 'Housing' }, { key: 'alpha', label: 'Expansion', units: ['µm/(m·K)', 'µin/(in·°F)'] }, { key: 'temperature', label: 'Warm to', units: degrees }, { key: 'source', label: 'Source' }],
+  };
+}
+
+function cautionsFor({ part, housingMaterial }: WarmInputs, hot: number, chilled: number, warms: boolean): Caution[] {
+  if (!warms) return [];
+  return [
+    { hazard: 'no-flame-on-housings', level: 'warning' },
+    ...(part === 'housing' && housingMaterial === 'magnesium' ? [{ hazard: 'magnesium-fire', level: 'warning' } as const] : []),
+    ...(hot > 273.15 + 45 ? [{ hazard: 'hot-parts', level: 'caution' } as const] : []),
+    ...(chilled < 273.15 - 10 ? [{ hazard: 'cold-parts', level: 'caution' } as const] : []),
+  ];
+}

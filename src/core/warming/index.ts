@@ -1,0 +1,17 @@
+/** Warming: how hot to make a housing or a bearing so that it drops in, and how long that lasts. */
+import * as all from './formulas.ts';
+
+export { fields } from './fields.ts';
+export { compute } from './compute.ts';
+export { blocks } from './blocks.ts';
+export { ceilingWords, words } from './words.ts';
+export { ceilings, ceilingVerdict, housingCeiling, ringCeiling, type Ceiling } from './ceilings.ts';
+export { airCooling, coolingTime } from './cooling-time.ts';
+export { growth, temperatureChange, warmLoss } from './expansion.ts';
+export { allMaterials, housingMaterials, materialOf, materials, shaftMaterials, type Material, type MaterialKey } from './materials.ts';
+
+export const title = 'Warming a housing or a bearing';
+export const formulas = Object.values(all);
+export const sources = ['boresi-schmidt', 'arithmetic', 'lumped-cooling', 'shigley-a5', 'callister-b6', 'materials-memory', 'bearing-steel-expansion', 'light-metal-table', 'army-tm-bearing-heating', 'sealed-bearing-heating', 'housing-heating', 'common-practice'];
+export const hazards = ['no-flame-on-housings', 'magnesium-fire', 'hot-parts', 'cold-parts'];
+export const example = { part: 'housing', diameter: '52 mm', interference: '39 µm', housingMaterial: 'aluminium-die-cast', sealed: 'yes' };
