@@ -1,6 +1,7 @@
 import { defineCollection } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { calculatorPage, explainer, guide, job, table } from './schemas/article.ts';
+import { schedule } from './schemas/intervals.ts';
 import { hazard, machine, source, word } from './schemas/reference.ts';
 
 const articles = (folder: string) => glob({ base: `./content/${folder}`, pattern: '**/*.{md,mdx}' });
@@ -16,4 +17,5 @@ export const collections = {
   sources: defineCollection({ loader: records('sources'), schema: source }),
   machines: defineCollection({ loader: records('machines'), schema: machine }),
   glossary: defineCollection({ loader: records('glossary'), schema: word }),
+  intervals: defineCollection({ loader: records('intervals'), schema: schedule }),
 };
