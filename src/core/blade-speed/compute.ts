@@ -2,33 +2,38 @@ import { step, type WorkingStep } from '../formula.ts';
 import type { InputsOf } from '../field.ts';
 import { refuse, type Caution, type Result, type Value } from '../result.ts';
 import { guarded } from '../topic.ts';
-import { cutDepth } from './depth.ts';
+import { depthValues } from './depth-values.ts';
 import { fields } from './fields.ts';
-import { depthOfCut, rimSpeed, shaftSpeed, shareOfLimit } from './formulas.ts';
-import { drivenRotation, rotationForSpeed, surfaceSpeed } from './surface-speed.ts';
+import { limitHere, rimSpeed, shaftSpeed, shareOfLimit } from './formulas.ts';
+import { marksOf, markVerdicts } from './mark-values.ts';
+import { drivenRotation, surfaceSpeed } from './surface-speed.ts';
 
-type BladeInputs = InputsOf<typeof fields>;
+export type BladeInputs = InputsOf<typeof fields>;
 
 /** Above this share the reading error of a pulley or a rev counter could hide an overspeed. Our choice. */
 const nearLimit = 0.95;
 
 export const compute = guarded(fields, (inputs): Result => {
-  const { diameter, flange, clearance } = inputs;
-  if (flange >= diameter) return refuse('flange', 'flange-too-large', { got: round(flange * 1000), max: round(diameter * 1000) });
+  const { diameter, flange } = inputs;
+  if (flange >= diameter) return refuse('flange', 'flange-too-large', { got: flange, max: diameter });
 
   const working: WorkingStep[] = [];
   const rotation = shaftRotation(inputs, working);
   const speed = surfaceSpeed(diameter, rotation);
   working.push(step(rimSpeed, { D: diameter, n_b: rotation }, speed));
 
-  const limitSpeed = inputs.markedAs === 'rpm' ? surfaceSpeed(diameter, inputs.markedRotation ?? 0) : (inputs.markedSpeed ?? 0);
-  const share = speed / limitSpeed;
+  const marks = marksOf(inputs, working);
+  if (!marks) return refuse('markedAs', 'no-mark');
+  const limitSpeed = surfaceSpeed(diameter, marks.lowest);
+  working.push(step(limitHere, { D: diameter, n_m: marks.lowest }, limitSpeed));
+  // Compared as shaft speeds, so that not even the last bit of pi softens the marking.
+  const share = rotation / marks.lowest;
   working.push(step(shareOfLimit, { v: speed, v_max: limitSpeed }, share));
 
-  const depth = cutDepth(diameter, flange, clearance);
-  working.push(step(depthOfCut, { D: diameter, F: flange, c: clearance }, depth));
-
-  return { ok: true, values: [...speedValues(speed, rotation, limitSpeed, share, diameter), ...depthValues(depth)], working, cautions: cautionsFor(share) };
+  const verdicts = markVerdicts(inputs, marks, rotation);
+  const values = [...speedValues(speed, rotation, marks.lowest, share), ...verdicts, ...depthValues(inputs, working)];
+  const stop = share > 1 || verdicts.some((v) => v.kind === 'verdict' && v.level === 'stop');
+  return { ok: true, values, working, cautions: cautionsFor(stop) };
 });
 
 function shaftRotation(inputs: BladeInputs, working: WorkingStep[]): number {
@@ -39,7 +44,7 @@ function shaftRotation(inputs: BladeInputs, working: WorkingStep[]): number {
   return rotation;
 }
 
-function speedValues(speed: number, rotation: number, limitSpeed: number, share: number, diameter: number): Value[] {
+function speedValues(speed: number, rotation: number, limitRotation: number, share: number): Value[] {
   // The marking is the law: a verdict is never softer than it, not even by rounding.
   const code = share > 1 ? 'over-marked' : share > nearLimit ? 'near-marked' : 'within-marked';
   return [
@@ -47,20 +52,11 @@ function speedValues(speed: number, rotation: number, limitSpeed: number, share:
     { kind: 'quantity', key: 'speed', label: 'Surface speed', value: speed, units: ['m/s', 'ft/min'], main: true },
     { kind: 'quantity', key: 'share', label: 'Share of the marked limit', value: share, units: ['%', '%'], decimals: [1, 1], main: true },
     { kind: 'quantity', key: 'rotation', label: 'Blade-shaft speed', value: rotation, units: ['rpm', 'rpm'] },
-    { kind: 'quantity', key: 'limitRotation', label: 'Marked limit as shaft speed', value: rotationForSpeed(limitSpeed, diameter), units: ['rpm', 'rpm'] },
+    { kind: 'quantity', key: 'limitRotation', label: 'Marked limit as shaft speed', value: limitRotation, units: ['rpm', 'rpm'] },
   ];
 }
 
-function depthValues(depth: number): Value[] {
-  if (depth <= 0) return [{ kind: 'verdict', key: 'noDepth', label: 'Depth of cut', code: 'no-depth', level: 'caution' }];
-  return [{ kind: 'quantity', key: 'depth', label: 'Greatest depth of cut', value: depth, units: ['mm', 'in'], decimals: [0, 2] }];
-}
-
-function cautionsFor(share: number): Caution[] {
+function cautionsFor(stop: boolean): Caution[] {
   const always: Caution[] = [{ hazard: 'blade-guard-and-flange', level: 'warning' }];
-  return share > 1 ? [{ hazard: 'blade-overspeed', level: 'danger' }, ...always] : always;
-}
-
-function round(mm: number): number {
-  return Number(mm.toPrecision(6));
+  return stop ? [{ hazard: 'blade-overspeed', level: 'danger' }, ...always] : always;
 }
