@@ -118,7 +118,7 @@ test('a first save that was cut short is taken up where it stopped', async () =>
   await rename(missing, `${missing}.away`);
   const fresh = await watchedPage(browser);
   await fresh.page.goto(at('index.html'));
-  await fresh.page.waitForFunction(async () => (await navigator.serviceWorker.getRegistration()) === undefined && (await caches.keys()).length > 0);
+  await fresh.page.locator('#edition-notice[data-state=cut-short]').waitFor();
   await rename(`${missing}.away`, missing);
   const fetched: string[] = [];
   fresh.context.on('request', (request) => void (request.serviceWorker() && fetched.push(request.url())));

@@ -9,6 +9,7 @@ const words = {
   en: {
     saving: (done: number, total: number) => `Saving this site on your device: ${done} of ${total} files.`,
     saved: 'Saved on this device. It now works without a signal.',
+    cutShort: 'Not all of the site could be saved. The next visit goes on from here.',
     newer: 'A newer edition is ready.',
     show: 'Show it now',
     elsewhere: 'This page is from an earlier edition.',
@@ -18,6 +19,7 @@ const words = {
   es: {
     saving: (done: number, total: number) => `Guardando este sitio en su dispositivo: ${done} de ${total} archivos.`,
     saved: 'Guardado en este dispositivo. Ya funciona sin señal.',
+    cutShort: 'No se pudo guardar todo el sitio. La próxima visita sigue desde aquí.',
     newer: 'Hay una edición más nueva lista.',
     show: 'Verla ahora',
     elsewhere: 'Esta página es de una edición anterior.',
@@ -27,7 +29,7 @@ const words = {
 };
 const say = document.documentElement.lang.startsWith('es') ? words.es : words.en;
 
-type State = 'saving' | 'saved' | 'newer' | 'elsewhere';
+type State = 'saving' | 'saved' | 'cut-short' | 'newer' | 'elsewhere';
 
 function show(state: State, text: string, button?: { readonly label: string; readonly press: () => void }): void {
   const notice = document.getElementById('edition-notice');
@@ -58,17 +60,17 @@ async function start(): Promise<void> {
   const container = navigator.serviceWorker;
   const firstSave = container.controller === null;
   let asked = false;
-  // The last progress message can arrive after the worker is active; it must not undo "saved".
-  let saved = false;
+  // The last progress message can arrive after the end is known; it must not undo what was said then.
+  let ended = false;
 
   container.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => {
-    if (firstSave && !saved) show('saving', say.saving(data.done, data.total));
+    if (firstSave && !ended) show('saving', say.saving(data.done, data.total));
   });
   container.addEventListener('controllerchange', () => {
     if (asked) location.reload();
-    else if (!firstSave || saved) show('elsewhere', say.elsewhere, { label: say.reload, press: () => location.reload() });
+    else if (!firstSave || ended) show('elsewhere', say.elsewhere, { label: say.reload, press: () => location.reload() });
     else {
-      saved = true;
+      ended = true;
       show('saved', say.saved, { label: say.close, press: hide });
     }
   });
@@ -82,13 +84,17 @@ async function start(): Promise<void> {
     };
     show('newer', say.newer, { label: say.show, press });
   };
-  if (registration.waiting && container.controller) offer(registration.waiting);
-  registration.addEventListener('updatefound', () => {
-    const coming = registration.installing;
+  const watch = (coming: ServiceWorker | null) =>
     coming?.addEventListener('statechange', () => {
       if (coming.state === 'installed' && container.controller) offer(coming);
+      if (coming.state === 'redundant' && firstSave && !ended) {
+        ended = true;
+        show('cut-short', say.cutShort, { label: say.close, press: hide });
+      }
     });
-  });
+  if (registration.waiting && container.controller) offer(registration.waiting);
+  watch(registration.installing);
+  registration.addEventListener('updatefound', () => watch(registration.installing));
 }
 
 /** Added here and not in the page: from disk, browsers refuse to read it and say so in the console. */
