@@ -1,0 +1,49 @@
+/** One thing wrong in content/, said so that the person who wrote it can put it right. */
+
+export interface Problem {
+  /** Path from the project folder: "content/jobs/drive-belt-change.mdx". */
+  readonly file: string;
+  readonly line: number;
+  /** Field of the front matter, component or "text". */
+  readonly field: string;
+  readonly got: string;
+  readonly allowed: string;
+}
+
+export function report(problems: readonly Problem[]): string {
+  const ordered = [...problems].sort((a, b) => a.file.localeCompare(b.file) || a.line - b.line);
+  const lines = ordered.map((p) => `${p.file}:${p.line}  ${p.field}\n    found:  ${p.got}\n    wanted: ${p.allowed}`);
+  const count = `${problems.length} problem${problems.length === 1 ? '' : 's'} in content/.`;
+  return `${lines.join('\n')}\n\n${count}`;
+}
+
+/** A value as it reads in a message; long ones are cut. */
+export function shown(value: unknown): string {
+  if (value === undefined || value === null) return 'nothing';
+  const text = value instanceof Date ? value.toISOString() : JSON.stringify(value);
+  return text.length > 90 ? `${text.slice(0, 87)}...` : text;
+}
+
+/** "... Did you mean x?" when a known name is close to what was written. */
+export function didYouMean(written: string, known: Iterable<string>): string {
+  let best = '';
+  let least = Math.max(2, Math.floor(written.length / 4)) + 1;
+  for (const name of known) {
+    const distance = editDistance(written.toLowerCase(), name.toLowerCase(), least);
+    if (distance < least) [best, least] = [name, distance];
+  }
+  return best === '' ? '' : ` Did you mean ${best}?`;
+}
+
+/** Letters to change, add or drop between two words; counting stops at `limit`. */
+function editDistance(a: string, b: string, limit: number): number {
+  if (Math.abs(a.length - b.length) >= limit) return limit;
+  let row = Array.from({ length: b.length + 1 }, (_, i) => i);
+  for (let i = 1; i <= a.length; i++) {
+    const next = [i];
+    for (let j = 1; j <= b.length; j++)
+      next[j] = Math.min((row[j] ?? 0) + 1, (next[j - 1] ?? 0) + 1, (row[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1));
+    row = next;
+  }
+  return row[b.length] ?? limit;
+}

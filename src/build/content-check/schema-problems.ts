@@ -1,0 +1,59 @@
+/** What a schema finds, with line, value and what is allowed, in words a shop can act on. */
+import type { z } from 'astro/zod';
+import { didYouMean, shown, type Problem } from './problem.ts';
+import type { Path, YamlText } from './yaml-text.ts';
+
+type Schema = z.ZodType;
+type Issue = z.core.$ZodIssue;
+
+export function schemaProblems(file: string, yaml: YamlText, schema: Schema): Problem[] {
+  const checked = schema.safeParse(yaml.data ?? {});
+  if (checked.success) return [];
+  return checked.error.issues.flatMap((issue) => toProblems(file, yaml, issue, schema));
+}
+
+function toProblems(file: string, yaml: YamlText, issue: Issue, schema: Schema): Problem[] {
+  if (issue.code === 'unrecognized_keys')
+    return issue.keys.map((key) => {
+      const path = [...issue.path, key];
+      const known = issue.path.length === 0 && 'shape' in schema ? Object.keys(schema.shape as object) : [];
+      const list = known.length > 0 ? `one of the fields ${known.join(', ')}.${didYouMean(key, known)}` : 'a field that exists here';
+      return { file, line: yaml.lineOf(path), field: path.join('.'), got: 'a field this kind of file does not have', allowed: list };
+    });
+  const value = valueAt(yaml.data, issue.path);
+  return [{ file, line: yaml.lineOf(issue.path), field: issue.path.join('.') || 'the file', got: shown(value), allowed: allowedBy(issue, value) }];
+}
+
+function valueAt(data: unknown, path: Path): unknown {
+  return path.reduce<unknown>((value, step) => (value as Record<PropertyKey, unknown> | null | undefined)?.[step], data);
+}
+
+function allowedBy(issue: Issue, value: unknown): string {
+  switch (issue.code) {
+    case 'invalid_type':
+      return `${value === undefined || value === null ? 'this field is needed: ' : ''}${kinds[issue.expected] ?? issue.expected}`;
+    case 'invalid_value':
+      return `one of ${issue.values.map(String).join(', ')}.${typeof value === 'string' ? didYouMean(value, issue.values.map(String)) : ''}`;
+    case 'too_small':
+      return `at least ${issue.minimum}${unitOf(issue.origin)}`;
+    case 'too_big':
+      return `at most ${issue.maximum}${unitOf(issue.origin)}${typeof value === 'string' ? `; this has ${value.length}` : ''}`;
+    case 'invalid_format':
+      return issue.format === 'url' ? 'an address such as https://example.org/' : issue.message;
+    default:
+      return issue.message;
+  }
+}
+
+const kinds: Readonly<Record<string, string>> = {
+  string: 'text',
+  number: 'a number',
+  boolean: 'true or false',
+  array: 'a list, one line each starting with "- "',
+  date: 'a day as YYYY-MM-DD',
+  object: 'fields indented below it',
+};
+
+function unitOf(origin: string): string {
+  return origin === 'string' ? ' letters' : origin === 'array' ? ' in the list' : '';
+}
