@@ -7,6 +7,8 @@ import * as bearingFit from './bearing-fit/index.ts';
 import * as bearingSize from './bearing-size/index.ts';
 import * as warming from './warming/index.ts';
 import * as partChange from './part-change/index.ts';
+import * as splitPulley from './split-pulley/index.ts';
+import * as faultOrder from './fault-order/index.ts';
 import type { Topic } from './topic.ts';
 
 export const topics: Readonly<Record<string, Topic>> = {
@@ -18,4 +20,6 @@ export const topics: Readonly<Record<string, Topic>> = {
   'bearing-size': bearingSize,
   warming,
   'part-change': partChange,
+  'split-pulley': splitPulley,
+  'fault-order': faultOrder,
 };

@@ -1,0 +1,15 @@
+/** Split pulley: how a belt climbs when the halves of a twin-blade head are drawn together. */
+import * as all from './formulas.ts';
+
+export { fields } from './fields.ts';
+export { compute } from './compute.ts';
+export { blocks } from './blocks.ts';
+export { words } from './words.ts';
+export { climb, pitchRadius, runOut, tilt, turnsForLoop, type Cones } from './climb.ts';
+export { stateAt, statesOf, type State } from './states.ts';
+
+export const title = 'Split pulley';
+export const formulas = Object.values(all);
+export const sources = ['geometry'];
+export const hazards = ['moving-belt', 'blade-overspeed'];
+export const example = { closedDiameter: '100 mm', angle: '38°', gapStart: '5 mm', gapEnd: '0 mm', drivePulley: '90 mm', centre: '300 mm', beltLength: '897 mm', thread: '1.25 mm', step: 'quarter', beltWidth: '13 mm', beltWidthNow: '12.8 mm' };
