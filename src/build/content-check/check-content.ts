@@ -16,8 +16,10 @@ export async function checkContent(projectFolder: string, known: Known): Promise
   const files = await readAll(projectFolder);
   const library = libraryOf(files, known);
   const each = files.flatMap((file) => {
-    const schema = file.path === 'content/shop.yaml' ? shopSchema : kinds[file.folder]?.schema;
-    if (!schema) return [];
+    const kind = kinds[file.folder];
+    const schema = file.path === 'content/shop.yaml' ? shopSchema : kind?.schema;
+    // A wrong folder or ending is told below; its fields would only add noise.
+    if (!schema || (kind && !kind.endings.includes(file.ending))) return [];
     if (file.yaml.problems.length > 0) return file.yaml.problems;
     return [...schemaProblems(file.path, file.yaml, schema), ...referenceProblems(file, library), ...bodyProblems(file, library)];
   });

@@ -1,6 +1,7 @@
 /** Which schema goes with which folder. */
 import type { z } from 'astro/zod';
 import * as article from '../../schemas/article.ts';
+import { schedule } from '../../schemas/intervals.ts';
 import * as reference from '../../schemas/reference.ts';
 import { shop } from '../../schemas/shop.ts';
 
@@ -24,6 +25,7 @@ export const kinds: Readonly<Record<string, Kind>> = {
   sources: records(reference.source),
   machines: records(reference.machine),
   glossary: records(reference.word),
+  intervals: records(schedule),
 };
 
 export { shop as shopSchema };
