@@ -9,6 +9,7 @@ import * as warming from './warming/index.ts';
 import * as partChange from './part-change/index.ts';
 import * as splitPulley from './split-pulley/index.ts';
 import * as faultOrder from './fault-order/index.ts';
+import * as clutchSpeed from './clutch-speed/index.ts';
 import type { Topic } from './topic.ts';
 
 export const topics: Readonly<Record<string, Topic>> = {
@@ -22,4 +23,5 @@ export const topics: Readonly<Record<string, Topic>> = {
   'part-change': partChange,
   'split-pulley': splitPulley,
   'fault-order': faultOrder,
+  'clutch-speed': clutchSpeed,
 };

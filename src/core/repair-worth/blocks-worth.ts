@@ -1,6 +1,6 @@
 import { block } from '../block.ts';
 import { defineFields } from '../field.ts';
-import { ageAtShare, meanLife, meanRemainingLife, survival } from '../reliability/index.ts';
+import { ageAtShare, meanLife, meanRemainingLife, survival } from '../chance/index.ts';
 import { chance, count0, money, moneyOr0, positive, problem, rate } from './block-fields.ts';
 import { comebackToFlip, mostWorthPaying, newYearly, repairYearly, type Comparison } from './comparison.ts';
 import { bestBlind, engineCheckValue, valueOfInspecting, valueOfKnowing } from './inspection.ts';

@@ -26,11 +26,11 @@ const unchecked = { field: 'engineChecked', is: [false] } as const;
 
 /** Six boxes first; everything after them has a default. Amounts are for a mid-price cut-off saw, in any currency. */
 export const fields = defineFields([
-  { key: 'quote', label: 'Quote for the repair, tax in', ...money, default: 290, when: { field: 'quoteAs', is: ['total'] } },
+  { key: 'quote', label: 'Quote for the repair, tax in', ...money, default: 260, when: { field: 'quoteAs', is: ['total'] } },
   { key: 'asIs', label: 'What the machine fetches as it stands', ...money, default: 120, help: 'Sold today, not working. Scrap value if nobody would buy it.' },
   { key: 'serviceYears', label: 'Years of service expected after the repair', kind: 'number', default: 3, min: 0.1, max: 30, when: { field: 'serviceAs', is: ['years'] } },
   { key: 'hoursPerYear', label: 'Cutting hours a year', kind: 'number', default: 150, min: 1, max: 8000 },
-  { key: 'newPrice', label: 'Price of a new one like it', kind: 'money', default: 1100, min: 1, max: 1e6, help: 'Like for like: the same class of saw, not a bigger one.' },
+  { key: 'newPrice', label: 'Price of a new one like it', kind: 'money', default: 1300, min: 1, max: 1e6, help: 'Like for like: the same class of saw, not a bigger one.' },
   { key: 'newLife', label: 'Years the new one lasts', kind: 'number', default: 6, min: 0.5, max: 40 },
 
   { key: 'quoteAs', label: 'Quote is given as', kind: 'choice', default: 'total', group: 'The quote', more: true, options: [{ value: 'total', label: 'One total' }, { value: 'lines', label: 'Parts, labour and tax' }] },
@@ -60,7 +60,7 @@ export const fields = defineFields([
   { key: 'comebackCost', label: 'What a comeback costs', ...money, default: 150, group: 'After the repair', more: true },
   { key: 'repairDays', label: 'Days without the machine for the repair', kind: 'number', default: 3, min: 0, max: 365, group: 'After the repair', more: true },
 
-  { key: 'newResale', label: 'The new one fetches at the end', ...money, default: 100, group: 'The new machine', more: true },
+  { key: 'newResale', label: 'The new one fetches at the end', ...money, default: 150, group: 'The new machine', more: true },
   { key: 'newRunning', label: 'Upkeep a year, new machine', ...money, default: 90, group: 'The new machine', more: true },
   { key: 'tradeIn', label: 'Trade-in offered for the old one', ...money, optional: true, group: 'The new machine', more: true },
   { key: 'newDays', label: 'Days without a machine until the new one is here', kind: 'number', default: 1, min: 0, max: 365, group: 'The new machine', more: true },

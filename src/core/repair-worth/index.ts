@@ -13,7 +13,6 @@ export { priceFromMarkup, priceFromMargin, marginOfMarkup, markupOfMargin, sales
 export { bestBlind, valueOfKnowing, valueOfInspecting, engineCheckValue } from './inspection.ts';
 export { expectedService, yearlyOverUncertainLife } from './uncertain-life.ts';
 export { simulate, type Doubt, type Simulated } from './simulate.ts';
-export { randomFrom, triangle } from './random.ts';
 export { toCents, roundMoney } from './money.ts';
 
 export const title = 'Is the repair worth it?';
@@ -23,4 +22,4 @@ export const sources = [
   'state-sales-tax-guides', 'fifty-percent-rule', 'three-quarter-rule', 'park-miller-generator', 'weibull-conditional', 'bloch-machinery-reliability', 'asabe-ep496', 'usace-ep-1110-1-8', 'numerical-gamma',
 ];
 export const hazards = ['compression-test-spark'];
-export const example = { quote: 290, asIs: 120, serviceYears: 3, hoursPerYear: 150, newPrice: 1100, newLife: 6, workingValue: 480 };
+export const example = { quote: 260, asIs: 120, serviceYears: 3, hoursPerYear: 150, newPrice: 1300, newLife: 6, workingValue: 480 };

@@ -1,6 +1,6 @@
 /** How sure the answer is, when the figures behind it are not. */
 import { newYearly, repairYearly, type Comparison } from './comparison.ts';
-import { randomFrom, triangle } from './random.ts';
+import { randomFrom, triangle } from '../chance/index.ts';
 import { presentWorthOfPayments } from './time-value.ts';
 
 /** Half-widths as a share of each figure: 0.4 means give or take 40 %. */

@@ -1,5 +1,5 @@
 /** Yearly cost when nobody knows how long the repair will last. */
-import { survival, type Life } from '../reliability/index.ts';
+import { survival, type Life } from '../chance/index.ts';
 import { presentWorth } from './time-value.ts';
 
 /**

@@ -22,7 +22,9 @@ export interface Life {
  * Source: weibull-conditional.
  */
 export function survival(life: Life, time: number, age = 0): number {
-  return Math.exp((age / life.scale) ** life.shape - ((age + time) / life.scale) ** life.shape);
+  const run = (age / life.scale) ** life.shape;
+  // So many lives old that the exponents overflow: nothing is left running.
+  return Number.isFinite(run) ? Math.exp(run - ((age + time) / life.scale) ** life.shape) : 0;
 }
 
 /**

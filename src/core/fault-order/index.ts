@@ -1,0 +1,19 @@
+/** What to check first: the order of least expected minutes for a complaint, worked out again after every answer. */
+import * as all from './formulas.ts';
+
+export { fields } from './fields.ts';
+export { compute } from './compute.ts';
+export { blocks } from './blocks.ts';
+export { words } from './words.ts';
+export { planOrder, updateAfter, type Plan, type PlannedCheck, type PathStep, type Belief, type SuspectChance } from './plan.ts';
+export type { FaultModel, Suspect, Check, Tell, StripDown, Seen, OrderOptions } from './model.ts';
+export { exactChecks, exactSuspects } from './exact.ts';
+export { orderBySingles, expectedOfOrder, afterFinding } from './single-checks.ts';
+export { repeatedSearch } from './repeat.ts';
+export { halfSplit, type HalfSplit } from './half-split.ts';
+
+export const title = 'What to check first';
+export const formulas = Object.values(all);
+export const sources = ['arithmetic', 'common-practice', 'kadane-simon', 'bayes-rule', 'blackwell-search', 'half-split-method'];
+export const hazards = ['unexpected-start'];
+export const example = {};
