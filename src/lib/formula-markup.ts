@@ -22,6 +22,6 @@ export function formulaTex(expression: string): string {
 
 export function formulaMarkup(expression: string): string {
   const markup = temml.renderToString(formulaTex(expression), { displayMode: false, throwOnError: true });
-  // The page's security policy allows no style attributes.
-  return markup.replace(/ (?:style|class)="[^"]*"/g, '');
+  // The page's security policy allows no style attributes. Fractions are set full size: they are read at arm's length.
+  return markup.replace(/ (?:style|class)="[^"]*"/g, '').replace('<math', '<math displaystyle="true"');
 }

@@ -1,9 +1,8 @@
 /** The blade in the slab, to scale, and its rim speed on a ladder against the marked limit. */
-import { rotationForSpeed, surfaceSpeed } from '../../core/blade-speed/index.ts';
-import { formatQuantity } from '../../core/quantity/index.ts';
+import { surfaceSpeed } from '../../core/blade-speed/index.ts';
+import { formatIn, formatQuantity, pick, toUnit, type UnitKey } from '../../core/quantity/index.ts';
 import { valueOf } from '../../core/result.ts';
-import { Picture, SizeLine, type DrawingProps } from '../kit/index.ts';
-import { SpeedLadder } from './SpeedLadder.tsx';
+import { Ladder, Picture, SizeLine, type DrawingProps } from '../kit/index.ts';
 
 const centre = { x: 138, y: 122 };
 const radius = 100;
@@ -23,7 +22,9 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const hub = Math.max(4, (flange / 2) * scale);
   const length = (si: number) => formatQuantity(si, ['mm', 'in'], reader.system, [0, 2]);
   const limit = surfaceSpeed(diameter, limitRotation);
-  const description = `A ${length(diameter)} blade, flange ${length(flange)}, cuts ${depth > 0 ? `${length(depth)} deep` : 'nothing'}. Its rim runs at ${Math.round((speed / limit) * 1000) / 10} % of the marked limit, ${Math.round(rotationForSpeed(limit, diameter) * 60)} rpm.`;
+  const unit = pick<UnitKey>(['m/s', 'ft/min'], reader.system);
+  const description = `A ${length(diameter)} blade, flange ${length(flange)}, cuts ${depth > 0 ? `${length(depth)} deep` : 'nothing'}. Its rim runs at ${formatIn(speed, unit)}; the marked limit is ${formatIn(limit, unit)}.`;
+
 
   return (
     <Picture id={id} title="Blade in the slab and speed against the marking" description={description} height={352}>
@@ -45,7 +46,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
       <text class="pic-text" x={270} y={74}>Flange <tspan class="pic-figure" x={270} dy={16}>{length(flange)}</tspan></text>
       <path class="pic-lead" d={`M${centre.x + Math.min(hub, radius) * 0.94} ${centre.y - Math.min(hub, radius) * 0.34}L264 76M${centre.x + radius * 0.8} ${centre.y - radius * 0.6}L264 32`} />
 
-      <SpeedLadder top={276} speed={speed} limit={limit} level={level} system={reader.system} />
+      <Ladder top={276} value={toUnit(speed, unit)} limit={toUnit(limit, unit)} level={level} valueLabel="this blade" valueText={formatIn(speed, unit)} limitLabel="marked limit" limitText={formatIn(limit, unit)} />
     </Picture>
   );
 }

@@ -52,7 +52,7 @@ export function Workbench({ topic, drawing, fromShop, ...page }: Props) {
         <form class="calc-form" noValidate onSubmit={submit} aria-labelledby={`${page.id}-figures`}>
           <fieldset class="calc-switchable" disabled={!bench.live}>
             <div class="calc-top">
-              <h3 id={`${page.id}-figures`}>{say.figures}</h3>
+              <h3 class="calc-head" id={`${page.id}-figures`}>{say.figures}</h3>
               <UnitSwitch id={page.id} system={bench.figures.system} onSwitch={bench.switchUnits} />
             </div>
             {untouched && <p class="calc-example">{bench.live ? say.exampleOn : say.exampleOff}</p>}
@@ -62,7 +62,7 @@ export function Workbench({ topic, drawing, fromShop, ...page }: Props) {
           </fieldset>
         </form>
         <div class={stale && worked ? 'calc-answer calc-stale' : 'calc-answer'} id={`${page.id}-answer`}>
-          <h3 id={`${page.id}-answer-head`} ref={answerHead} tabIndex={-1}>{say.answer}</h3>
+          <h3 class="calc-head" id={`${page.id}-answer-head`} ref={answerHead} tabIndex={-1}>{say.answer}</h3>
           {worked && stale && <p class="calc-earlier"><Icon name="note" /> {say.earlier}</p>}
           {worked ? (
             <>

@@ -26,6 +26,7 @@ export { Workbench } from './Workbench.tsx';
 export type { IslandProps, ShopFacts } from './props.ts';
 export type { DrawingProps } from './drawing/props.ts';
 export { Picture } from './drawing/Picture.tsx';
+export { Ladder } from './drawing/Ladder.tsx';
 export { Arrow, SizeLine } from './drawing/Arrow.tsx';
 export { linear, niceSteps, spreadOut, type Scale } from './drawing/scale.ts';
 export { readingOf, readingText, quantityReading, type Reader } from './result/reading.ts';

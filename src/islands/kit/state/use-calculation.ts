@@ -1,5 +1,5 @@
 /** From boxes to answer: reads what was typed, loads the sum evaluator when it is needed, keeps the last good answer. */
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Inputs } from '../../../core/field.ts';
 import type { Read, Wanted } from '../../../core/quantity/index.ts';
 import { readInputs } from '../../../core/read-inputs.ts';
@@ -35,7 +35,8 @@ export function useCalculation(topic: TopicParts, figures: Figures): Calculation
     last.current = undefined;
   }
 
-  const now = calculate(topic, figures, sum);
+  const { base, typed, typedIn, system } = figures;
+  const now = useMemo(() => calculate(topic, figures, sum), [topic, base, typed, typedIn, system, sum]);
   const wantsSum = now === 'needs-sum' && !sum;
   useEffect(() => {
     if (!wantsSum) return;

@@ -1,0 +1,11 @@
+/** The most a repair is worth, against a new machine. */
+import { compute, example, fields, title, words } from '../../core/repair-worth/index.ts';
+import { Workbench, type IslandProps, type ShopFacts } from '../kit/index.ts';
+import { Drawing } from './Drawing.tsx';
+
+const topic = { title, fields, example, compute, words };
+const fromShop = (shop: ShopFacts) => ({ labourRate: shop.labourRate, taxParts: shop.tax.parts, taxLabour: shop.tax.labour });
+
+export default function RepairWorth(props: IslandProps) {
+  return <Workbench {...props} topic={topic} drawing={Drawing} fromShop={fromShop} />;
+}
