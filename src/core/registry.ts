@@ -10,6 +10,10 @@ import * as partChange from './part-change/index.ts';
 import * as splitPulley from './split-pulley/index.ts';
 import * as faultOrder from './fault-order/index.ts';
 import * as clutchSpeed from './clutch-speed/index.ts';
+import * as pressFit from './press-fit/index.ts';
+import * as runningClearance from './running-clearance/index.ts';
+import * as bearingLife from './bearing-life/index.ts';
+import * as boltTorque from './bolt-torque/index.ts';
 import type { Topic } from './topic.ts';
 
 export const topics: Readonly<Record<string, Topic>> = {
@@ -24,4 +28,8 @@ export const topics: Readonly<Record<string, Topic>> = {
   'split-pulley': splitPulley,
   'fault-order': faultOrder,
   'clutch-speed': clutchSpeed,
+  'press-fit': pressFit,
+  'running-clearance': runningClearance,
+  'bearing-life': bearingLife,
+  'bolt-torque': boltTorque,
 };

@@ -64,9 +64,9 @@ function measure({ seat, size, readings, ring, material }: FitInputs, made: Ring
 function cautionsFor({ seat, material }: FitInputs, fit: Fit): Caution[] {
   if (fit.most <= 0) return [];
   return [
-    { hazard: 'no-flame-on-housings', level: 'warning' },
-    ...(seat === 'housing' && material === 'magnesium' ? [{ hazard: 'magnesium-fire', level: 'warning' } as const] : []),
-    { hazard: 'press-and-puller', level: 'warning' },
+    ...(seat === 'housing' && material === 'magnesium' ? [{ hazard: 'magnesium', level: 'danger' } as const] : []),
+    { hazard: 'heating-housings', level: 'warning' },
+    { hazard: 'press-force', level: 'warning' },
     { hazard: 'hot-parts', level: 'caution' },
   ];
 }

@@ -51,7 +51,7 @@ export const blocks = {
   }),
   material: block({
     what: 'expansion and stiffness of a material, with their sources',
-    source: 'callister-b6',
+    source: 'callister-expansion',
     fields: defineFields([{ key: 'material', label: 'Material', kind: 'choice', options: allMaterials }]),
     gives: { alpha: { label: 'Expansion', units: expansion }, alphaSource: { label: 'Source of the expansion' }, modulus: { label: "Young's modulus", units: ['GPa', 'GPa'] }, poisson: { label: "Poisson's ratio" }, elasticSource: { label: 'Source of the stiffness' } },
     run: (i) => {

@@ -9,7 +9,7 @@ export const ceilings = {
   /** Open bearing ring: a US Army manual heats in oil to 250 °F. */
   openRing: { temperature: zeroC + 121, source: 'army-tm-bearing-heating' },
   /** Seals and grease are the limit, not the steel. */
-  sealedRing: { temperature: zeroC + 80, source: 'sealed-bearing-heating' },
+  sealedRing: { temperature: zeroC + 80, source: 'sealed-bearing-heat' },
   /** Cast light-alloy housings. */
   lightHousing: { temperature: zeroC + 100, source: 'housing-heating' },
   /** Iron and steel housings: the paint, sealant and seals left in them are the limit. */

@@ -21,7 +21,7 @@ export interface Material {
 }
 
 const shigley = 'shigley-a5';
-const callister = 'callister-b6';
+const callister = 'callister-expansion';
 const memory = 'materials-memory';
 
 function material(label: string, E: number, nu: number, elasticSource: string, alpha: number, alphaSource: string, rest: readonly [number, number, number], light = false): Material {

@@ -1,0 +1,55 @@
+/** Clearance left, for the tightest and the loosest parts together. */
+import { pressure } from '../press-fit/index.ts';
+import { warmLoss, type Material } from '../warming/index.ts';
+import { heatLoss, innerGrowth, outerShrink, type RingJoint } from './loss.ts';
+
+export interface Setting {
+  readonly bore: number;
+  readonly outside: number;
+  readonly innerRaceway: number;
+  readonly outerRaceway: number;
+  readonly shaftBore: number;
+  /** `Infinity` when not known. */
+  readonly housingOutside: number;
+  readonly shaft: Material;
+  readonly housing: Material;
+  readonly ring: Material;
+  /** Inner ring minus outer ring, and housing minus room [K]. */
+  readonly difference: number;
+  readonly housingRise: number;
+}
+
+export interface Loss {
+  readonly inner: number;
+  readonly outer: number;
+  readonly heat: number;
+  /** Housing interference left when warm [m]; below zero the ring is loose. */
+  readonly warmFit: number;
+  readonly innerPressure: number;
+  readonly outerPressure: number;
+}
+
+function inner(s: Setting): RingJoint {
+  return { diameter: s.bore, raceway: s.innerRaceway, ringE: s.ring.E, ringNu: s.ring.nu, otherE: s.shaft.E, otherNu: s.shaft.nu };
+}
+
+function outer(s: Setting): RingJoint {
+  return { diameter: s.outside, raceway: s.outerRaceway, ringE: s.ring.E, ringNu: s.ring.nu, otherE: s.housing.E, otherNu: s.housing.nu };
+}
+
+/** Losses for one pair of interferences [m]. */
+export function lossesAt(s: Setting, shaftInterference: number, housingInterference: number): Loss {
+  const warmFit = housingInterference - warmLoss(s.outside, s.housing.alpha, s.ring.alpha, s.housingRise);
+  return {
+    inner: innerGrowth(inner(s), s.shaftBore, shaftInterference),
+    outer: outerShrink(outer(s), s.housingOutside, warmFit),
+    heat: heatLoss(s.outerRaceway, s.ring.alpha, s.difference),
+    warmFit,
+    innerPressure: pressure({ diameter: s.bore, hubOutside: s.innerRaceway, shaftBore: s.shaftBore, hubE: s.ring.E, hubNu: s.ring.nu, shaftE: s.shaft.E, shaftNu: s.shaft.nu }, shaftInterference),
+    outerPressure: pressure({ diameter: s.outside, hubOutside: s.housingOutside, shaftBore: s.outerRaceway, hubE: s.housing.E, hubNu: s.housing.nu, shaftE: s.ring.E, shaftNu: s.ring.nu }, warmFit),
+  };
+}
+
+export function totalOf(l: Loss): number {
+  return l.inner + l.outer + l.heat;
+}
