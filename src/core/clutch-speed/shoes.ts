@@ -1,0 +1,68 @@
+/** A centrifugal clutch: shoes thrown out against springs, gripping a drum. Rotation is in 1/s. */
+
+export interface Shoe {
+  /** Mass of one shoe, m [kg]. */
+  readonly mass: number;
+  /** Radius of its centre of mass when it touches the drum, r [m]. */
+  readonly radius: number;
+  /** Inward spring force on one shoe when it touches the drum, F [N]. */
+  readonly spring: number;
+}
+
+/** Radius and spring force of a shoe that has moved out by `travel` [m] to touch the drum. Source: khurmi-clutch, Example 10.36. */
+export function shoeAtDrum(mass: number, restRadius: number, restForce: number, rate: number, travel: number): Shoe {
+  return { mass, radius: restRadius + travel, spring: restForce + rate * travel };
+}
+
+/**
+ * Speed at which the shoes begin to press on the drum.
+ * Formula: n_1 = sqrt(F / (m r)) / (2 pi): with the square root of the spring force.
+ * @returns n_1 [1/s]
+ * Example: 700 N, 1.5 kg, 110 mm -> 621.98 rpm. Source: bhandari-elements, Example 11.13.
+ */
+export function engagement({ mass, radius, spring }: Shoe): number {
+  return Math.sqrt(spring / (mass * radius)) / (2 * Math.PI);
+}
+
+/**
+ * Force of one shoe on the drum.
+ * Formula: N = m r (2 pi n)^2 - F.
+ * @returns N [N], 0 below engagement
+ */
+export function shoeForce({ mass, radius, spring }: Shoe, rotation: number): number {
+  return Math.max(0, mass * radius * (2 * Math.PI * rotation) ** 2 - spring);
+}
+
+/**
+ * Torque the clutch holds before it slips.
+ * Formula: T = z mu N R.
+ * @param shoes z @param friction mu [1] @param drum inside radius R [m]
+ * @returns T [N m]
+ * Example: 4 shoes, 0.3, 140 mm, 1440 rpm -> 512.74 N m. Source: bhandari-elements, Example 11.13.
+ */
+export function heldTorque(shoe: Shoe, shoes: number, friction: number, drum: number, rotation: number): number {
+  return shoes * friction * drum * shoeForce(shoe, rotation);
+}
+
+/**
+ * Speed from which the clutch holds a torque without slipping.
+ * Formula: n = sqrt((F + T / (z mu R)) / (m r)) / (2 pi).
+ * @returns n [1/s]
+ */
+export function gripSpeed(shoe: Shoe, shoes: number, friction: number, drum: number, torque: number): number {
+  return engagement({ ...shoe, spring: shoe.spring + torque / (shoes * friction * drum) });
+}
+
+/**
+ * Shoe mass a clutch needs to carry a torque.
+ * Formula: m = T / (z mu R r ((2 pi n)^2 - (2 pi n_1)^2)).
+ * @returns m [kg] Example: 20 kW at 750 rpm, engaging at 500 -> 2.6806 kg. Source: bhandari-elements, Example 11.12.
+ */
+export function shoeMassFor(torque: number, shoes: number, friction: number, drum: number, radius: number, rotation: number, engages: number): number {
+  return torque / (shoes * friction * drum * radius * (2 * Math.PI) ** 2 * (rotation ** 2 - engages ** 2));
+}
+
+/** Lining: length along the drum, R times its arc, and the width that keeps a pressure: b = N / (p R arc) [m]. */
+export function lining(force: number, pressure: number, drum: number, arc: number): { readonly length: number; readonly width: number } {
+  return { length: drum * arc, width: force / (pressure * drum * arc) };
+}
