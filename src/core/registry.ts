@@ -14,6 +14,7 @@ import * as pressFit from './press-fit/index.ts';
 import * as runningClearance from './running-clearance/index.ts';
 import * as bearingLife from './bearing-life/index.ts';
 import * as boltTorque from './bolt-torque/index.ts';
+import * as bladeRundown from './blade-rundown/index.ts';
 import type { Topic } from './topic.ts';
 
 export const topics: Readonly<Record<string, Topic>> = {
@@ -32,4 +33,5 @@ export const topics: Readonly<Record<string, Topic>> = {
   'running-clearance': runningClearance,
   'bearing-life': bearingLife,
   'bolt-torque': boltTorque,
+  'blade-rundown': bladeRundown,
 };
