@@ -6,22 +6,29 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { build, transform, type Plugin } from 'esbuild';
+import { handOver, needsOf, table, takeFromTable, type Need } from './later-chunks.ts';
 
-/** Names a lazily loaded file registers under, and the loader each bundle starts with. */
-const registry = 'almanacChunks';
+/** Put in front of a script that loads others later. */
 const loader = `const __here = document.currentScript.src;
-const __lazy = (name) => (globalThis.${registry} ??= {})[name] ??= new Promise((done, failed) => {
-  const tag = document.createElement('script');
-  tag.src = new URL(name, __here).href;
-  tag.onload = () => done(globalThis.${registry}[name + ':ready']);
-  tag.onerror = () => { delete globalThis.${registry}[name]; tag.remove(); failed(new Error(name + ' could not be loaded')); };
-  document.head.append(tag);
-});`;
+const __later = (name) => {
+  const chunks = globalThis.${table} ??= {};
+  return chunks['load ' + name] ??= new Promise((done, failed) => {
+    const tag = document.createElement('script');
+    tag.src = new URL(name, __here).href;
+    tag.onload = () => done(chunks['own ' + name]);
+    tag.onerror = () => {
+      delete chunks['load ' + name];
+      tag.remove();
+      failed(new Error(name + ' could not be loaded'));
+    };
+    document.head.append(tag);
+  });
+};`;
 
 export class ClassicScripts {
   readonly folder: string;
   /** Chunks some script loads later; each is made classic once, after all pages are done. */
-  readonly #lazy = new Set<string>();
+  readonly #later = new Set<string>();
 
   /** `folder` is dist/_astro, where Astro's chunks are. */
   constructor(folder: string) {
@@ -30,29 +37,36 @@ export class ClassicScripts {
 
   /** One classic script from module source that may import the chunks by "./name.js". */
   async bundle(source: string): Promise<string> {
-    const found = new Set<string>();
-    const code = await this.#bundle({ contents: source, resolveDir: this.folder, sourcefile: 'entry.js', loader: 'js' }, found);
-    for (const name of found) this.#lazy.add(name);
-    return found.size === 0 ? code : `(()=>{${await minify(loader)}${code}})();`;
+    const first = await this.#build(source);
+    if (first.later.size === 0) return first.code;
+    for (const name of first.later) this.#later.add(name);
+    const needs = await Promise.all([...first.later].sort().map((name) => this.#needs(name)));
+    const { code } = await this.#build(`${handOver(needs.flat())}\n${source}`);
+    return `(()=>{${(await transform(loader, { minify: true })).code.trim()}${code}})();`;
   }
 
   /** Writes every chunk that is loaded later over its module version; gives the file names. */
-  async writeLazy(): Promise<ReadonlySet<string>> {
+  async writeLater(): Promise<ReadonlySet<string>> {
     const classic = new Map<string, string>();
-    for (const name of this.#lazy) {
-      const found = new Set<string>();
-      const code = await this.#bundle({ contents: `export * from './${name}'`, resolveDir: this.folder, loader: 'js' }, found, '__chunk');
-      if (code.includes('dangerouslySetInnerHTML')) throw new Error(`${name} is loaded later and would bring a second copy of Preact, which breaks the islands on the page. Import it at the top instead.`);
-      if (found.size > 0) throw new Error(`${name} is itself loaded later and loads ${[...found].join(', ')} in turn; only one step is built for.`);
-      classic.set(name, `(()=>{${code};(globalThis.${registry}??={})[${JSON.stringify(`${name}:ready`)}]=__chunk})();`);
+    for (const name of this.#later) {
+      const needs = await this.#needs(name);
+      const { code, later } = await this.#build(`export * from './${name}'`, { plugins: [takeFromTable(needs)], globalName: '__own' });
+      if (later.size > 0) throw new Error(`${name} is itself loaded later and loads ${[...later].join(', ')} in turn; only one step is built for.`);
+      classic.set(name, `(()=>{${code}globalThis.${table}[${JSON.stringify(`own ${name}`)}]=__own})();\n`);
     }
     for (const [name, code] of classic) await writeFile(join(this.folder, name), code);
     return new Set(classic.keys());
   }
 
-  async #bundle(stdin: { contents: string; resolveDir: string; loader: 'js'; sourcefile?: string }, found: Set<string>, globalName?: string): Promise<string> {
+  async #needs(name: string): Promise<Need[]> {
+    return needsOf(await readFile(join(this.folder, name), 'utf8'));
+  }
+
+  /** `later` names the chunks the code loads with import(); the calls are swapped for the loader's. */
+  async #build(source: string, { plugins = [], globalName }: Options = {}): Promise<{ code: string; later: ReadonlySet<string> }> {
+    const later = new Set<string>();
     const made = await build({
-      stdin,
+      stdin: { contents: source, resolveDir: this.folder, loader: 'js' },
       bundle: true,
       write: false,
       format: 'iife',
@@ -62,24 +76,30 @@ export class ClassicScripts {
       target: ['es2022'],
       logLevel: 'silent',
       define: { 'import.meta.url': 'undefined', 'import.meta.resolve': 'undefined' },
-      plugins: [laterPlugin(found), plainLoadPlugin],
-      ...(globalName ? { globalName } : {}),
+      plugins: [noteLater(later), plainLoad, ...plugins],
+      ...(globalName === undefined ? {} : { globalName }),
     });
     let code = (made.outputFiles[0]?.text ?? '').trim();
-    for (const name of found) code = code.replaceAll(new RegExp(`\\bimport\\((["'\`])\\./${escapeRegExp(name)}\\1\\)`, 'g'), `__lazy("${name}")`);
-    return code;
+    for (const name of later) code = code.replaceAll(new RegExp(`\\bimport\\((["'\`])\\./${escapeRegExp(name)}\\1\\)`, 'g'), `__later("${name}")`);
+    return { code, later };
   }
 }
 
+interface Options {
+  readonly plugins?: readonly Plugin[];
+  /** Variable that gets the module's exports. */
+  readonly globalName?: string;
+}
+
 /** Leaves import('./chunk.js') standing and notes the chunk, so it can be swapped for the loader. */
-function laterPlugin(found: Set<string>): Plugin {
+function noteLater(later: Set<string>): Plugin {
   return {
-    name: 'loaded-later',
+    name: 'note-later',
     setup({ onResolve }) {
       onResolve({ filter: /./ }, (args) => {
         if (args.kind !== 'dynamic-import') return undefined;
         const name = basename(args.path);
-        found.add(name);
+        later.add(name);
         return { path: `./${name}`, external: true };
       });
     },
@@ -87,7 +107,7 @@ function laterPlugin(found: Set<string>): Plugin {
 }
 
 /** Vite wraps import() in a helper that adds preload links; with nothing to preload it is only weight. */
-const plainLoadPlugin: Plugin = {
+const plainLoad: Plugin = {
   name: 'no-preload-helper',
   setup({ onLoad }) {
     onLoad({ filter: /preload-helper\.[^/\\]+\.js$/ }, async ({ path }) => {
@@ -96,10 +116,6 @@ const plainLoadPlugin: Plugin = {
     });
   },
 };
-
-async function minify(code: string): Promise<string> {
-  return (await transform(code, { minify: true })).code.trim();
-}
 
 function escapeRegExp(text: string): string {
   return text.replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&');

@@ -3,7 +3,7 @@ import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { addSearch } from '../search/add-search.ts';
 import { addWorker } from '../worker/add-worker.ts';
-import { makePortable } from './make-portable.ts';
+import { BrokenLinks, makePortable } from './make-portable.ts';
 import { classicVite } from './vite-settings.ts';
 
 export interface PortableOptions {
@@ -20,12 +20,19 @@ export function portable(options: PortableOptions): AstroIntegration {
       },
       'astro:build:done': async ({ dir }) => {
         const dist = fileURLToPath(dir);
-        await makePortable(dist, basePath(options.site));
+        await makePortable(dist, basePath(options.site)).catch(stopAtBrokenLinks);
         await addSearch(dist);
         await addWorker(dist);
       },
     },
   };
+}
+
+/** A list for people needs no stack trace. */
+function stopAtBrokenLinks(reason: unknown): void {
+  if (!(reason instanceof BrokenLinks)) throw reason;
+  console.error(reason.message);
+  process.exit(1);
 }
 
 function basePath(site: string | undefined): string {

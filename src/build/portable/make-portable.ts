@@ -41,7 +41,7 @@ export async function makePortable(dist: string, base: string): Promise<void> {
     await writeFile(join(dist, page.file), applyEdits(page.html, [...links.edits, ...(await pageEdits(page, base, tools))]));
   }
   if (problems.length > 0) throw new BrokenLinks(problems);
-  const later = await scripts.writeLazy();
+  const later = await scripts.writeLater();
   await dropModules(dist, files, later);
   await makeCssRelative(dist);
 }
