@@ -15,6 +15,8 @@ import * as runningClearance from './running-clearance/index.ts';
 import * as bearingLife from './bearing-life/index.ts';
 import * as boltTorque from './bolt-torque/index.ts';
 import * as bladeRundown from './blade-rundown/index.ts';
+import * as fuelMix from './fuel-mix/index.ts';
+import * as compressionCheck from './compression-check/index.ts';
 import type { Topic } from './topic.ts';
 
 export const topics: Readonly<Record<string, Topic>> = {
@@ -34,4 +36,6 @@ export const topics: Readonly<Record<string, Topic>> = {
   'bearing-life': bearingLife,
   'bolt-torque': boltTorque,
   'blade-rundown': bladeRundown,
+  'fuel-mix': fuelMix,
+  'compression-check': compressionCheck,
 };

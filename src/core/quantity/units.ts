@@ -70,6 +70,7 @@ export const units = {
   mL: { dimension: 'volume', si: 1e-6, math: 'mL', also: ['ml', 'cc'] },
   m3: { dimension: 'volume', si: 1, math: 'm^3', also: ['m³', 'm^3'] },
   gal: { dimension: 'volume', si: gallon, math: 'gallon', also: ['gallon', 'gallons', 'US gal'] },
+  'fl oz': { dimension: 'volume', si: gallon / 128, math: '231/128*inch^3', also: ['fl. oz', 'floz', 'US fl oz', 'fluid ounce', 'fluid ounces'], decimals: 1 },
   kg: { dimension: 'mass', si: 1, math: 'kg' },
   g: { dimension: 'mass', si: 1e-3, math: 'g' },
   lb: { dimension: 'mass', si: pound, math: 'lbm', also: ['lbm', 'lbs'] },
