@@ -1,6 +1,7 @@
 /** Which schema goes with which folder. */
 import type { z } from 'astro/zod';
 import * as article from '../../schemas/article.ts';
+import { fault } from '../../schemas/fault.ts';
 import { schedule } from '../../schemas/intervals.ts';
 import * as reference from '../../schemas/reference.ts';
 import { shop } from '../../schemas/shop.ts';
@@ -21,6 +22,7 @@ export const kinds: Readonly<Record<string, Kind>> = {
   tables: pages(article.table),
   explainers: pages(article.explainer),
   calculators: pages(article.calculatorPage),
+  faults: { schema: fault, endings: ['yaml'], page: true },
   hazards: records(reference.hazard),
   sources: records(reference.source),
   machines: records(reference.machine),

@@ -42,7 +42,7 @@ export const blocks = {
           stripDowns: [{ id: 'open', minutes: i.stripDown }],
         },
         [],
-        { confirmLast: i.confirmLast, fallbackMinutes: i.fallback },
+        { sure: 1, confirmLast: i.confirmLast, fallbackMinutes: i.fallback },
       );
       return { order: plan.path.map((s) => s.name).join(', '), expected: plan.expectedMinutes };
     },

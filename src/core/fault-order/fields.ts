@@ -57,7 +57,7 @@ export const fields = defineFields([
   { key: 'stripDowns', label: 'Strip-downs several checks share', kind: 'rows', columns: stripDowns, minRows: 0, maxRows: 20, default: [{ name: 'Belt cover', minutes: 8 }], help: 'Paid once, by the first check that needs it.' },
   { key: 'complete', label: 'It can only be one of these', kind: 'yes-no', default: false, more: true, help: 'No: what is missing to 100 % stays with something else.' },
   { key: 'confirmLast', label: 'Check the last suspect too', kind: 'yes-no', default: true, more: true, help: 'No: once all others are cleared, the last one counts as found.' },
-  { key: 'sure', label: 'Sure enough to act', ...share, default: 90, min: 50, more: true },
+  { key: 'sure', label: 'Likely enough to put right and try', ...share, default: 80, min: 50, more: true, help: 'A suspect this likely counts as found.' },
   { key: 'fallbackMinutes', label: 'Minutes lost if none of them is found', kind: 'number', default: 60, min: 0, max: 100000, more: true, help: 'A full strip-down, or sending the machine away.' },
   { key: 'labourRate', label: 'Labour rate for an hour', kind: 'money', default: 75, min: 0.01, max: 1e6, more: true, help: 'Turns the money of a check into minutes.' },
 ]);

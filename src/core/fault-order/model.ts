@@ -50,7 +50,7 @@ export interface Seen {
 }
 
 export interface OrderOptions {
-  /** A suspect this likely counts as found [1]. 0.95 when not given. */
+  /** A suspect this likely counts as found [1]: likely enough to put right and try. 0.8 when not given. */
   readonly sure?: number;
   /** True: the last suspect left is still checked. False: it is found by exclusion. True when not given. */
   readonly confirmLast?: boolean;
@@ -97,7 +97,7 @@ export function toSums(model: FaultModel, options: OrderOptions = {}): Sums {
     effort: model.checks.map((c) => c.minutes + (c.cost ?? 0) / (options.minuteCost ?? 1)),
     group: model.checks.map((c) => downs.findIndex((d) => d.id === c.stripDown)),
     groupEffort: downs.map((d) => d.minutes),
-    sure: options.sure ?? 0.95,
+    sure: options.sure ?? 0.8,
     confirmLast: options.confirmLast ?? true,
     fallback: options.fallbackMinutes ?? 0,
   };

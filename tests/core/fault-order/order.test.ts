@@ -90,7 +90,7 @@ describe('the order of checks', () => {
         { id: 'listen', name: 'Listen', minutes: 1.5, tells: [{ suspect: 'bearing', ifFaulty: 0.9, ifSound: 0.2 }] },
       ],
     };
-    const plan = planOrder(m);
+    const plan = planOrder(m, [], { sure: 0.99 });
     expect(plan.next?.id).toBe('belt');
     expect(plan.ranking.find((c) => c.id === 'listen')?.expectedIfNext).toBeCloseTo(13.03, 9);
   });

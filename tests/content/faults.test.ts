@@ -1,0 +1,79 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
+import { exactChecks, exactSuspects, planOrder } from '../../src/core/fault-order/index.ts';
+import { fault } from '../../src/schemas/fault.ts';
+
+const content = new URL('../../content/', import.meta.url);
+const files = readdirSync(new URL('faults/', content)).filter((f) => f.endsWith('.yaml'));
+const read = (file: string): unknown => parse(readFileSync(new URL(`faults/${file}`, content), 'utf8'));
+const namesIn = (folder: string) => readdirSync(new URL(`${folder}/`, content)).map((f) => f.replace(/\.[a-z]+$/, ''));
+
+it('there are at least ten complaints', () => {
+  expect(files.length).toBeGreaterThanOrEqual(10);
+});
+
+describe.each(files)('%s', (file) => {
+  const complaint = fault.parse(read(file));
+
+  it('names cautions, sources and machines that exist', () => {
+    expect(complaint.hazards.filter((h) => !namesIn('hazards').includes(h))).toEqual([]);
+    expect([...complaint.sources, complaint.likelihoodsFrom].filter((s) => !namesIn('sources').includes(s))).toEqual([]);
+    expect(complaint.machines.filter((m) => !namesIn('machines').includes(m))).toEqual([]);
+  });
+
+  it('sends people to job and complaint pages that exist', () => {
+    const paths = [...complaint.related, ...complaint.suspects.flatMap((s) => s.fix ?? [])].filter((p) => /^(?:jobs|faults|explainers|guides)\//.test(p));
+    expect(paths.filter((p) => !namesIn(p.split('/')[0] ?? '').includes(p.split('/')[1] ?? ''))).toEqual([]);
+  });
+
+  it('is short enough to be solved exactly, and its order beats the list', () => {
+    expect(complaint.suspects.length).toBeLessThanOrEqual(exactSuspects);
+    expect(complaint.checks.length).toBeLessThanOrEqual(exactChecks);
+    const plan = planOrder(complaint);
+    expect(plan.method).toBe('exact');
+    expect(plan.next).toBeDefined();
+    expect(plan.expectedMinutes).toBeLessThanOrEqual(plan.listedMinutes);
+  });
+
+  it('finds every suspect when the checks show it and nothing else', () => {
+    for (const suspect of complaint.suspects) {
+      const seen = complaint.checks.map((c) => ({ check: c.id, shows: c.tells.some((t) => t.suspect === suspect.id && t.ifFaulty > 0.5) }));
+      const chances = [...planOrder(complaint, seen).belief.suspects].sort((a, b) => b.chance - a.chance);
+      expect(chances[0]?.id, suspect.id).toBe(suspect.id);
+    }
+  });
+});
+
+describe('a saw that is hard to start', () => {
+  const complaint = fault.parse(read('hard-to-start.yaml'));
+  it('is asked first whether the drive drags the engine', () => {
+    expect(planOrder(complaint).next?.id).toBe('pull-and-watch');
+  });
+  it('has its cylinder looked at before fuel parts are opened', () => {
+    const order = planOrder(complaint).path.map((c) => c.id);
+    expect(order.indexOf('look-in-cylinder')).toBeLessThan(order.indexOf('fuel-flow'));
+    expect(order.indexOf('look-in-cylinder')).toBeGreaterThanOrEqual(0);
+  });
+});
+
+describe('a complaint file with a slip in it', () => {
+  const good = read('vibration.yaml') as { suspects: { id: string; likelihood: number }[]; checks: { id: string; stripDown?: string; tells: { suspect: string; ifFaulty: number; ifSound: number }[] }[] };
+  const broken = (change: (copy: typeof good) => void) => {
+    const copy = structuredClone(good);
+    change(copy);
+    const result = fault.safeParse(copy);
+    return result.success ? [] : result.error.issues.map((i) => i.message);
+  };
+  it.each([
+    ['likelihoods above one in all', (c: typeof good) => { if (c.suspects[0]) c.suspects[0].likelihood = 0.9; }, /add up to 1\.49/],
+    ['the same id twice', (c: typeof good) => { if (c.suspects[1]) c.suspects[1].id = 'blade'; }, /"blade" is used twice/],
+    ['a suspect that does not exist', (c: typeof good) => { if (c.checks[0]?.tells[0]) c.checks[0].tells[0].suspect = 'gearbox'; }, /no suspect "gearbox"/],
+    ['a strip-down that does not exist', (c: typeof good) => { if (c.checks[0]) c.checks[0].stripDown = 'engine-out'; }, /no strip-down "engine-out"/],
+    ['a check that tells nothing', (c: typeof good) => { if (c.checks[0]?.tells[0]) c.checks[0].tells[0].ifSound = 0.99; }, /tells nothing/],
+    ['a suspect nobody checks', (c: typeof good) => { c.checks = c.checks.filter((k) => k.tells.every((t) => t.suspect !== 'mounts')); }, /no check tells about "mounts"/],
+    ['a chance above one', (c: typeof good) => { if (c.checks[0]?.tells[0]) c.checks[0].tells[0].ifFaulty = 1.2; }, /<=1/],
+  ])('is told about %s', (_, change, words) => {
+    expect(broken(change).join('; ')).toMatch(words);
+  });
+});
