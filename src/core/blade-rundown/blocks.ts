@@ -41,7 +41,7 @@ export const blocks = {
     run: (i) => {
       const time = i.time ?? (i.torque === undefined ? undefined : stopTime(i.inertia, i.rotation, i.torque));
       if (time === undefined) return { problem: { field: 'time', code: 'missing' } };
-      return { torque: frictionTorque(i.inertia, i.rotation, time), time, turns: turnsToStop(i.rotation, time) };
+      return { torque: i.time === undefined ? i.torque : frictionTorque(i.inertia, i.rotation, time), time, turns: turnsToStop(i.rotation, time) };
     },
   }),
   'hoop-stress': block({

@@ -27,8 +27,10 @@ export function partsOf(can: number, ratio: number): Parts {
 /**
  * What turns a can mixed at one ratio into another: oil if it is too lean, gasoline if it is too rich.
  * Formulas: oil = f / r - o where positive; gasoline = o r - f where positive.
- * @returns [m3]; one of the two is always 0
+ * @returns [m3]; at least one of the two is always 0
  */
 export function correction({ fuel, oil }: Parts, ratio: number): Parts {
+  // A can already right must not come out as wrong by the last bit of a division.
+  if (Math.abs(fuel / ratio - oil) <= oil * 1e-9) return { oil: 0, fuel: 0 };
   return { oil: Math.max(0, fuel / ratio - oil), fuel: Math.max(0, oil * ratio - fuel) };
 }

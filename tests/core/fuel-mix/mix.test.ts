@@ -30,4 +30,8 @@ describe('oil and gasoline', () => {
       }),
     );
   });
+
+  it('leave a can alone that is mixed right already', () => {
+    fc.assert(fc.property(volumes, ratios, (can, ratio) => JSON.stringify(correction(partsOf(can, ratio), ratio)) === '{"oil":0,"fuel":0}'));
+  });
 });
