@@ -22,7 +22,7 @@ export function adviceValues(inputs: FitInputs, working: WorkingStep[]): Advised
     { kind: 'text', key: 'advisedZone', label: 'Zone the table recommends', value: advice.zone, source: advice.source, main: true },
     { kind: 'verdict', key: 'reason', label: 'Why', code: advice.reason, level: 'note', source: advice.source },
     ...splitVerdict(inputs, advice),
-    ...(seat === 'housing' ? warmHousing(inputs, fit, working) : []),
+    ...(seat === 'housing' ? warmHousing(inputs, fit, working) : [{ kind: 'verdict', key: 'footnote', label: 'Shaft', code: 'solid-steel-only', level: 'note', source: 'abma-7' } as const]),
   ];
   return { zone: advice.zone, fit, values };
 }

@@ -27,6 +27,7 @@ export const words: Words = {
     'form-even': () => 'Round and straight enough: taper and out-of-round are each within half the tolerance.',
     'form-uneven': (data, say) => `Taper or out-of-round reaches ${say.quantity(Number(data['worst']), micro)}; half the tolerance, ${say.quantity(Number(data['allowed']), micro)}, is the usual limit. The ring takes the shape of its seat.`,
     'split-and-tight': () => 'A split housing is not made for a tight ring: it squeezes the ring oval at the joint. Change to a one-piece housing or follow the machine\'s manual.',
+    'solid-steel-only': () => 'The table is for a solid steel shaft. A hollow or a softer one may need a tighter fit.',
     'light-housing': (data, say) => `Aluminium and magnesium grow more than the ring: ${say.quantity(Number(data['lost']), micro)} of hold is lost when warm. The table is for iron and steel and allows tighter fits here; ${data['zone']} keeps as much when warm.`,
     'light-housing-none': by((a) => `Aluminium and magnesium grow more than the ring: ${a} of hold is lost when warm, more than any usual zone makes up for. Hold the ring with a plate, a snap ring or a steel liner as well.`),
   },

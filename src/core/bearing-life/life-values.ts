@@ -25,12 +25,11 @@ export function lifeValues(r: Running, working: WorkingStep[]): Value[] {
   const capped = here.factors[1] >= 50;
   if (!capped) working.push(step(factor, { c, kappa_e: kappa, q, e_C: here.clean[1], C_u: r.Cu, P: r.load }, here.factors[1]));
   working.push(step(modified, { a: here.factors[1], L: r.life }, here.high));
-  const gain = middle(sealed) - middle(here);
-  const times = middle(sealed) / middle(here);
   return [
     { kind: 'quantity', key: 'life', label: 'Life as it is kept', value: middle(here), low: here.low, high: here.high, units: hours, main: true, source: 'iso-281-contamination' },
     { kind: 'quantity', key: 'sealedLife', label: 'Life with whole seals', value: middle(sealed), low: sealed.low, high: sealed.high, units: hours, main: true, source: 'iso-281-contamination' },
-    worth(gain, times),
+    worth(middle(here), middle(sealed)),
+    ...(r.dirt === 'severe' || r.dirt === 'very-severe' ? [{ kind: 'verdict', key: 'wear', label: 'Wear', code: 'wear-not-counted', level: 'caution', source: 'common-practice' } as const] : []),
     {
       kind: 'table', key: 'byDirt', label: 'Life from clean to slurry', source: 'iso-281-contamination',
       rows: levels.map(({ value, label }) => {
@@ -52,7 +51,13 @@ function middle({ low, high }: { readonly low: number; readonly high: number }):
   return (low + high) / 2;
 }
 
-function worth(gain: number, times: number): Value {
-  const base = { kind: 'verdict', key: 'worth', label: 'What seals and clean water are worth' } as const;
-  return gain > 0 ? { ...base, code: 'seal-worth', level: 'note', data: { gain, times } } : { ...base, code: 'seal-whole', level: 'good' };
+/** Beyond this something else ends the bearing: a figure would only look exact. Our choice. */
+const longEnough = 100_000 * 3600;
+
+function worth(here: number, sealed: number): Value {
+  const base = { kind: 'verdict', key: 'worth', label: 'What seals and clean water are worth', main: true } as const;
+  if (sealed <= here) return { ...base, code: 'seal-whole', level: 'good' };
+  const data = { here, gain: Math.min(sealed, longEnough) - here, times: sealed / here };
+  if (here >= longEnough) return { ...base, code: 'life-beyond', level: 'good' };
+  return sealed > longEnough ? { ...base, code: 'seal-worth-most', level: 'note', data } : { ...base, code: 'seal-worth', level: 'note', data };
 }

@@ -6,6 +6,9 @@ const viscosity = ['mm2/s', 'mm2/s'] as const;
 export const words: Words = {
   verdicts: {
     'seal-worth': (data, say) => `Whole seals and clean water are worth about ${say.quantity(Number(data['gain']), hours)}, ${Number(data['times']).toPrecision(2)} times the life it has now.`,
+    'seal-worth-most': (data, say) => `Whole seals and clean water are worth more than ${say.quantity(Number(data['gain']), hours)}: from about ${say.quantity(Number(data['here']), hours)} to a life that outlasts the machine.`,
+    'life-beyond': () => 'At this load the steel does not tire before something else ends the bearing. Keep it clean and greased.',
+    'wear-not-counted': () => 'These hours count tiring of the steel only. Slurry grinds the races away and washes the grease out, often long before. Treat the figure as the most to hope for, and cure the leak.',
     'seal-whole': () => 'It is kept as clean as whole seals keep it. Look after the seals.',
     'load-fine': () => 'The load is within what the life sum is made for.',
     'load-high': (data) => `The load is ${Math.round(100 * Number(data['share']))} % of the dynamic rating. Above half of it the sum promises too much.`,

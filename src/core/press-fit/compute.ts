@@ -46,7 +46,7 @@ export const compute = guarded(fields, (inputs): Result => {
     stressVerdict(share, inputs.hub, strengthSource),
     quantity('pressure', 'Pressure between the parts', mid, low, high, ['MPa', 'psi'], true),
     { ...quantity('pushIn', 'Force to push it in', slideForce(d, L, mid, (muLow + muHigh) / 2), slideForce(d, L, low, muLow), force, ['kN', 'lbf'], true), source: inputs.surface === 'own' ? undefined : 'press-friction' },
-    quantity('pushOut', 'Force to push it out', slideForce(d, L, mid, (muLow + muHigh) / 2), slideForce(d, L, low, muLow), force, ['kN', 'lbf']),
+    { ...quantity('pushOut', 'Force to push it out', slideForce(d, L, mid, (muLow + muHigh) / 2), slideForce(d, L, low, muLow), force, ['kN', 'lbf']), note: 'Rust and years of running can double it.', source: 'common-practice' },
     { ...quantity('torque', 'Torque it holds', slideTorque(d, L, mid, (muLow + muHigh) / 2), torque, slideTorque(d, L, high, muHigh), ['N·m', 'lbf·ft'], true), note: 'Count on the low figure only.' },
     { kind: 'quantity', key: 'hubHoop', label: 'Pull round the bore of the outer part, tightest pair', value: stress.hubBore, units: ['MPa', 'psi'] },
     { kind: 'quantity', key: 'hubOuterHoop', label: 'Pull round its outside', value: stress.hubOutside, units: ['MPa', 'psi'] },

@@ -6,7 +6,7 @@ import { guarded } from '../topic.ts';
 import { materialOf } from '../warming/index.ts';
 import { fields } from './fields.ts';
 import { innerLoss, innerRacewayGuess, leastLeft, mostLeft, outerLoss, outerRacewayGuess, warmFit, warmthLoss } from './formulas.ts';
-import { racewayGuess } from './loss.ts';
+import { countedShare, racewayGuess } from './loss.ts';
 import { lossesAt, totalOf, type Loss, type Setting } from './residual.ts';
 
 type ClearanceInputs = InputsOf<typeof fields>;
@@ -32,7 +32,7 @@ export const compute = guarded(fields, (inputs): Result => {
   const needed = groups.find((g) => (clearanceLimits(inputs.bore, g)?.least ?? -1) - totalOf(tight) >= 0);
 
   const values: Value[] = [
-    verdict(least, mean, inputs.group),
+    verdict(least, mean, most, inputs.group),
     span('left', 'Clearance left while running', mean, least, most, true),
     span('innerLoss', 'Lost on the shaft', mid.inner, loose.inner, tight.inner),
     span('outerLoss', 'Lost in the housing, warm', mid.outer, loose.outer, tight.outer),
@@ -53,7 +53,7 @@ function settingOf(i: ClearanceInputs, working: WorkingStep[]): Setting {
   if (i.outerRaceway === undefined) working.push(step(outerRacewayGuess, { d: i.bore, D: i.outside }, guess.outer));
   return {
     bore: i.bore, outside: i.outside, innerRaceway: i.innerRaceway ?? guess.inner, outerRaceway: i.outerRaceway ?? guess.outer, shaftBore: i.shaftBore, housingOutside: i.housingOutside ?? Infinity,
-    shaft: materialOf(i.shaftMaterial), housing: materialOf(i.housingMaterial), ring: materialOf('bearing-steel'), difference: i.difference, housingRise: i.housingRise,
+    shaft: materialOf(i.shaftMaterial), housing: materialOf(i.housingMaterial), ring: materialOf('bearing-steel'), difference: i.difference, housingRise: i.housingRise, surface: i.surface,
   };
 }
 
@@ -76,7 +76,7 @@ interface Left {
 function addWorking(working: WorkingStep[], s: Setting, i: ClearanceInputs, tight: Loss, loose: Loss, { start, least, most }: Left): void {
   working.push(
     step(innerLoss, { p_i: tight.innerPressure, d: s.bore, F: s.innerRaceway, E: s.ring.E }, tight.inner),
-    step(warmFit, { I_h: i.housingMost, D: s.outside, alpha_h: s.housing.alpha, alpha_r: s.ring.alpha, dT_h: s.housingRise }, tight.warmFit),
+    step(warmFit, { k: countedShare(s.outside, s.surface), I_h: i.housingMost, D: s.outside, alpha_h: s.housing.alpha, alpha_r: s.ring.alpha, dT_h: s.housingRise }, tight.warmFit),
     step(outerLoss, { p_o: tight.outerPressure, D: s.outside, G: s.outerRaceway, E: s.ring.E }, tight.outer),
     step(warmthLoss, { alpha_r: s.ring.alpha, G: s.outerRaceway, dT: s.difference }, tight.heat),
     step(leastLeft, { c_l: start.least, u_i: tight.inner, u_o: tight.outer, u_t: tight.heat }, least),
@@ -84,9 +84,10 @@ function addWorking(working: WorkingStep[], s: Setting, i: ClearanceInputs, tigh
   );
 }
 
-function verdict(least: number, mean: number, group: string): Value {
-  const base = { kind: 'verdict', key: 'verdict', label: 'Running', main: true, data: { least, mean, group } } as const;
-  if (mean < 0) return { ...base, code: 'preloaded', level: 'stop' };
+function verdict(least: number, mean: number, most: number, group: string): Value {
+  const base = { kind: 'verdict', key: 'verdict', label: 'Running', main: true, data: { least, mean, most, group } } as const;
+  if (most < 0) return { ...base, code: 'always-preloaded', level: 'stop' };
+  if (mean < 0) return { ...base, code: 'preloaded', level: 'caution' };
   return least < 0 ? { ...base, code: 'may-preload', level: 'caution' } : { ...base, code: 'runs-clear', level: 'good' };
 }
 

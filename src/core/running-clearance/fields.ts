@@ -19,6 +19,7 @@ export const fields = defineFields([
   fit('housingMost', 'Housing fit, most interference', housing),
   { key: 'housingMaterial', label: 'Housing material', kind: 'choice', default: 'aluminium-die-cast', options: housingMaterials, group: housing },
   { key: 'housingOutside', label: 'Outside of the boss round the bearing', kind: 'quantity', dimension: 'length', units: mm, optional: true, min: 10, max: 2000, more: true, group: housing, help: 'Twice the thinnest wall plus the bore. Leave empty for a very thick wall, the safe side.' },
+  { key: 'surface', label: 'Surface of the seats', kind: 'choice', default: 'ground', more: true, options: [{ value: 'ground', label: 'Ground or finely bored' }, { value: 'turned', label: 'Turned' }, { value: 'ideal', label: 'Count every micrometre' }], help: 'Fitting flattens the peaks and takes some of the interference.' },
   { key: 'difference', label: 'Inner ring warmer than outer by', kind: 'quantity', dimension: 'temperature-difference', units: diff, default: 10, min: -50, max: 100, group: heat, limitFrom: 'common-practice' },
   { key: 'housingRise', label: 'Housing and outer ring warmer than the room by', kind: 'quantity', dimension: 'temperature-difference', units: diff, default: 40, min: -40, max: 150, group: heat, help: 'A light-alloy housing grows away from the ring and gives some clearance back.' },
   { key: 'innerRaceway', label: 'Raceway diameter of the inner ring', kind: 'quantity', dimension: 'length', units: mm, optional: true, min: 6, max: 300, more: true, help: 'Leave empty for the usual guess.' },

@@ -21,8 +21,8 @@ export const innerLoss: Formula = {
   symbols: { u_i: um('clearance lost inside'), p_i: mpa('pressure on the shaft'), d: mm('bore'), F: mm('inner raceway'), E }, source,
 };
 export const warmFit: Formula = {
-  id: 'running-clearance/warm-fit', what: 'Housing fit left when warm, tightest housing', expression: 'I_w = I_h - D * (alpha_h - alpha_r) * dT_h',
-  symbols: { I_w: um('interference left'), I_h: um('interference at room temperature'), D: mm('outside diameter'), alpha_h: alpha('expansion of the housing'), alpha_r: alpha('expansion of the ring'), dT_h: diff('housing warmer by') }, source: 'arithmetic',
+  id: 'running-clearance/warm-fit', what: 'Housing fit left when warm, tightest housing', expression: 'I_w = k * I_h - D * (alpha_h - alpha_r) * dT_h',
+  symbols: { I_w: um('interference left'), k: { name: 'share that counts after smoothing', unit: '1' }, I_h: um('interference at room temperature'), D: mm('outside diameter'), alpha_h: alpha('expansion of the housing'), alpha_r: alpha('expansion of the ring'), dT_h: diff('housing warmer by') }, source: 'arithmetic',
 };
 export const outerLoss: Formula = {
   id: 'running-clearance/outer-loss', what: 'Outer raceway shrinks, tightest housing', expression: 'u_o = 2 * p_o * D^2 * G / (E * (D^2 - G^2))',

@@ -1,7 +1,7 @@
 /** Clearance left, for the tightest and the loosest parts together. */
 import { pressure } from '../press-fit/index.ts';
 import { warmLoss, type Material } from '../warming/index.ts';
-import { heatLoss, innerGrowth, outerShrink, type RingJoint } from './loss.ts';
+import { countedShare, heatLoss, innerGrowth, outerShrink, type RingJoint, type Surface } from './loss.ts';
 
 export interface Setting {
   readonly bore: number;
@@ -17,6 +17,7 @@ export interface Setting {
   /** Inner ring minus outer ring, and housing minus room [K]. */
   readonly difference: number;
   readonly housingRise: number;
+  readonly surface: Surface;
 }
 
 export interface Loss {
@@ -39,13 +40,14 @@ function outer(s: Setting): RingJoint {
 
 /** Losses for one pair of interferences [m]. */
 export function lossesAt(s: Setting, shaftInterference: number, housingInterference: number): Loss {
-  const warmFit = housingInterference - warmLoss(s.outside, s.housing.alpha, s.ring.alpha, s.housingRise);
+  const onShaft = countedShare(s.bore, s.surface) * shaftInterference;
+  const warmFit = countedShare(s.outside, s.surface) * housingInterference - warmLoss(s.outside, s.housing.alpha, s.ring.alpha, s.housingRise);
   return {
-    inner: innerGrowth(inner(s), s.shaftBore, shaftInterference),
+    inner: innerGrowth(inner(s), s.shaftBore, onShaft),
     outer: outerShrink(outer(s), s.housingOutside, warmFit),
     heat: heatLoss(s.outerRaceway, s.ring.alpha, s.difference),
     warmFit,
-    innerPressure: pressure({ diameter: s.bore, hubOutside: s.innerRaceway, shaftBore: s.shaftBore, hubE: s.ring.E, hubNu: s.ring.nu, shaftE: s.shaft.E, shaftNu: s.shaft.nu }, shaftInterference),
+    innerPressure: pressure({ diameter: s.bore, hubOutside: s.innerRaceway, shaftBore: s.shaftBore, hubE: s.ring.E, hubNu: s.ring.nu, shaftE: s.shaft.E, shaftNu: s.shaft.nu }, onShaft),
     outerPressure: pressure({ diameter: s.outside, hubOutside: s.housingOutside, shaftBore: s.outerRaceway, hubE: s.housing.E, hubNu: s.housing.nu, shaftE: s.ring.E, shaftNu: s.ring.nu }, warmFit),
   };
 }

@@ -3,11 +3,16 @@ import type { Words } from '../words.ts';
 const micro = ['µm', 'thou'] as const;
 const mm = ['mm', 'in'] as const;
 
+function named(group: number | string | undefined): string {
+  return group === 'CN' ? 'normal clearance' : `clearance ${group}`;
+}
+
 export const words: Words = {
   verdicts: {
     'runs-clear': (data, say) => `Even the tightest parts leave ${say.quantity(Number(data['least']), micro)} of clearance.`,
     'may-preload': (data, say) => `Usually clear, but the tightest parts together run ${say.quantity(-Number(data['least']), micro)} preloaded: hot, noisy and short-lived. Measure seat and ring, or take a group with more clearance than ${data['group']}.`,
-    preloaded: (data, say) => `Runs preloaded, by ${say.quantity(-Number(data['mean']), micro)} in the mean. A bearing with ${data['group'] === 'CN' ? 'normal clearance' : `clearance ${data['group']}`} will run hot and fail early here. Take a larger group or a looser fit.`,
+    preloaded: (data, say) => `More likely than not it runs preloaded, by ${say.quantity(-Number(data['mean']), micro)} in the mean and up to ${say.quantity(-Number(data['least']), micro)}: a bearing with ${named(data['group'])} is apt to run hot here. Measure seat and ring, or take a larger group or a looser fit.`,
+    'always-preloaded': (data, say) => `Runs preloaded even with the loosest parts, by ${say.quantity(-Number(data['most']), micro)} at least. A bearing with ${named(data['group'])} will run hot and fail early here. Take a larger group or a looser fit.`,
     'outer-loose-warm': () => 'In the mean the warm housing has grown away from the outer ring: it no longer squeezes it, and no longer holds it either.',
   },
   problems: {

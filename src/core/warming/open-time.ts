@@ -13,10 +13,13 @@ export interface Waiting {
   readonly rise: number;
 }
 
+/** A hundredth of a micrometre: a fit that slight never closes on anybody. */
+const hair = 1e-8;
+
 /** Time from taking the part out until its gap is gone. Nothing to say when it never closes or never opens. */
 export function openTimeValues({ wall, material, diameter, interference, rise }: Waiting, working: WorkingStep[]): Value[] {
   const closed = interference / (material.alpha * diameter);
-  if (interference <= 0 || rise <= closed) return [];
+  if (interference < hair || rise <= closed) return [];
   const at = (transfer: number) => coolingTime(wall, material.density, material.heat, transfer, rise, closed);
   const time = at(airCooling.usual);
   working.push(
