@@ -2,7 +2,7 @@ import { block } from '../block.ts';
 import { defineFields } from '../field.ts';
 import { whyRefused, zonePattern } from '../limits-fits/index.ts';
 import { recommend } from './recommend.ts';
-import { ringFit } from './ring-fit.ts';
+import { isFor, ringFit } from './ring-fit.ts';
 import { measuredInterference, seatForm } from './readings.ts';
 
 const mm = ['mm', 'in'] as const;
@@ -21,7 +21,9 @@ export const blocks = {
       const made = ringFit(i.seat, i.size, i.zone, i.ringClass);
       if (made) return { ...made.fit, seatUpper: made.seat.upper, seatLower: made.seat.lower, ringLower: made.ring.lower };
       const problem = whyRefused(i.size, i.zone, { size: 'size', zone: 'zone' });
-      return { problem: problem ?? { field: 'zone', code: i.seat === 'shaft' ? 'zone-of-a-hole' : 'zone-of-a-shaft', data: { got: i.zone } } };
+      if (problem) return { problem };
+      if (isFor(i.seat, i.zone)) return { problem: { field: 'size', code: 'ring-outside-table', data: { got: i.size } } };
+      return { problem: { field: 'zone', code: i.seat === 'shaft' ? 'zone-of-a-hole' : 'zone-of-a-shaft', data: { got: i.zone } } };
     },
   }),
   recommended: block({

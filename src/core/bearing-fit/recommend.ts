@@ -1,7 +1,7 @@
 /**
  * Which zone a seat should have, from how the load turns, how large it is, and the housing.
  * Source: abma-7 (ball bearings of Normal class, solid steel shaft, iron or steel housing). Grade 7 is given for housings
- * where the table prints grade 6: its footnote allows the wider grade.
+ * where the table prints grade 6: its footnote allows the wider grade. Two rows could not be told apart in print (abma-7-memory).
  */
 export type Turning = 'inner' | 'outer' | 'unclear';
 export type Load = 'light' | 'normal' | 'heavy';
@@ -47,16 +47,16 @@ function housingAdvice({ turning, load, housing, slides }: Situation): Advice {
     return housing === 'thin' && load === 'heavy' ? advice('P7', 'housing-turns-thin') : advice('N7', 'housing-turns');
   }
   if (turning === 'unclear') {
-    if (load === 'light' || (load === 'normal' && slides)) return advice('J7', 'housing-unclear-slides');
-    return load === 'heavy' ? advice('M7', 'housing-unclear-heavy') : advice('K7', 'housing-unclear');
+    if (load === 'light' || (load === 'normal' && slides)) return advice('J7', 'housing-unclear-slides', 'abma-7-memory');
+    return load === 'heavy' ? advice('M7', 'housing-unclear-heavy', 'abma-7-memory') : advice('K7', 'housing-unclear');
   }
   if (housing === 'hot-shaft') return advice('G7', 'housing-still-hot-shaft');
   if (load === 'heavy' && !slides) return advice('J7', 'housing-still-shock');
   return advice('H7', 'housing-still');
 }
 
-function advice(zone: string, reason: string): Advice {
-  return { zone, reason: `why-${reason}`, source: 'abma-7' };
+function advice(zone: string, reason: string, source = 'abma-7'): Advice {
+  return { zone, reason: `why-${reason}`, source };
 }
 
 /** Housing zones from loose to tight, for finding one that keeps its hold when warm. */

@@ -49,6 +49,7 @@ export const compute = guarded(fields, (inputs): Result => {
     { kind: 'quantity', key: 'gapThere', label: 'Gap at the temperature warmed to', value: gapThere, units: micro },
     ...(gapThere < c - 1e-9 ? [{ kind: 'verdict', key: 'heatTo', label: 'Temperature you mean to use', code: 'heat-to-short', level: 'caution' } as const] : []),
     ...openTimeValues({ wall: inputs.wall, material: outer, diameter: d, interference: I, rise: hot - room }, working),
+    ...(rise > 0.5 ? [{ kind: 'verdict', key: 'measuring', label: 'Knowing the temperature', code: 'how-to-measure', level: 'note', source: 'common-practice' } as const] : []),
     ...(part === 'housing' ? [materialTable(d, I, c, room)] : []),
   ];
   return { ok: true, values, working, cautions: cautionsFor(inputs, room + rise, room - drop, rise > 0.5) };

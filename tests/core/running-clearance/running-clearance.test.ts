@@ -45,6 +45,16 @@ describe('running clearance', () => {
     expect(outerShrink(ring(0.052, 0.0465), 0.08, -1e-5)).toBe(0);
   });
 
+  it('leaves what the sums by hand say, tightest and loosest', () => {
+    // ISO 5753-1 limits; 25 k5 +21/+2 on solid steel, loss delta * 25 / 31; 52 N7 in an 80 mm aluminium boss. Third decimals dropped.
+    const exact = { surface: 'ideal', innerRaceway: 31, outerRaceway: 46.5, shaftMaterial: 'bearing-steel', difference: 0, housingRise: 0, shaftLeast: 2, shaftMost: 21 };
+    const slip = { ...exact, housingLeast: -43, housingMost: 0 };
+    const both = (raw: RawInputs) => [left(raw).low, left(raw).high].map((m) => Math.round((m ?? NaN) * 1e8) / 100);
+    expect(both({ ...slip, group: 'CN' })).toEqual([-11.94, 18.39]);
+    expect(both({ ...slip, group: 'C3' })).toEqual([-3.94, 26.39]);
+    expect(both({ ...exact, group: 'C3', housingLeast: -4, housingMost: 39 })).toEqual([-24.58, 26.39]);
+  });
+
   it('a larger group leaves that much more', () => {
     // At 25 mm: CN 5 to 20, C3 13 to 28 (ISO 5753-1).
     expect((left({ group: 'C3' }).low ?? NaN) - (left({ group: 'CN' }).low ?? NaN)).toBeCloseTo(8e-6, 12);
