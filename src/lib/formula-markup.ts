@@ -17,11 +17,12 @@ function symbolTex(name: string): string {
 
 export function formulaTex(expression: string): string {
   const handler = (node: MathNode) => (node.type === 'SymbolNode' ? symbolTex((node as SymbolNode).name) : undefined);
-  return parse(expression).toTex({ parenthesis: 'auto', handler });
+  // Fractions within fractions keep their size: they are read at arm's length.
+  return parse(expression).toTex({ parenthesis: 'auto', handler }).replaceAll('\\frac', '\\dfrac');
 }
 
 export function formulaMarkup(expression: string): string {
   const markup = temml.renderToString(formulaTex(expression), { displayMode: false, throwOnError: true });
-  // The page's security policy allows no style attributes. Fractions are set full size: they are read at arm's length.
+  // The page's security policy allows no style attributes.
   return markup.replace(/ (?:style|class)="[^"]*"/g, '').replace('<math', '<math displaystyle="true"');
 }

@@ -22,7 +22,9 @@ export function Drawing({ id, answer, reader }: DrawingProps) {
   const x = linear(0, last, plot.left, plot.right);
   const high = Math.min(most3, Math.max(fresh.n, ...rows.map((r) => r.repair)) * 1.05);
   const y = linear(0, high, plot.bottom, plot.top);
-  const [newAt = 0, repairAt = 0] = spreadOut([y(fresh.n) - 7, y(given.repair) + 16], 17, plot.top + 8, plot.bottom - 8);
+  // The curve falls to the right, so the room for its label is below it to the left of the point.
+  const roomLeft = x(given.years) - plot.left > 118;
+  const [newAt = 0, repairAt = 0] = spreadOut([y(fresh.n) - 7, y(given.repair) + (roomLeft ? 18 : 30)], 17, plot.top + 8, plot.bottom - 8);
   const description = `New costs ${fresh.text} a year. Repair costs ${repair.text} a year at ${formatNumber(given.years)} years of service.${crossing === undefined ? ' The two do not cross.' : ` Both cost the same at ${formatNumber(crossing, 1)} years.`} Saying yes costs ${quote.text}; the most worth paying is ${most.text}.`;
 
   return (
@@ -48,7 +50,7 @@ export function Drawing({ id, answer, reader }: DrawingProps) {
       )}
       <circle class="pic-accent-fill" cx={x(given.years)} cy={y(given.repair)} r={5} />
       <text class="pic-text pic-halo" x={plot.right - 4} y={newAt} text-anchor="end">new <tspan class="pic-figure">{fresh.text}</tspan></text>
-      <text class="pic-text pic-halo" x={Math.min(x(given.years) + 8, plot.right - 104)} y={repairAt}>repair <tspan class="pic-figure">{repair.text}</tspan></text>
+      <text class="pic-text pic-halo" x={roomLeft ? x(given.years) - 4 : plot.left + 6} y={repairAt} text-anchor={roomLeft ? 'end' : 'start'}>repair <tspan class="pic-figure">{repair.text}</tspan></text>
       <Ladder top={272} value={quote.n} limit={most.n} level={quote.n > most.n ? 'caution' : 'good'} valueLabel="quote" valueText={quote.text} limitLabel="most worth paying" limitText={most.text} />
     </Picture>
   );

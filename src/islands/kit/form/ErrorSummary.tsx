@@ -1,5 +1,5 @@
 /** All problems in one place, after the button was pressed; each line leads to its box. */
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import { say } from '../words.ts';
 import { boxId } from './form.ts';
 
@@ -12,7 +12,7 @@ interface Props {
 
 export function ErrorSummary({ id, lines, presses }: Props) {
   const head = useRef<HTMLDivElement>(null);
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (presses > 0) head.current?.focus();
   }, [presses]);
   if (lines.length === 0) return null;

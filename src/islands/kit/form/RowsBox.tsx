@@ -1,5 +1,5 @@
 /** A short table the reader fills in. A table where there is room, one block per row on a phone. */
-import { useEffect, useRef } from 'preact/hooks';
+import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { RawInputs, RowsField } from '../../../core/field.ts';
 import { systemOf } from '../state/figures.ts';
 import { emptyRow, untouchedRows } from '../state/shown-text.ts';
@@ -21,7 +21,7 @@ export function RowsBox({ form, field }: Props) {
   const problem = form.problemAt[field.key];
 
   const goTo = useRef<string>();
-  useEffect(() => {
+  useLayoutEffect(() => {
     if (goTo.current) document.getElementById(goTo.current)?.focus();
     goTo.current = undefined;
   });

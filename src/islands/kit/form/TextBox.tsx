@@ -35,7 +35,8 @@ interface BoxProps {
   readonly box: string;
   readonly field: SingleField;
   readonly text: string;
-  readonly unit: string;
+  /** Undefined in a row, where the column's head says it; empty keeps the place, so that boxes stand in one line. */
+  readonly unit: string | undefined;
   readonly wrong: boolean;
   readonly describedBy: string | undefined;
   readonly onText: (text: string) => void;
@@ -63,7 +64,7 @@ export function Box({ box, field, text, unit, wrong, describedBy: described, onT
         onFocus={onEnter}
         onBlur={onLeave}
       />
-      {unit && <span class={unitClass} aria-hidden="true">{unit}</span>}
+      {unit !== undefined && <span class={unitClass} aria-hidden="true">{unit}</span>}
     </div>
   );
 }

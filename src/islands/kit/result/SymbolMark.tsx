@@ -7,5 +7,7 @@ const greek: Readonly<Record<string, string>> = {
 
 export function SymbolMark({ name }: { readonly name: string }) {
   const [head = '', below] = name.split('_');
-  return <span class="calc-symbol"><i>{greek[head] ?? head}</i>{below !== undefined && <sub>{greek[below] ?? below}</sub>}</span>;
+  const letter = greek[head] ?? head;
+  // As in the formula: one letter leans, a word stands upright.
+  return <span class="calc-symbol">{letter.length === 1 ? <i>{letter}</i> : letter}{below !== undefined && <sub>{greek[below] ?? below}</sub>}</span>;
 }

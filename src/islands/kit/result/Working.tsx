@@ -1,4 +1,5 @@
 /** The working: each formula, the numbers put in, what came out, where the formula is from. */
+import { useEffect, useRef } from 'preact/hooks';
 import { formatNumber, unitLabel } from '../../../core/quantity/index.ts';
 import type { PutIn, WorkingStep } from '../../../core/formula.ts';
 import type { ShownSource } from '../props.ts';
@@ -23,7 +24,7 @@ export function Working({ id, stale, steps, markup, sources }: Props) {
         {steps.map((s, i) => (
           <li key={i} data-formula={s.formula}>
             <p class="calc-step">{s.what}<SourceMark id={s.source} source={sources[s.source]} /></p>
-            <p class="calc-formula" dangerouslySetInnerHTML={{ __html: markup[s.formula] ?? '' }} />
+            <Formula markup={markup[s.formula] ?? ''} />
             <ul class="calc-put">
               {s.put.map((p) => <li key={p.symbol}><Term term={p} /> <span class="calc-term-name">{p.name}</span></li>)}
             </ul>
@@ -33,6 +34,15 @@ export function Working({ id, stale, steps, markup, sources }: Props) {
       </ol>
     </section>
   );
+}
+
+/** A formula wider than the page scrolls, and then the keyboard must reach it. */
+function Formula({ markup }: { readonly markup: string }) {
+  const line = useRef<HTMLParagraphElement>(null);
+  useEffect(() => {
+    if (line.current && line.current.scrollWidth > line.current.clientWidth) line.current.tabIndex = 0;
+  }, [markup]);
+  return <p class="calc-formula" ref={line} dangerouslySetInnerHTML={{ __html: markup }} />;
 }
 
 function Term({ term }: { readonly term: PutIn }) {

@@ -29,6 +29,12 @@ export function untouchedRows(field: RowsField, raw: RawValue, system: UnitSyste
   return rows.map((row) => Object.fromEntries(field.columns.map((c) => [c.key, untouchedText(c, row[c.key], system)])));
 }
 
+/** Figures with every usual box blank. Choices and seldom-needed boxes keep what the topic gives them. */
+export function blankFigures(fields: readonly Field[]): RawInputs {
+  const blanks = fields.filter((f) => !f.more && f.kind !== 'choice' && f.kind !== 'yes-no');
+  return Object.fromEntries(blanks.map((f) => [f.key, f.kind === 'rows' ? Array.from({ length: f.minRows }, () => emptyRow(f)) : '']));
+}
+
 export function emptyRow(field: RowsField): RawInputs {
   return Object.fromEntries(field.columns.map((c) => [c.key, c.kind === 'choice' || c.kind === 'yes-no' ? String(c.default ?? '') : '']));
 }

@@ -8,6 +8,7 @@ import type { IslandProps } from '../props.ts';
 import type { TopicParts } from '../topic-parts.ts';
 import { changeFigures, rawOf, startFigures, type Figures } from './figures.ts';
 import { readLink } from './link.ts';
+import { blankFigures } from './shown-text.ts';
 import { rememberedUnits, rememberUnits } from './remembered.ts';
 import { useCalculation, type Calculation } from './use-calculation.ts';
 import { visibleProblems } from './visible-problems.ts';
@@ -80,7 +81,7 @@ export function useForm(topic: TopicParts, page: IslandProps, example: RawInputs
       rememberUnits(system);
       change({ do: 'units', system });
     },
-    empty: () => change({ do: 'start', base: {}, isExample: false }),
+    empty: () => change({ do: 'start', base: blankFigures(topic.fields), isExample: false }),
     showExample: () => change({ do: 'start', base: example, isExample: true }),
   };
 }
