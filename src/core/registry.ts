@@ -17,6 +17,7 @@ import * as boltTorque from './bolt-torque/index.ts';
 import * as bladeRundown from './blade-rundown/index.ts';
 import * as fuelMix from './fuel-mix/index.ts';
 import * as compressionCheck from './compression-check/index.ts';
+import * as serviceInterval from './service-interval/index.ts';
 import type { Topic } from './topic.ts';
 
 export const topics: Readonly<Record<string, Topic>> = {
@@ -38,4 +39,5 @@ export const topics: Readonly<Record<string, Topic>> = {
   'blade-rundown': bladeRundown,
   'fuel-mix': fuelMix,
   'compression-check': compressionCheck,
+  'service-interval': serviceInterval,
 };

@@ -59,5 +59,5 @@ export const fields = defineFields([
   { key: 'confirmLast', label: 'Check the last suspect too', kind: 'yes-no', default: true, more: true, help: 'No: once all others are cleared, the last one counts as found.' },
   { key: 'sure', label: 'Likely enough to put right and try', ...share, default: 80, min: 50, more: true, help: 'A suspect this likely counts as found.' },
   { key: 'fallbackMinutes', label: 'Minutes lost if none of them is found', kind: 'number', default: 60, min: 0, max: 100000, more: true, help: 'A full strip-down, or sending the machine away.' },
-  { key: 'labourRate', label: 'Labour rate for an hour', kind: 'money', default: 75, min: 0.01, max: 1e6, more: true, help: 'Turns the money of a check into minutes.' },
+  { key: 'labourRate', label: 'Labor rate for an hour', kind: 'money', default: 75, min: 0.01, max: 1e6, more: true, help: 'Turns the money of a check into minutes.' },
 ]);

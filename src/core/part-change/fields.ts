@@ -12,7 +12,7 @@ export const fields = defineFields([
   { key: 'scale', label: 'Hours by which 63 % have failed', ...hours, default: 400, min: 0, above: true, when: { field: 'lifeAs', is: ['scale'] } },
   { key: 'horizon', label: 'Hours it must last from now', ...hours, default: 200, min: 0, above: true, help: 'To the next service, or to the end of the season.' },
   { key: 'reopenMinutes', label: 'Minutes to open the machine again', kind: 'number', default: 40, min: 0, max: 10000 },
-  { key: 'labourRate', label: 'Labour rate for an hour', ...money, default: 75, more: true },
+  { key: 'labourRate', label: 'Labor rate for an hour', ...money, default: 75, more: true },
   { key: 'stopCost', label: 'What a stop on site costs', ...money, default: 45, more: true, help: 'Transport, hire of another machine, lost work.' },
   { key: 'shape', label: 'Weibull shape', kind: 'number', default: 2, min: 0.3, max: 10, more: true, help: '1: fails by chance, at any age alike. 1 to 4: wears. Above 4: wears out all at about the same age. 2 is an assumption, not a measured figure.' },
   { key: 'mend', label: 'Could the failed part be mended instead of replaced?', kind: 'yes-no', default: false, group: 'Mend or replace', more: true },

@@ -24,9 +24,9 @@ export const shopBlocks = {
     what: 'sales tax by kind of line, itemised or lump',
     source: 'state-sales-tax-guides',
     fields: defineFields([
-      money('parts', 'Parts'), money('labour', 'Labour'), moneyOr0('consumables', 'Consumables'),
-      { ...share('taxParts', 'Tax on parts', 100), default: 0 }, { ...share('taxLabour', 'Tax on labour', 100), default: 0 }, { ...share('taxConsumables', 'Tax on consumables', 100), default: 0 },
-      { key: 'itemised', label: 'Parts and labour stand apart', kind: 'yes-no', default: true },
+      money('parts', 'Parts'), money('labour', 'Labor'), moneyOr0('consumables', 'Consumables'),
+      { ...share('taxParts', 'Tax on parts', 100), default: 0 }, { ...share('taxLabour', 'Tax on labor', 100), default: 0 }, { ...share('taxConsumables', 'Tax on consumables', 100), default: 0 },
+      { key: 'itemised', label: 'Parts and labor stand apart', kind: 'yes-no', default: true },
     ]),
     gives: { tax: { label: 'Tax' } },
     run: (i) => ({ tax: salesTax({ parts: i.parts, labour: i.labour, consumables: i.consumables }, { parts: i.taxParts, labour: i.taxLabour, consumables: i.taxConsumables, itemised: i.itemised }) }),
@@ -69,7 +69,7 @@ export const shopBlocks = {
   'repair-per-hour': block({
     what: 'repair cost of an hour from rate-book factors',
     source: 'usace-ep-1110-1-8',
-    fields: defineFields([money('price', 'Price without tyres'), positive('repair', 'Repair factor'), { ...positive('economic', 'Price-level factor'), default: 1 }, { ...positive('area', 'Labour factor of the region'), default: 1 }, positive('lifeHours', 'Hours in its life')]),
+    fields: defineFields([money('price', 'Price without tyres'), positive('repair', 'Repair factor'), { ...positive('economic', 'Price-level factor'), default: 1 }, { ...positive('area', 'Labor factor of the region'), default: 1 }, positive('lifeHours', 'Hours in its life')]),
     gives: { cost: { label: 'Repair cost an hour' }, factor: { label: 'All factors together' } },
     run: (i) => ({ cost: repairPerHour(i.price, i.repair, i.economic, i.area, i.lifeHours), factor: i.repair * i.economic * i.area }),
   }),

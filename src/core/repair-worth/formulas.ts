@@ -7,10 +7,10 @@ const percent = (name: string): SymbolSpec => ({ name, unit: '%' });
 
 export const markupPrice: Formula = { id: 'repair-worth/markup', what: 'Selling price from cost and markup', expression: 'p = c * (1 + m)', symbols: { p: money('selling price'), c: money('cost'), m: percent('markup, of the cost') }, source: 'markup-and-margin' };
 export const marginPrice: Formula = { id: 'repair-worth/margin', what: 'Selling price from cost and margin', expression: 'p = c / (1 - m)', symbols: { p: money('selling price'), c: money('cost'), m: percent('margin, of the price') }, source: 'markup-and-margin' };
-export const labour: Formula = { id: 'repair-worth/labour', what: 'Labour', expression: 'L = h * w', symbols: { L: money('labour'), h: n1('hours'), w: money('rate for an hour') }, source: 'arithmetic' };
+export const labour: Formula = { id: 'repair-worth/labour', what: 'Labor', expression: 'L = h * w', symbols: { L: money('labour'), h: n1('hours'), w: money('rate for an hour') }, source: 'arithmetic' };
 export const taxByKind: Formula = {
   id: 'repair-worth/tax', what: 'Tax, each kind at its own rate', expression: 'X = t_p * P + t_l * L + t_c * C',
-  symbols: { X: money('tax'), t_p: percent('on parts'), P: money('parts'), t_l: percent('on labour'), L: money('labour'), t_c: percent('on consumables'), C: money('consumables') },
+  symbols: { X: money('tax'), t_p: percent('on parts'), P: money('parts'), t_l: percent('on labor'), L: money('labour'), t_c: percent('on consumables'), C: money('consumables') },
   source: 'state-sales-tax-guides',
 };
 export const taxOnLump: Formula = { id: 'repair-worth/tax-lump', what: 'Tax on one lump price', expression: 'X = t * (P + L + C)', symbols: { X: money('tax'), t: percent('highest rate of the three'), P: money('parts'), L: money('labour'), C: money('consumables') }, source: 'state-sales-tax-guides' };

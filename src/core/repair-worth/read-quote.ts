@@ -53,7 +53,7 @@ function quoteValues(sum: QuoteTotal, lines: readonly QuoteLine[]): Value[] {
       rows: lines.map((line) => [line.part, line.quantity, roundMoney(unitPrice(line)), roundMoney(line.quantity * unitPrice(line))]),
     },
     money('partsTotal', 'Parts', sum.net.parts),
-    money('labourTotal', 'Labour', sum.net.labour),
+    money('labourTotal', 'Labor', sum.net.labour),
     money('consumablesTotal', 'Consumables', sum.net.consumables),
     money('taxTotal', 'Tax', sum.tax),
     ...(sum.rounding === 0 ? [] : [money('rounding', 'Rounding', sum.rounding, 'The bill is rounded once, at its total; this is the cent between that and its rounded lines.')]),
