@@ -5,7 +5,7 @@ const hours = { kind: 'quantity', dimension: 'time', units: ['h', 'h'], max: 100
 const mending = { field: 'mend', is: [true] } as const;
 
 export const fields = defineFields([
-  { key: 'partCost', label: 'Price of the part', kind: 'money', default: 38, min: 0, above: true, max: 1e6, help: 'The neighbour that is still good: belt, second bearing, seal.' },
+  { key: 'partCost', label: 'Price of the part', kind: 'money', default: 38, min: 0, above: true, max: 1e6, help: 'The neighbor that is still good: belt, second bearing, seal.' },
   { key: 'age', label: 'Hours the part has run', ...hours, default: 200, min: 0 },
   { key: 'lifeAs', label: 'What is known of its life', kind: 'choice', default: 'mean', options: [{ value: 'mean', label: 'Mean life' }, { value: 'scale', label: 'Hours by which 63 % have failed' }] },
   { key: 'mean', label: 'Mean life of such parts', ...hours, default: 350, min: 0, above: true, when: { field: 'lifeAs', is: ['mean'] }, help: 'From the shop’s own job sheets. No table is offered: lives in slurry differ too much.' },

@@ -32,7 +32,7 @@ export const shopBlocks = {
     run: (i) => ({ tax: salesTax({ parts: i.parts, labour: i.labour, consumables: i.consumables }, { parts: i.taxParts, labour: i.taxLabour, consumables: i.taxConsumables, itemised: i.itemised }) }),
   }),
   'labour-rate': block({
-    what: 'labour rate from wage, overhead and margin',
+    what: 'labor rate from wage, overhead and margin',
     source: 'common-practice',
     fields: defineFields([positive('wage', 'Wage an hour'), { ...positive('burden', 'Wage with its on-costs, times the wage'), default: 1 }, count0('overhead', 'Overhead a year'), positive('mechanics', 'Mechanics'), positive('paidHours', 'Paid hours a year each'), { ...share('billable', 'Share of hours that reach a bill', 100), above: true }, { ...share('margin', 'Margin in the rate', 99) }]),
     gives: { cost: { label: 'Cost of a billable hour' }, rate: { label: 'Rate' } },
@@ -69,7 +69,7 @@ export const shopBlocks = {
   'repair-per-hour': block({
     what: 'repair cost of an hour from rate-book factors',
     source: 'usace-ep-1110-1-8',
-    fields: defineFields([money('price', 'Price without tyres'), positive('repair', 'Repair factor'), { ...positive('economic', 'Price-level factor'), default: 1 }, { ...positive('area', 'Labor factor of the region'), default: 1 }, positive('lifeHours', 'Hours in its life')]),
+    fields: defineFields([money('price', 'Price without tires'), positive('repair', 'Repair factor'), { ...positive('economic', 'Price-level factor'), default: 1 }, { ...positive('area', 'Labor factor of the region'), default: 1 }, positive('lifeHours', 'Hours in its life')]),
     gives: { cost: { label: 'Repair cost an hour' }, factor: { label: 'All factors together' } },
     run: (i) => ({ cost: repairPerHour(i.price, i.repair, i.economic, i.area, i.lifeHours), factor: i.repair * i.economic * i.area }),
   }),

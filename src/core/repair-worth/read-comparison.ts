@@ -3,7 +3,7 @@ import { annualCosts, economicLife, firstCostWithTradeIn } from './annual-cost.t
 import { comebackTime, comebackWorth, mostWorthPaying, newYearly, repairYearly, type Comparison } from './comparison.ts';
 import { comeback, mostWorth, newCost, newCostByYear, newFirstCost, recoveryFactor, recoveryFree, repairCost, serviceFromHours } from './formulas.ts';
 import type { WorthInputs } from './read-quote.ts';
-import { capitalRecovery, presentWorth } from './time-value.ts';
+import { capitalRecovery, isNoInterest, presentWorth } from './time-value.ts';
 
 /** Inputs as the figures of a comparison. */
 export function readComparison(inputs: WorthInputs, toPay: number, working: WorkingStep[]): Comparison {
@@ -64,5 +64,5 @@ function newWorking(c: Comparison): WorkingStep[] {
 }
 
 function recovery(r: number, n: number, a: number): WorkingStep {
-  return r === 0 ? step(recoveryFree, { n }, a) : step(recoveryFactor, { r, n }, a);
+  return isNoInterest(r) ? step(recoveryFree, { n }, a) : step(recoveryFactor, { r, n }, a);
 }

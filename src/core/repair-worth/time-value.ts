@@ -4,6 +4,11 @@
  * Names in brackets are the usual factor names.
  */
 
+/** A rate so small that the digits of the closed forms are gone; the limits without interest are exact enough there. */
+export function isNoInterest(rate: number): boolean {
+  return Math.abs(rate) < 1e-12;
+}
+
 /**
  * What one unit of money due later is worth today (P/F).
  * Formula: (1 + r)^-n.
@@ -28,7 +33,7 @@ export function presentWorth(rate: number, periods: number): number {
  * Source: engineering-economy-factors.
  */
 export function capitalRecovery(rate: number, periods: number): number {
-  return rate === 0 ? 1 / periods : -rate / Math.expm1(-periods * Math.log1p(rate));
+  return isNoInterest(rate) ? 1 / periods : -rate / Math.expm1(-periods * Math.log1p(rate));
 }
 
 /**
@@ -61,7 +66,7 @@ export function sinkingFund(rate: number, periods: number): number {
  * Source: engineering-economy-factors.
  */
 export function gradientToLevel(rate: number, periods: number): number {
-  return rate === 0 ? (periods - 1) / 2 : 1 / rate - (periods * sinkingFund(rate, periods)) / rate;
+  return isNoInterest(rate) ? (periods - 1) / 2 : 1 / rate - (periods * sinkingFund(rate, periods)) / rate;
 }
 
 /**
