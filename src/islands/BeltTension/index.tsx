@@ -2,9 +2,10 @@
 import { compute, example, fields, title, words } from '../../core/belt-tension/index.ts';
 import { Workbench, type IslandProps } from '../kit/index.ts';
 import { Drawing } from './Drawing.tsx';
+import { Listen } from './listen/Listen.tsx';
 
 const topic = { title, fields, example, compute, words };
 
 export default function BeltTension(props: IslandProps) {
-  return <Workbench {...props} topic={topic} drawing={Drawing} />;
+  return <Workbench {...props} topic={topic} drawing={Drawing} underBox={{ frequency: Listen }} />;
 }

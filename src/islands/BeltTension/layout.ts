@@ -27,6 +27,9 @@ export interface Layout {
   readonly right: Round;
   readonly top: Strand;
   readonly bottom: Strand;
+  /** Unit steps away from the belt, at a right angle to each strand. */
+  readonly up: readonly [number, number];
+  readonly down: readonly [number, number];
   /** Arcs on which the belt lies. */
   readonly wraps: string;
   /** True when a pulley too small to see was drawn larger. */
@@ -37,9 +40,11 @@ const [from, to] = [10, 350];
 const tallest = 148;
 const least = 5;
 
-export function layOut({ engine, blade, centre }: Drive, y: number): Layout {
+/** `top` is the room kept above the larger pulley. */
+export function layOut({ engine, blade, centre }: Drive, top: number): Layout {
   const scale = Math.min((to - from) / (centre + (engine + blade) / 2), tallest / Math.max(engine, blade));
   const [r1, r2] = [(engine / 2) * scale, (blade / 2) * scale];
+  const y = top + Math.max(r1, r2, least);
   const width = centre * scale + r1 + r2;
   const start = (from + to - width) / 2;
   const left = { x: start + r1, y, r: Math.max(least, r1) };
@@ -56,6 +61,8 @@ export function layOut({ engine, blade, centre }: Drive, y: number): Layout {
     right,
     top: { x1: a.x, y1: a.y, x2: b.x, y2: b.y },
     bottom: { x1: c.x, y1: c.y, x2: d.x, y2: d.y },
+    up: [-sine, -cosine],
+    down: [-sine, cosine],
     wraps: `M${f(b.x)} ${f(b.y)}${arc(right.r, sine > 0)}1 ${f(d.x)} ${f(d.y)}M${f(c.x)} ${f(c.y)}${arc(left.r, sine < 0)}1 ${f(a.x)} ${f(a.y)}`,
     enlarged: Math.min(r1, r2) < least,
   };

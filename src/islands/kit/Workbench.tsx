@@ -4,6 +4,7 @@ import type { ComponentType } from 'preact';
 import type { RawInputs } from '../../core/field.ts';
 import { Actions } from './Actions.tsx';
 import type { DrawingProps } from './drawing/props.ts';
+import type { UnderBox } from './form/form.ts';
 import { ErrorSummary } from './form/ErrorSummary.tsx';
 import { FieldList } from './form/FieldList.tsx';
 import { UnitSwitch } from './form/UnitSwitch.tsx';
@@ -26,9 +27,11 @@ interface Props extends IslandProps {
   readonly drawing?: ComponentType<DrawingProps>;
   /** Boxes the shop's own file fills: labour rate, tax. */
   readonly fromShop?: (shop: ShopFacts) => RawInputs;
+  /** Another way to get a figure, shown under its box; by field key. */
+  readonly underBox?: UnderBox;
 }
 
-export function Workbench({ topic, drawing, fromShop, ...page }: Props) {
+export function Workbench({ topic, drawing, fromShop, underBox, ...page }: Props) {
   const example = { ...topic.example, ...fromShop?.(page.shop), ...page.preset };
   const bench = useForm(topic, page, example);
   const { worked, stale } = bench.calculation;
@@ -57,7 +60,7 @@ export function Workbench({ topic, drawing, fromShop, ...page }: Props) {
             </div>
             {untouched && <p class="calc-example">{bench.live ? say.exampleOn : say.exampleOff}</p>}
             {bench.figures.pressed && <ErrorSummary id={page.id} lines={bench.problemLines} presses={bench.presses} />}
-            <FieldList form={bench.form} fields={topic.fields} compact={page.compact === true} />
+            <FieldList form={{ ...bench.form, underBox }} fields={topic.fields} compact={page.compact === true} />
             <Actions id={page.id} compact={page.compact === true} untouched={untouched} onEmpty={bench.empty} onExample={bench.showExample} query={query} />
           </fieldset>
         </form>

@@ -11,7 +11,7 @@
  *         return <Workbench {...props} topic={topic} drawing={Drawing} />;
  *       }
  *     Leave `drawing` out where a picture would say nothing. `fromShop={(shop) => ({ labourRate: shop.labourRate })}`
- *     fills boxes from content/shop.yaml.
+ *     fills boxes from content/shop.yaml. `underBox={{ frequency: Listen }}` puts another way to get a figure under its box.
  *  2. src/islands/MyTopic/Drawing.tsx: a component of DrawingProps. It gets the SI inputs and the answer; read the
  *     answer with `valueOf` from core/result.ts. Draw inside <Picture>, to scale, in classes of styles/calculator.css
  *     (pic-line, pic-fill, pic-mark, ...), and keep labels apart with `spreadOut`. No style attributes.
@@ -24,9 +24,12 @@
  */
 export { Workbench } from './Workbench.tsx';
 export type { IslandProps, ShopFacts } from './props.ts';
+export type { UnderBoxProps } from './form/form.ts';
 export type { DrawingProps } from './drawing/props.ts';
 export { Picture } from './drawing/Picture.tsx';
 export { Ladder } from './drawing/Ladder.tsx';
 export { Arrow, SizeLine } from './drawing/Arrow.tsx';
+export { Axis } from './drawing/Axis.tsx';
+export { barHeight, barTop, RangeRow } from './drawing/RangeRow.tsx';
 export { linear, niceSteps, spreadOut, type Scale } from './drawing/scale.ts';
 export { readingOf, readingText, quantityReading, type Reader } from './result/reading.ts';

@@ -6,7 +6,7 @@ import { say } from '../words.ts';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { RowsBox } from './RowsBox.tsx';
 import { TextBox } from './TextBox.tsx';
-import type { Form } from './form.ts';
+import { boxId, type Form } from './form.ts';
 
 interface Props {
   readonly form: Form;
@@ -79,7 +79,14 @@ function OneField({ form, field }: { readonly form: Form; readonly field: Field 
     case 'choice':
     case 'yes-no':
       return <ChoiceBox form={form} field={field} />;
-    default:
-      return <TextBox form={form} field={field} />;
+    default: {
+      const Under = form.underBox?.[field.key];
+      return (
+        <>
+          <TextBox form={form} field={field} />
+          {Under && <Under id={boxId(form.id, field.key)} fill={(text) => form.type(field.key, text)} />}
+        </>
+      );
+    }
   }
 }

@@ -1,8 +1,19 @@
 /** What every box needs to know and to say, handed down as one object. */
+import type { ComponentType } from 'preact';
 import type { RawInputs, RawValue, SingleField } from '../../../core/field.ts';
 import { pick, unitLabel, type UnitSystem } from '../../../core/quantity/index.ts';
 import { systemOf, type Figures } from '../state/figures.ts';
 import { untouchedText } from '../state/shown-text.ts';
+
+/** What may stand under a box: another way to get its figure. */
+export interface UnderBoxProps {
+  /** Id of the box. */
+  readonly id: string;
+  /** Puts text in the box, as if it had been typed. */
+  readonly fill: (text: string) => void;
+}
+
+export type UnderBox = Readonly<Record<string, ComponentType<UnderBoxProps>>>;
 
 export interface Form {
   readonly id: string;
@@ -15,6 +26,8 @@ export interface Form {
   readonly type: (key: string, value: RawValue) => void;
   readonly enter: (path: string) => void;
   readonly leave: (path: string) => void;
+  /** By field key. */
+  readonly underBox?: UnderBox | undefined;
 }
 
 /** The stable id of a box: "blade-speed-diameter", "repair-worth-lines-2-price". */
