@@ -56,6 +56,18 @@ describe('the folder', () => {
     expect(await read(`_astro/${later[0]}`)).not.toMatch(/\bexport\b|\bimport\b/);
   });
 
+  test('keeps figures as they were typed, and loses no line', async () => {
+    const text = (await read('text.html')).replace(/<[^>]+>/g, '').replaceAll('&quot;', '"').replaceAll('&#39;', "'");
+    for (const typed of ['50:1', '1/2"', '-0.0005 in', "0-60'", '3 -- 4 dots...', ':::danger', 'Keep this line.']) expect(text.split(typed), typed).toHaveLength(3);
+  });
+
+  test('turns style attributes into classes that still count', async () => {
+    const html = await read('text.html');
+    expect(html).toMatch(/<t[hd] class="s[0-9a-f]{6}">right|<t[hd] class="s[0-9a-f]{6}">two/);
+    const sheet = /_astro\/styles\.\w+\.css/.exec(html)?.[0] ?? '';
+    expect(await read(sheet)).toMatch(/text-align:\s*right/);
+  });
+
   test('gives 404.html addresses from the path of the site, for it is shown at any depth', async () => {
     expect(await read('404.html')).toContain('href="/kb/search.html"');
     expect(await read('offline.html')).toContain('href="search.html"');

@@ -10,6 +10,7 @@ const idFields: Readonly<Record<string, string>> = {
   hazards: 'hazards',
   source: 'sources',
   sources: 'sources',
+  likelihoodsFrom: 'sources',
   machine: 'machines',
   machines: 'machines',
 };
@@ -31,7 +32,7 @@ function nameOf(path: Path): string {
 function checkOne(value: string, field: string, library: Library): string | undefined {
   const folder = idFields[field];
   if (folder !== undefined) return library.ids[folder]?.has(value) ? undefined : `a file name from content/${folder}/.${didYouMean(value, library.ids[folder] ?? [])}`;
-  if (field === 'related') return library.pages.has(value) ? undefined : `a page that exists, like jobs/drive-belt-change.${didYouMean(value, library.pages)}`;
+  if (field === 'related' || field === 'fix') return library.pages.has(value) ? undefined : `a page that exists, like jobs/drive-belt-change.${didYouMean(value, library.pages)}`;
   if (field === 'see') return hasAddress(library, value.startsWith('/') ? value : `/${value}`) ? undefined : `the address of a page that exists, like /jobs/drive-belt-change/.${didYouMean(value, library.addresses)}`;
   return undefined;
 }

@@ -1,5 +1,5 @@
 /** One Chromium for a test file, and pages that remember everything that went wrong on them. */
-import { chromium, type Browser, type BrowserContext, type BrowserContextOptions, type Page } from 'playwright-core';
+import { chromium, type Browser, type BrowserContext, type BrowserContextOptions, type Locator, type Page } from 'playwright-core';
 import { chromiumHelp, findChromium } from '../../../src/build/run/chromium.ts';
 
 export async function launch(): Promise<Browser> {
@@ -24,7 +24,11 @@ export async function watchedPage(browser: Browser, options: BrowserContextOptio
     if (['error', 'warning'].includes(message.type())) troubles.push(`console ${message.type()}: ${message.text()}`);
   });
   page.on('pageerror', (error) => troubles.push(`uncaught: ${error.message}`));
-  page.on('requestfailed', (request) => troubles.push(`failed: ${request.url()} ${request.failure()?.errorText ?? ''}`));
+  page.on('requestfailed', (request) => {
+    const why = request.failure()?.errorText ?? '';
+    // Leaving a page drops what it was still loading; a refused or missing file has another name.
+    if (why !== 'net::ERR_ABORTED') troubles.push(`failed: ${request.url()} ${why}`);
+  });
   page.on('response', (response) => {
     if (response.status() >= 400) troubles.push(`${response.status()}: ${response.url()}`);
   });
@@ -33,4 +37,12 @@ export async function watchedPage(browser: Browser, options: BrowserContextOptio
     if (protocol.startsWith('http') && hostname !== 'localhost') troubles.push(`third party: ${request.url()}`);
   });
   return { page, context, troubles };
+}
+
+/** Scrolls to the first calculator of a page and waits until it answers. */
+export async function wakeCalculator(page: Page): Promise<Locator> {
+  const calculator = page.locator('section.calc').first();
+  await calculator.scrollIntoViewIfNeeded();
+  await page.locator('section.calc[data-live=yes]').first().waitFor();
+  return calculator;
 }

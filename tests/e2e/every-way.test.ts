@@ -1,0 +1,87 @@
+/** The same folder from a server, in a subfolder of a server, and opened from disk. Any console message or failed request fails. */
+import { pathToFileURL } from 'node:url';
+import { join } from 'node:path';
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { serveFolder, type Serving } from '../../src/build/serve.ts';
+import { launch, wakeCalculator, watchedPage } from './support/browser.ts';
+import { calculators, dist, pages } from './support/site.ts';
+
+let browser: Browser;
+const servings: Serving[] = [];
+
+beforeAll(async () => {
+  browser = await launch();
+  servings.push(await serveFolder(dist), await serveFolder(dist, { base: '/sub/kb/' }));
+});
+afterAll(async () => {
+  await browser.close();
+  for (const serving of servings) await serving.close();
+});
+
+const ways = [
+  { way: 'from a server', address: (file: string) => (servings[0]?.address ?? '') + file },
+  { way: 'from a subfolder of a server', address: (file: string) => (servings[1]?.address ?? '') + file },
+  { way: 'from disk', address: (file: string) => new URL(file, pathToFileURL(join(dist, '/'))).href },
+];
+
+describe.each(ways)('$way', ({ address }) => {
+  test('every page opens without a message or a failed request', async () => {
+    const { page, context, troubles } = await watchedPage(browser);
+    const bad: string[] = [];
+    for (const file of pages) {
+      await page.goto(address(file), { waitUntil: 'load' });
+      bad.push(...troubles.splice(0).map((t) => `${file}: ${t}`));
+    }
+    expect(bad).toEqual([]);
+    await context.close();
+  });
+
+  test('every calculator comes alive and answers another figure', async () => {
+    expect(calculators.length).toBeGreaterThan(0);
+    const { page, context, troubles } = await watchedPage(browser);
+    for (const file of calculators) {
+      await page.goto(address(file));
+      const calculator = await wakeCalculator(page);
+      const answer = calculator.locator('[id$="-answer"]');
+      const before = await answer.innerText();
+      const box = calculator.locator('.calc-box input[inputmode=decimal]:visible').first();
+      const figure = Number((await box.inputValue()).replace(',', '.'));
+      await box.fill(String(figure * 1.1));
+      await page.waitForFunction(([id, text]) => (document.getElementById(id ?? '') as HTMLElement).innerText !== text, [await answer.getAttribute('id'), before] as const);
+    }
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+
+  test('a sum typed into a box is worked out by the part that is loaded for it', async () => {
+    const { page, context, troubles } = await watchedPage(browser);
+    await page.goto(address('calculators/blade-speed.html'));
+    await wakeCalculator(page);
+    await page.fill('#blade-speed-diameter', '300 mm + 50 mm + 2 in');
+    // 350 mm + 2 x 25.4 mm
+    await page.getByText('Read as 400.8 mm').waitFor();
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+
+  test('search finds a rare word and leads to its page', async () => {
+    const { page, context, troubles } = await watchedPage(browser);
+    await page.goto(address('search.html'));
+    await page.fill('input[type=search]:enabled', 'toothpick');
+    await page.locator('.find-results a').filter({ hasText: 'After the cut' }).click();
+    await page.getByRole('heading', { level: 1, name: 'After the cut' }).waitFor();
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+
+  test('a search can be kept in the address, and Spanish pages search Spanish pages', async () => {
+    const { page, context, troubles } = await watchedPage(browser);
+    await page.goto(address('es/search.html?q=polvo'));
+    await page.locator('.find-results a').first().waitFor();
+    const found = await page.locator('.find-results a').evaluateAll((links) => links.map((l) => (l as HTMLAnchorElement).href));
+    expect(found.filter((href) => !/\/es\/|\/es\.html/.test(href))).toEqual([]);
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+});

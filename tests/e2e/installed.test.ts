@@ -1,0 +1,74 @@
+/** The site after one visit, with the server gone. */
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { serveFolder, type Serving } from '../../src/build/serve.ts';
+import { launch, wakeCalculator, watchedPage, type WatchedPage } from './support/browser.ts';
+import { dist, pages } from './support/site.ts';
+
+let browser: Browser;
+let serving: Serving;
+let watched: WatchedPage;
+let page: Page;
+
+beforeAll(async () => {
+  browser = await launch();
+  serving = await serveFolder(dist, { base: '/sub/kb/' });
+  watched = await watchedPage(browser);
+  page = watched.page;
+  await page.goto(serving.address);
+  await page.locator('#edition-notice[data-state=saved]:not([hidden])').waitFor();
+  await serving.close();
+});
+afterAll(() => browser.close());
+
+const at = (path: string) => serving.address + path;
+
+test('every page opens, though one was visited', async () => {
+  const bad: string[] = [];
+  for (const file of pages) {
+    await page.goto(at(file));
+    bad.push(...watched.troubles.splice(0).map((t) => `${file}: ${t}`));
+  }
+  expect(bad).toEqual([]);
+});
+
+test('a calculator works, sums and all', async () => {
+  await page.goto(at('calculators/blade-speed.html'));
+  await wakeCalculator(page);
+  await page.fill('#blade-speed-diameter', '300 mm + 50 mm + 2 in');
+  await page.getByText('Read as 400.8 mm').waitFor();
+  expect(watched.troubles.splice(0)).toEqual([]);
+});
+
+test('search works', async () => {
+  await page.goto(at('search.html?q=toothpick'));
+  await page.locator('.find-results a').filter({ hasText: 'After the cut' }).click();
+  await page.getByRole('heading', { level: 1, name: 'After the cut' }).waitFor();
+  expect(watched.troubles.splice(0)).toEqual([]);
+});
+
+test('addresses with a slash and a query find the page', async () => {
+  await page.goto(at('guides/after-the-cut/?from=code'));
+  await page.getByRole('heading', { level: 1, name: 'After the cut' }).waitFor();
+});
+
+test('an address that is not saved says so on a page of ours', async () => {
+  await page.goto(at('no/such/page'));
+  await page.locator('main h1').waitFor();
+  expect(new URL(page.url()).pathname).toBe('/sub/kb/offline.html');
+  await page.locator('main a').first().click();
+  await page.locator('main h1').waitFor();
+});
+
+test('a device may install it: name, start, icons and a worker', async () => {
+  await page.goto(at('index.html'));
+  const manifest = await page.evaluate(async () => {
+    const link = document.querySelector<HTMLLinkElement>('link[rel=manifest]');
+    const data = (await (await fetch(link?.href ?? '')).json()) as { name: string; start_url: string; icons: { src: string; sizes: string }[] };
+    const icons = await Promise.all(data.icons.map(async (icon) => (await fetch(new URL(icon.src, link?.href))).ok));
+    return { ...data, icons: data.icons.map((icon, i) => `${icon.sizes} ${icons[i]}`) };
+  });
+  expect(manifest.name).not.toBe('');
+  expect(manifest.start_url).toBe('./index.html');
+  expect(manifest.icons).toEqual(expect.arrayContaining(['192x192 true', '512x512 true']));
+});

@@ -1,0 +1,66 @@
+/** What every finished page must be, read from its text. */
+import { expect, test } from 'vitest';
+import { policy } from '../../src/build/portable/policy.ts';
+import { parsePage } from '../../src/build/portable/parse-page.ts';
+import { dist, pages, readPage } from './support/site.ts';
+import { listFiles } from '../../src/build/portable/dist-files.ts';
+
+const all = [...pages, '404.html'];
+const parsed = all.map((file) => parsePage(file, readPage(file)));
+/** Elements that fail the rule, as "page: <tag ...>". */
+const offenders = (rule: (tag: string, attributes: Readonly<Record<string, string>>, text: string) => boolean) =>
+  parsed.flatMap((page) => page.elements.filter((e) => rule(e.tag, e.attributes, e.text)).map((e) => `${page.file}: ${page.html.slice(e.start, Math.min(e.startTagEnd, e.start + 160))}`));
+
+const runs = (type: string | undefined) => type === undefined || /^(?:module|text\/javascript|)$/.test(type);
+
+test('there are pages to look at, in both languages', () => {
+  expect(pages.length).toBeGreaterThan(40);
+  expect(pages.filter((p) => p.startsWith('es/')).length).toBeGreaterThan(3);
+});
+
+test('every page starts its head with the one policy', () => {
+  for (const { file, html } of parsed) expect(html, file).toContain(`<head><meta http-equiv="Content-Security-Policy" content="${policy}">`);
+});
+
+test('no page has an inline script, an inline style or a handler in its markup', () => {
+  expect(offenders((tag, a) => tag === 'script' && a['src'] === undefined && runs(a['type']))).toEqual([]);
+  expect(offenders((tag, a) => tag === 'style' || a['style'] !== undefined)).toEqual([]);
+  expect(offenders((_tag, a) => Object.keys(a).some((name) => /^on[a-z]/.test(name)))).toEqual([]);
+});
+
+test('no page loads anything from another place, and nothing browsers refuse from disk', () => {
+  const loads = (tag: string, a: Readonly<Record<string, string>>) =>
+    [a['src'], a['srcset'], a['poster'], a['data'], ['link', 'use', 'image'].includes(tag) && a['rel'] !== 'canonical' ? a['href'] : undefined].filter((v) => v !== undefined);
+  expect(offenders((tag, a) => loads(tag, a).some((address) => /^(?:[a-z]+:)?\/\//i.test(address)))).toEqual([]);
+  expect(offenders((_tag, a) => 'crossorigin' in a || 'integrity' in a || a['type'] === 'module' || a['rel'] === 'modulepreload')).toEqual([]);
+});
+
+test('no page but 404.html names an address from the top', () => {
+  const bad = offenders((_tag, a) => ['href', 'src', 'srcset', 'data'].some((name) => a[name]?.startsWith('/')));
+  expect(bad.filter((b) => !b.startsWith('404.html'))).toEqual([]);
+});
+
+test('every page has a title of its own, a description, a language and one main heading', () => {
+  const titles = new Map<string, string>();
+  for (const page of parsed.filter((p) => !['404.html', 'offline.html'].includes(p.file))) {
+    const title = /<title>([^<]+)<\/title>/.exec(page.html)?.[1] ?? '';
+    const key = `${page.file.startsWith('es') ? 'es' : 'en'} ${title}`;
+    expect(titles.get(key), `${page.file} and ${titles.get(key)} share the title ${title}`).toBeUndefined();
+    titles.set(key, page.file);
+    expect(title, page.file).not.toBe('');
+    expect(page.html, page.file).toMatch(/<meta name="description" content="[^"]{10,}/);
+    expect(page.elements.filter((e) => e.tag === 'h1'), page.file).toHaveLength(1);
+    expect(page.elements.find((e) => e.tag === 'html')?.attributes['lang'], page.file).toMatch(/^(?:en|es)$/);
+  }
+});
+
+test('no id stands twice on a page', () => {
+  for (const page of parsed) {
+    const ids = page.elements.map((e) => e.attributes['id']).filter((id) => id !== undefined);
+    expect(ids.filter((id, i) => ids.indexOf(id) !== i), page.file).toEqual([]);
+  }
+});
+
+test('file names carry to any disk: small letters, digits and plain signs', async () => {
+  expect((await listFiles(dist)).filter((f) => !/^[\w./-]+$/.test(f) || f.split('/').some((part) => part.length > 120))).toEqual([]);
+});
