@@ -38,7 +38,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
       <path class="pic-guard" d={`M${centre.x - radius - 9} ${centre.y}A${radius + 9} ${radius + 9} 0 0 1 ${centre.x + radius + 9} ${centre.y}`} />
       <path class="pic-turn" d={turning()} />
 
-      <path class="pic-lead" d={`M${centre.x} ${centre.y + radius}H292M268 ${slabTop}H292`} />
+      {depth > 0 && <path class="pic-lead" d={`M${centre.x} ${centre.y + radius}H292M268 ${slabTop}H292`} />}
       {depth > 0 && <SizeLine x1={284} y1={slabTop} x2={284} y2={centre.y + radius} />}
       <text class="pic-figure" x={294} y={Math.max(slabTop + 4, (slabTop + centre.y + radius) / 2 - 2)}>{depth > 0 ? length(depth) : 'no'}</text>
       <text class="pic-text" x={294} y={Math.max(slabTop + 20, (slabTop + centre.y + radius) / 2 + 14)}>{depth > 0 ? 'deep' : 'cut left'}</text>

@@ -1,7 +1,7 @@
 /** Yearly cost against years of service left, repair and new; below it the quote against the most worth paying. */
 import { formatNumber } from '../../core/quantity/index.ts';
 import { valueOf } from '../../core/result.ts';
-import { Ladder, linear, niceSteps, Picture, readingOf, spreadOut, type DrawingProps } from '../kit/index.ts';
+import { Ladder, linear, niceSteps, Picture, readingOf, type DrawingProps } from '../kit/index.ts';
 
 const plot = { left: 52, right: 346, top: 34, bottom: 214 };
 
@@ -20,11 +20,12 @@ export function Drawing({ id, answer, reader }: DrawingProps) {
 
   const most3 = 3 * Math.max(fresh.n, repair.n, 1);
   const x = linear(0, last, plot.left, plot.right);
-  const high = Math.min(most3, Math.max(fresh.n, ...rows.map((r) => r.repair)) * 1.05);
+  const high = Math.min(most3, Math.max(fresh.n, ...rows.map((r) => r.repair)) * 1.12);
   const y = linear(0, high, plot.bottom, plot.top);
-  // The curve falls to the right, so the room for its label is below it to the left of the point.
+  // The curve falls to the right: the room for its label is below it on the left, or level with the point on the right.
   const roomLeft = x(given.years) - plot.left > 118;
-  const [newAt = 0, repairAt = 0] = spreadOut([y(fresh.n) - 7, y(given.repair) + (roomLeft ? 18 : 30)], 17, plot.top + 8, plot.bottom - 8);
+  const end = rows.at(-1)?.repair ?? 0;
+  const newAt = y(fresh.n) + (end > fresh.n ? 17 : -7);
   const description = `New costs ${fresh.text} a year. Repair costs ${repair.text} a year at ${formatNumber(given.years)} years of service.${crossing === undefined ? ' The two do not cross.' : ` Both cost the same at ${formatNumber(crossing, 1)} years.`} Saying yes costs ${quote.text}; the most worth paying is ${most.text}.`;
 
   return (
@@ -45,12 +46,12 @@ export function Drawing({ id, answer, reader }: DrawingProps) {
         <g>
           <path class="pic-lead" d={`M${x(shown).toFixed(1)} ${plot.top}V${plot.bottom}`} />
           <text class="pic-text pic-halo" x={Math.min(x(shown) + 5, 240)} y={plot.top - 2}>same at <tspan class="pic-figure">{formatNumber(shown, 1)}</tspan> years</text>
-          <circle class="pic-dot" cx={x(shown)} cy={y(fresh.n)} r={3} />
+          {shown >= (rows[0]?.years ?? 0) && <circle class="pic-dot" cx={x(shown)} cy={y(fresh.n)} r={3} />}
         </g>
       )}
       <circle class="pic-accent-fill" cx={x(given.years)} cy={y(given.repair)} r={5} />
       <text class="pic-text pic-halo" x={plot.right - 4} y={newAt} text-anchor="end">new <tspan class="pic-figure">{fresh.text}</tspan></text>
-      <text class="pic-text pic-halo" x={roomLeft ? x(given.years) - 4 : plot.left + 6} y={repairAt} text-anchor={roomLeft ? 'end' : 'start'}>repair <tspan class="pic-figure">{repair.text}</tspan></text>
+      <text class="pic-text pic-halo" x={x(given.years) + (roomLeft ? -4 : 10)} y={y(given.repair) + (roomLeft ? 18 : 4)} text-anchor={roomLeft ? 'end' : 'start'}>repair <tspan class="pic-figure">{repair.text}</tspan></text>
       <Ladder top={272} value={quote.n} limit={most.n} level={quote.n > most.n ? 'caution' : 'good'} valueLabel="quote" valueText={quote.text} limitLabel="most worth paying" limitText={most.text} />
     </Picture>
   );

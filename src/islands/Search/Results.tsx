@@ -24,6 +24,7 @@ export function Results({ found, list, words, showMore }: Props) {
           <li key={hit.address}>
             <a href={hit.address}>
               <span class="find-title">{hit.title}</span>
+              {hit.part !== '' && <span class="find-kind">{hit.part}</span>}
               <span class="find-excerpt">{hit.excerpt.map((run) => (run.marked ? <mark>{run.text}</mark> : run.text))}</span>
             </a>
           </li>

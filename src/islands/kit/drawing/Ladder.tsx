@@ -30,7 +30,7 @@ export function Ladder({ top, value, limit, level, valueLabel, valueText, limitL
       {niceSteps(0, most, 5).map((n) => (
         <g key={n}>
           <path class="pic-axis" d={`M${x(n).toFixed(1)} ${bar + high}v5`} />
-          <text class="pic-tick" x={x(n)} y={bar + high + 18} text-anchor={n === 0 ? 'start' : 'middle'}>{formatNumber(n)}</text>
+          <text class="pic-tick" x={x(n)} y={bar + high + 18} text-anchor={n === 0 ? 'start' : x(n) > right - 20 ? 'end' : 'middle'}>{formatNumber(n)}</text>
         </g>
       ))}
       <path class="pic-limit" d={`M${x(limit).toFixed(1)} ${top + 4}V${bar + high + 6}`} />

@@ -1,0 +1,45 @@
+/** Hours in every degree of dirt, from the assembly room to slurry, on one scale of tens. */
+import { levels } from '../../core/bearing-life/index.ts';
+import { formatNumber, toUnit } from '../../core/quantity/index.ts';
+import { valueOf } from '../../core/result.ts';
+import { Axis, linear, Picture, RangeRow, type DrawingProps } from '../kit/index.ts';
+
+const [left, right, first, rowHigh] = [6, 354, 38, 36];
+/** Beyond this something else ends the bearing, and the bars end too. */
+const longest = 100_000;
+
+export function Drawing({ id, answer, inputs }: DrawingProps) {
+  const rows = valueOf(answer, 'byDirt', 'table').rows.map((row, i) => ({
+    name: String(row[0]),
+    low: toUnit(Number(row[3]), 'h'),
+    high: toUnit(Number(row[4]), 'h'),
+    here: levels[i]?.value === inputs['dirt'],
+  }));
+  const least = Math.min(...rows.map((r) => r.low), longest / 10);
+  const most = Math.min(longest, Math.max(...rows.map((r) => r.high)));
+  const from = Math.floor(Math.log10(Math.max(least, 1e-6)) + 1e-9);
+  const to = Math.max(from + 1, Math.ceil(Math.log10(Math.max(most, 1e-6)) - 1e-9));
+  const scale = linear(from, to, left, right);
+  const x = (hours: number) => scale(Math.log10(Math.max(hours, 1e-9)));
+  const bottom = first + rows.length * rowHigh - 8;
+  const description = `Hours by what gets in: ${rows.map((r) => `${r.name.toLowerCase()}, ${figures(r)}`).join('; ')}.`;
+
+  return (
+    <Picture id={id} title="Hours of life from clean to slurry" description={description} height={bottom + 26} caption="Each mark on the scale is ten times the one before. The hours count tiring of the steel only: slurry also grinds and rusts.">
+      <text class="pic-text" x={left} y={15}>hours</text>
+      {rows.map((r, i) => (
+        <RangeRow key={r.name} name={r.name} figures={figures(r)} y={first + i * rowHigh} x={x} low={r.low} high={r.high} left={left} right={right} level={r.here ? 'note' : 'plain'}>
+          {r.here && <path class="pic-pointer" d={`M${left - 6} ${first + i * rowHigh - 9}l5 4.5l-5 4.5z`} />}
+        </RangeRow>
+      ))}
+      <Axis x={x} steps={Array.from({ length: to - from + 1 }, (_, i) => 10 ** (from + i))} y={bottom} left={left} right={right} />
+    </Picture>
+  );
+}
+
+function figures({ low, high }: { readonly low: number; readonly high: number }): string {
+  const text = (h: number) => formatNumber(h, h < 10 ? 1 : 0);
+  if (low >= longest) return `over ${longest} h`;
+  if (high >= longest) return `${text(low)} h and more`;
+  return text(low) === text(high) ? `${text(low)} h` : `${text(low)} to ${text(high)} h`;
+}
