@@ -25,9 +25,12 @@ function verdict(plan: Plan): VerdictValue {
   if (plan.belief.contradiction) return named('contradiction', 'stop');
   if (plan.found) return named(plan.found.how === 'shown' ? 'found' : 'found-by-exclusion', 'good', { name: plan.found.name });
   if (!plan.next) return named('none-left', 'caution');
-  const { name, minutes, chanceShows, perMinute } = plan.next;
-  const quicker = plan.ranking.filter((c) => c.minutes < minutes).length;
-  return named(quicker === 0 ? 'check-next-quickest' : 'check-next', 'note', { name, minutes: tenth(minutes), chance: Math.round(chanceShows * 100), ratio: Number((perMinute * 100).toPrecision(2)) });
+  const { name, minutes, chanceShows, perMinute, expectedIfNext } = plan.next;
+  const second = plan.ranking[1];
+  const data = { name, minutes: tenth(minutes), chance: Math.round(chanceShows * 100), ratio: Number((perMinute * 100).toPrecision(2)) };
+  if (!second) return named('check-next-only', 'note', data);
+  if (expectedIfNext === undefined || second.expectedIfNext === undefined) return named('check-next-by-ratio', 'note', data);
+  return named('check-next', 'note', { ...data, expected: tenth(expectedIfNext), second: second.name, secondExpected: tenth(second.expectedIfNext) });
 }
 
 function expectation(plan: Plan): Value[] {

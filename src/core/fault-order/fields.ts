@@ -37,7 +37,7 @@ export const fields = defineFields([
   {
     key: 'suspects', label: 'Suspects', kind: 'rows', columns: suspects, minRows: 1, maxRows: 30,
     default: [
-      { name: 'Belt or blade drags the engine', likelihood: 15, fixMinutes: 30 },
+      { name: 'Belt or blade drags the engine', likelihood: 20, fixMinutes: 30 },
       { name: 'Stale fuel', likelihood: 25, fixMinutes: 15 },
       { name: 'Plug fouled', likelihood: 20, fixMinutes: 5 },
       { name: 'Filter blocked', likelihood: 15, fixMinutes: 10 },
@@ -47,11 +47,12 @@ export const fields = defineFields([
   {
     key: 'checks', label: 'Checks', kind: 'rows', columns: checks, minRows: 1, maxRows: 40, help: 'A check that tells about several suspects stands here once for each of them, under the same name.',
     default: [
-      { name: 'Pull the cord with the belt off', suspect: 'Belt or blade drags the engine', minutes: 6, ifFaulty: 95, ifSound: 3, stripDown: 'Belt cover' },
+      { name: 'Pull the cord and watch the blade', suspect: 'Belt or blade drags the engine', minutes: 2, ifFaulty: 85, ifSound: 4 },
+      { name: 'Pull the cord with the belt off', suspect: 'Belt or blade drags the engine', minutes: 3, ifFaulty: 97, ifSound: 2, stripDown: 'Belt cover' },
       { name: 'Fresh fuel', suspect: 'Stale fuel', minutes: 10, ifFaulty: 90, ifSound: 5 },
       { name: 'Look at the plug', suspect: 'Plug fouled', minutes: 5, ifFaulty: 90, ifSound: 5 },
-      { name: 'Look at the filter', suspect: 'Filter blocked', minutes: 3, ifFaulty: 95, ifSound: 5 },
-      { name: 'Look in the cylinder', suspect: 'Cylinder worn by dust', minutes: 12, ifFaulty: 90, ifSound: 5 },
+      { name: 'Look at the filter', suspect: 'Filter blocked', minutes: 3, ifFaulty: 95, ifSound: 3 },
+      { name: 'Look in the cylinder', suspect: 'Cylinder worn by dust', minutes: 8, ifFaulty: 93, ifSound: 3 },
     ],
   },
   { key: 'stripDowns', label: 'Strip-downs several checks share', kind: 'rows', columns: stripDowns, minRows: 0, maxRows: 20, default: [{ name: 'Belt cover', minutes: 8 }], help: 'Paid once, by the first check that needs it.' },

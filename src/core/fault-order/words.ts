@@ -2,8 +2,9 @@ import type { Words } from '../words.ts';
 
 export const words: Words = {
   verdicts: {
-    'check-next': (d) => `${d['name']}: ${d['minutes']} min, ${d['chance']} % chance of showing a fault. It finds more for its time (${d['ratio']} % a minute) than what is quicker.`,
-    'check-next-quickest': (d) => `${d['name']}: ${d['minutes']} min, ${d['chance']} % chance of showing a fault. Nothing left is quicker.`,
+    'check-next': (d) => `${d['name']}: ${d['minutes']} min, ${d['chance']} % chance of showing a fault. Starting with it the search takes ${d['expected']} min on average; starting with "${d['second']}", ${d['secondExpected']} min.`,
+    'check-next-only': (d) => `${d['name']}: ${d['minutes']} min, ${d['chance']} % chance of showing a fault. No other check is left that tells anything.`,
+    'check-next-by-ratio': (d) => `${d['name']}: ${d['minutes']} min, ${d['chance']} % chance of showing a fault. It finds most for its time: ${d['ratio']} % a minute, with the checks that share its strip-down.`,
     found: (d) => `${d['name']}: a check has shown it, and it is likely enough to act on.`,
     'found-by-exclusion': (d) => `${d['name']}: everything else is as good as cleared. No check has shown it.`,
     'none-left': () => 'No check is left that tells anything, and nobody is likely enough. Look for something that is not on this list.',

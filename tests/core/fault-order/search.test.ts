@@ -63,7 +63,7 @@ describe('the planner', () => {
       const verdict = result.ok ? result.values.find((v) => v.key === 'verdict') : undefined;
       return verdict?.kind === 'verdict' ? verdict.code : undefined;
     });
-    expect(codes).toEqual(['check-next-quickest', 'found', 'check-next-quickest', 'contradiction', 'contradiction']);
+    expect(codes).toEqual(['check-next', 'found', 'check-next-only', 'contradiction', 'contradiction']);
     for (const code of codes) expect(words.verdicts[code ?? '']).toBeDefined();
   });
 
@@ -90,6 +90,6 @@ describe('the planner', () => {
   it('asks first whether the drive drags the engine, on its own example', () => {
     const result = answer(example);
     const order = result.ok ? result.values.find((v) => v.key === 'order') : undefined;
-    expect(order?.kind === 'table' ? order.rows.length : 0).toBeGreaterThan(2);
+    expect(order?.kind === 'table' ? order.rows[0]?.[1] : undefined).toBe('Pull the cord and watch the blade');
   });
 });
