@@ -30,14 +30,14 @@ export default function Search({ lang }: Props) {
     event.preventDefault();
   }
 
-  const missed = found && found.total > 0 ? wordsNotFound(term.trim(), found.hits) : [];
+  const missed = found && found.total > 0 ? wordsNotFound(found.term, found.hits) : [];
   const said =
     stage === 'broken' ? words.broken
     : stage === 'waking' ? words.waking
     : !found || stage !== 'done' ? ''
-    : found.total === 0 ? words.none(term.trim())
+    : found.total === 0 ? words.none(found.term)
     : missed.length > 0 ? words.nearest(missed.join(' '))
-    : words.found(found.total, term.trim());
+    : words.found(found.total, found.term);
 
   return (
     <form class="find" role="search" onSubmit={(e) => e.preventDefault()} onKeyDown={move}>

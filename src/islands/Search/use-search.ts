@@ -5,6 +5,8 @@ import { openSearch } from '../../lib/page/search/open.ts';
 import { toHit, type Hit } from './found.ts';
 
 export interface Found {
+  /** What was looked for; the box may already hold more. */
+  readonly term: string;
   readonly total: number;
   readonly hits: readonly Hit[];
 }
@@ -16,7 +18,7 @@ const pause = 180;
 
 async function findPages(text: string, reader: Reader | undefined, limit: number): Promise<Found> {
   const { total, hits } = await (await openSearch()).find(text, { reader, limit });
-  return { total, hits: hits.map(toHit) };
+  return { term: text, total, hits: hits.map(toHit) };
 }
 
 export function useSearch() {

@@ -6,6 +6,8 @@ export interface Hit {
   /** Ready for an href on the page that asked. */
   readonly address: string;
   readonly title: string;
+  /** The section that matched best; empty when it is the page as a whole. */
+  readonly part: string;
   /** The article's own one-sentence summary. */
   readonly summary: string;
   /** Text around the words found, as HTML: escaped, with <mark> around the words. */

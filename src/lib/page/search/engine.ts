@@ -1,5 +1,5 @@
 /** The packed search engine: Pagefind on the page's own thread, its files read by script tag. */
-import { createInstance, type Instance } from 'almanac:pagefind';
+import { createInstance, type Fragment, type Instance, type SubResult } from 'almanac:pagefind';
 import type { Found, SearchOptions } from './contract.ts';
 import { put } from './index-files.ts';
 
@@ -16,14 +16,29 @@ async function find(words: string, options: SearchOptions = {}): Promise<Found> 
   const filters = options.reader ? { reader: { any: [options.reader, 'both'] } } : {};
   const { results } = await open().search(words, { filters });
   const fragments = await Promise.all(results.slice(0, options.limit ?? 20).map((r) => r.data()));
-  const hits = fragments.map((f) => ({
-    address: new URL(f.raw_url ?? f.url, root).href,
-    title: f.meta['title'] ?? '',
-    summary: f.meta['summary'] ?? '',
-    excerpt: f.excerpt,
-    readers: f.filters['reader'] ?? [],
-  }));
+  const hits = fragments.map((f) => {
+    const part = bestPart(f);
+    const title = f.meta['title'] ?? '';
+    return {
+      address: new URL(f.raw_url ?? f.url, root).href + (part ? new URL(part.url, root).hash : ''),
+      title,
+      part: part && part.title !== title ? part.title : '',
+      summary: f.meta['summary'] ?? '',
+      excerpt: part?.excerpt ?? f.excerpt,
+      readers: f.filters['reader'] ?? [],
+    };
+  });
   return { total: results.length, hits };
+}
+
+/** Stands before the search words a page does not show; they come last and belong to no section. */
+const hiddenWord = '‡';
+
+/** The section that says the most about the words found; none when the page's own head does. */
+function bestPart({ sub_results: parts }: Fragment): SubResult | undefined {
+  const weight = (p: SubResult) => p.weighted_locations.reduce((sum, l) => sum + l.balanced_score, 0);
+  const best = [...parts].sort((a, b) => weight(b) - weight(a))[0];
+  return best?.anchor && !best.excerpt.includes(hiddenWord) ? best : undefined;
 }
 
 globalThis.almanacSearch = { ready: async () => void (await open().filters()), find, put };

@@ -1,6 +1,14 @@
 /** The part of Pagefind's browser code that the engine uses; the build puts the real thing in its place. */
 declare module 'almanac:pagefind' {
+  interface SubResult {
+    readonly title: string;
+    readonly url: string;
+    readonly excerpt: string;
+    readonly anchor?: { readonly id: string };
+    readonly weighted_locations: readonly { readonly balanced_score: number }[];
+  }
   interface Fragment {
+    readonly sub_results: readonly SubResult[];
     readonly raw_url?: string;
     readonly url: string;
     readonly excerpt: string;
