@@ -10,9 +10,10 @@ const here = fileURLToPath(new URL('.', import.meta.url));
 const astro = fileURLToPath(new URL('../../node_modules/astro/bin/astro.mjs', import.meta.url));
 
 export async function buildFixtureSite(): Promise<string> {
-  const dist = await mkdtemp(join(tmpdir(), 'almanac-fixture-'));
+  const folder = await mkdtemp(join(tmpdir(), 'almanac-fixture-'));
+  const dist = join(folder, 'dist');
   await promisify(execFile)(process.execPath, [astro, 'build', '--root', join(here, 'fixtures/site'), '--outDir', dist], {
-    env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', NODE_ENV: 'production' },
+    env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', NODE_ENV: 'production', FIXTURE_CACHE: join(folder, 'cache') },
   });
   return dist;
 }

@@ -3,10 +3,10 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { listFiles } from '../../src/build/portable/dist-files.ts';
-import { serveFolder, type Serving } from '../../src/build/serve.ts';
-import { launch, watchedPage } from '../e2e/support/browser.ts';
-import { buildFixtureSite } from './fixture-site.ts';
+import { listFiles } from '../../../src/build/portable/dist-files.ts';
+import { serveFolder, type Serving } from '../../../src/build/serve.ts';
+import { launch, watchedPage } from '../../e2e/support/browser.ts';
+import { buildFixtureSite } from '../fixture-site.ts';
 
 let dist: string;
 let browser: Browser;

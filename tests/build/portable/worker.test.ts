@@ -2,10 +2,10 @@ import { appendFile, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, afterEach, expect, test } from 'vitest';
-import { serveFolder, type Serving } from '../../src/build/serve.ts';
-import { addWorker } from '../../src/build/worker/add-worker.ts';
-import { launch, watchedPage, type WatchedPage } from '../e2e/support/browser.ts';
-import { buildFixtureSite } from './fixture-site.ts';
+import { serveFolder, type Serving } from '../../../src/build/serve.ts';
+import { addWorker } from '../../../src/build/worker/add-worker.ts';
+import { launch, watchedPage, type WatchedPage } from '../../e2e/support/browser.ts';
+import { buildFixtureSite } from '../fixture-site.ts';
 
 let dist: string;
 let browser: Browser;

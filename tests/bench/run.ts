@@ -1,0 +1,46 @@
+/**
+ * npm run bench               how many operations a second the core does, and against plain loops where one is given
+ * npm run bench -- belt       only the files whose name holds "belt"
+ * npm run bench -- site 100 1000   how long whole sites of that many articles take to build
+ */
+import { readdir } from 'node:fs/promises';
+import { pathToFileURL } from 'node:url';
+import { join } from 'node:path';
+
+interface Bench {
+  readonly name: string;
+  /** Does the work once and says how many operations that was. */
+  readonly run: () => number;
+  readonly plain?: () => number;
+}
+
+const repeats = 7;
+
+/** Operations a second: the middle of several runs, after one that warms up. */
+function speed(work: () => number): number {
+  work();
+  const rates = Array.from({ length: repeats }, () => {
+    const start = performance.now();
+    const operations = work();
+    return (operations / (performance.now() - start)) * 1000;
+  }).sort((a, b) => a - b);
+  return rates[Math.floor(repeats / 2)] ?? 0;
+}
+
+async function core(only: string | undefined): Promise<void> {
+  const files = (await readdir(import.meta.dirname)).filter((f) => f.endsWith('.ts') && f !== 'run.ts' && f !== 'site.ts' && (only === undefined || f.includes(only)));
+  for (const file of files.sort()) {
+    const { benches } = (await import(pathToFileURL(join(import.meta.dirname, file)).href)) as { benches: readonly Bench[] };
+    for (const { name, run, plain } of benches) {
+      const ours = speed(run);
+      const ratio = plain ? `, ${(speed(plain) / ours).toFixed(1)} times slower than a plain loop` : '';
+      console.log(`${name}: ${Math.round(ours).toLocaleString('en')} a second${ratio}`);
+    }
+  }
+}
+
+const [first, ...rest] = process.argv.slice(2);
+if (first === 'site') {
+  const { benchSites } = await import('./site.ts');
+  await benchSites(rest.length > 0 ? rest.map(Number) : [100, 1000]);
+} else await core(first);
