@@ -1,4 +1,4 @@
-/** How fast limits are looked up: every usual seat and a spread of other zones, over sizes from 1 to 500 mm. */
+/** How fast limits are looked up: every usual seat and a spread of other zones, over sizes from 1 to 3150 mm. */
 import { fitOf, housingSeats, limitsAt, shaftSeats } from '../../src/core/limits-fits/index.ts';
 
 export interface Bench {
@@ -8,7 +8,7 @@ export interface Bench {
 }
 
 const zones = [...shaftSeats, ...housingSeats, 'a11', 'cd8', 'zc7', 'ZA8', 'T7', 'JS11'];
-const sizes = Array.from({ length: 997 }, (_, i) => 0.001 + (0.499 * i) / 996);
+const sizes = Array.from({ length: 997 }, (_, i) => 0.001 + (3.149 * i) / 996);
 
 /** Summed so that no look-up can be left out as unused. */
 let sum = 0;

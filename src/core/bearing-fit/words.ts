@@ -35,6 +35,7 @@ export const words: Words = {
     'size-outside': limits.problems['size-outside'] ?? (() => ''),
     'not-a-zone': limits.problems['not-a-zone'] ?? (() => ''),
     'zone-undefined': limits.problems['zone-undefined'] ?? (() => ''),
+    'zone-ends': limits.problems['zone-ends'] ?? (() => ''),
     'ring-outside-table': sizes.problems['ring-outside-table'] ?? (() => ''),
     'zone-of-a-hole': (data) => `${data['got']} is a zone of a hole. A shaft seat needs a small letter, like ${String(data['got']).toLowerCase()}.`,
     'zone-of-a-shaft': (data) => `${data['got']} is a zone of a shaft. A housing seat needs a capital letter, like ${String(data['got']).toUpperCase()}.`,

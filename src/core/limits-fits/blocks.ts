@@ -6,7 +6,7 @@ import { sizeField, zonePattern } from './fields.ts';
 import { fitOf } from './fit.ts';
 import { explainLimits, limitsAt } from './limits.ts';
 import { whyRefused } from './refusal.ts';
-import { largestSize, stepEnds, stepIndex } from './steps.ts';
+import { endOfFirstRange, largestSize, stepEnds, stepIndex } from './steps.ts';
 import { grades } from './tables/it-grades.ts';
 import { isGrade, type Grade } from './zone.ts';
 
@@ -46,11 +46,12 @@ export const blocks = {
       const at = sizeAndGrade(i.size, i.grade);
       if ('problem' in at) return { problem: at.problem };
       const tolerance = toleranceAt(at.end, at.name);
-      return tolerance === undefined ? { problem: { field: 'grade', code: 'grade-undefined', data: { got: i.grade, nearest: 'IT13' } } } : { tolerance: tolerance / 1e6 };
+      if (tolerance !== undefined) return { tolerance: tolerance / 1e6 };
+      return { problem: { field: 'grade', code: 'grade-undefined', data: { got: i.grade, nearest: at.end > endOfFirstRange ? 'IT1 to IT18' : 'IT01 to IT13' } } };
     },
   }),
   delta: block({
-    what: 'delta added to holes K to ZC at a size and grade',
+    what: 'delta added to holes K to ZC at a size and grade (none above 500 mm)',
     source: 'iso-286-1',
     fields: defineFields([sizeField, grade]),
     gives: { delta: { label: 'Delta', units: micro } },

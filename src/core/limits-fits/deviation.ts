@@ -6,7 +6,7 @@ import { holeJ, deltas, shaftJ } from './tables/j-and-delta.ts';
 import { grades, standardTolerances } from './tables/it-grades.ts';
 import { lettersAToG, shaftAToG } from './tables/shaft-a-to-g.ts';
 import { lettersKToZC, shaftKToZC } from './tables/shaft-k-to-zc.ts';
-import { rowFor } from './steps.ts';
+import { endOfFirstRange, rowFor } from './steps.ts';
 import type { Grade, Letter, Zone } from './zone.ts';
 
 export interface Deviation {
@@ -22,15 +22,15 @@ export interface Deviation {
 /** @param end end of the size step, mm @returns IT value, µm; undefined where the standard has none */
 export function toleranceAt(end: number, grade: Grade): number | undefined {
   if (end <= 1 && rank(grade) >= rank('14')) return undefined;
-  return rowFor(standardTolerances, end)[1 + rank(grade)];
+  return rowFor(standardTolerances, end)[1 + rank(grade)] ?? undefined;
 }
 
 /**
  * Delta for holes K to ZC: IT(n) - IT(n-1), held as printed.
- * @returns µm; 0 up to 3 mm; undefined for grades other than IT3 to IT8 above 3 mm
+ * @returns µm; 0 up to 3 mm and above 500 mm; undefined for grades other than IT3 to IT8 in between
  */
 export function deltaAt(end: number, grade: Grade): number | undefined {
-  if (end <= 3) return 0;
+  if (end <= 3 || end > endOfFirstRange) return 0;
   const n = rank(grade) - rank('3');
   return n < 0 || n > 5 ? undefined : rowFor(deltas, end)[1 + n];
 }
@@ -46,7 +46,7 @@ function shaftDeviation(end: number, letter: Letter, grade: Grade): Deviation | 
   if (letter === 'j') return known('lower', jRow(shaftJ, end, { 5: 1, 6: 1, 7: 2, 8: 3 }[grade as string]));
   const clear = clearance(end, letter);
   if (clear !== undefined) return known('upper', clear === null ? null : -clear);
-  // k is 0 outside IT4 to IT7.
+  // k is 0 outside IT4 to IT7, and at every grade above 500 mm.
   const isK0 = letter === 'k' && (rank(grade) < rank('4') || rank(grade) > rank('7'));
   return known('lower', isK0 ? 0 : interference(end, letter));
 }
@@ -60,11 +60,11 @@ function holeDeviation(end: number, letter: Letter, grade: Grade): Deviation | u
   return tightHole(end, letter, grade);
 }
 
-/** K, M, N take delta up to IT8, P to ZC up to IT7; coarser grades do not. */
+/** K, M, N take delta up to IT8, P to ZC up to IT7; coarser grades do not. Above 500 mm all mirror the shaft, N too, and K ends at IT8. */
 function tightHole(end: number, letter: Letter, grade: Grade): Deviation | undefined {
   const coarse = rank(grade) > rank('8');
   if (letter === 'k' && coarse && end > 3) return undefined;
-  if (letter === 'n' && coarse) return end <= 1 ? undefined : { limit: 'upper', value: end <= 3 ? -4 : 0 };
+  if (letter === 'n' && coarse && end <= endOfFirstRange) return end <= 1 ? undefined : { limit: 'upper', value: end <= 3 ? -4 : 0 };
   if (letter === 'm' && grade === '6' && end > 250 && end <= 315) return { limit: 'upper', value: -9, special: true };
   const takesDelta = rank(grade) <= rank(['k', 'm', 'n'].includes(letter) ? '8' : '7');
   const shaft = interference(end, letter);

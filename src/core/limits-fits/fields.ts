@@ -3,7 +3,7 @@ import { defineFields } from '../field.ts';
 /** A zone's name: letters and a grade. Whether the standard defines it is looked up, not matched. */
 export const zonePattern = { pattern: '[A-Za-z]{1,2}\\s*\\d{1,2}', patternSays: 'letters and a grade, like H7 for a hole or k6 for a shaft', maxLength: 8 } as const;
 
-export const sizeField = { key: 'size', label: 'Nominal size', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 0, above: true, limitFrom: 'iso-286-1: the table held here goes up to 500 mm' } as const;
+export const sizeField = { key: 'size', label: 'Nominal size', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 0, above: true, limitFrom: 'iso-286-1: the tables end at 3150 mm' } as const;
 
 export const fields = defineFields([
   { ...sizeField, help: 'The size on the drawing, before any tolerance.' },

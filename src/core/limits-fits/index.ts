@@ -1,4 +1,4 @@
-/** Limits and fits: ISO 286 tolerance zones from 0 to 500 mm. */
+/** Limits and fits: ISO 286 tolerance zones from 0 to 3150 mm. */
 import * as all from './formulas.ts';
 
 export { fields, sizeField, zonePattern } from './fields.ts';
@@ -9,7 +9,7 @@ export { explainLimits, limitsAt, roundedHalf, type Explained, type Limits } fro
 export { nearestZones, whyRefused } from './refusal.ts';
 export { deltaAt, deviationAt, toleranceAt } from './deviation.ts';
 export { fitOf, housingSeats, kindOfFit, shaftSeats, type Fit, type FitKind } from './fit.ts';
-export { largestSize, stepEnds, stepIndex } from './steps.ts';
+export { endOfFirstRange, largestSize, stepEnds, stepIndex } from './steps.ts';
 export { grades } from './tables/it-grades.ts';
 export { letters, readZone, type Zone } from './zone.ts';
 

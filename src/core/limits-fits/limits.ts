@@ -16,10 +16,10 @@ const mostKept = 2000;
 
 /**
  * Limit deviations of a tolerance zone.
- * @param size nominal size [m], over 0 up to 0.5
+ * @param size nominal size [m], over 0 up to 3.15
  * @param name zone, such as "H7" or "k5"
  * @returns [m]; undefined where the standard defines no such zone at this size, or the size is outside the table
- * Example: 25 mm, k5 -> +11 µm / +2 µm. 52 mm, N7 -> -9 µm / -39 µm.
+ * Example: 25 mm, k5 -> +11 µm / +2 µm. 52 mm, N7 -> -9 µm / -39 µm. 600 mm, N7 -> -44 µm / -114 µm.
  * Source: iso-286-1.
  */
 export function limitsAt(size: number, name: string): Limits | undefined {

@@ -1,7 +1,7 @@
 /** Why a size or a zone is refused, and the nearest ones the standard does define. */
 import type { Problem } from '../result.ts';
 import { limitsAt } from './limits.ts';
-import { largestSize, stepIndex } from './steps.ts';
+import { endOfFirstRange, largestSize, stepIndex } from './steps.ts';
 import { grades } from './tables/it-grades.ts';
 import { letters, zoneName, zoneParts, type ZoneParts } from './zone.ts';
 
@@ -14,7 +14,9 @@ export function whyRefused(size: number, name: string, fields: { readonly size: 
   const parts = zoneParts(name);
   if (!parts) return { field: fields.zone, code: 'not-a-zone', data: { got: name } };
   if (limitsAt(size, name)) return undefined;
-  return { field: fields.zone, code: 'zone-undefined', data: { got: zoneName(parts.hole, parts.letter, parts.grade), size, nearest: nearestZones(size, parts).join(', ') } };
+  // Letters and grades the standard drops above 500 mm deserve to be told apart from blank cells.
+  const code = limitsAt(endOfFirstRange / 1000, name) && size > endOfFirstRange / 1000 ? 'zone-ends' : 'zone-undefined';
+  return { field: fields.zone, code, data: { got: zoneName(parts.hole, parts.letter, parts.grade), size, nearest: nearestZones(size, parts).join(', ') } };
 }
 
 /** Same letter at the nearest grades, then the neighbouring letters at the same grade; only what is defined. */

@@ -10,10 +10,12 @@ export const words: Words = {
   },
   problems: {
     'size-outside': (data, say) =>
-      `The table held here ends at ${say.quantity(Number(data['max']), size)}; ${say.quantity(Number(data['got']), size)} is outside it. The standard goes on to 3150 mm, but those values are not held here.`,
+      `The standard's tables end at ${say.quantity(Number(data['max']), size)}; ${say.quantity(Number(data['got']), size)} is outside them.`,
     'not-a-zone': (data) => `"${data['got']}" is not a tolerance zone. Write letters and a grade, like H7 for a hole or k6 for a shaft.`,
     'zone-undefined': (data, say) =>
       `The standard defines no zone ${data['got']} at ${say.quantity(Number(data['size']), size)}.${data['nearest'] ? ` Nearest defined: ${data['nearest']}.` : ''}`,
+    'zone-ends': (data, say) =>
+      `Zone ${data['got']} ends at 500 mm; the standard has none at ${say.quantity(Number(data['size']), size)}. Above 500 mm only d, e, f, g, h, js, k and m to u are left, in grades 1 to 18.${data['nearest'] ? ` Nearest defined: ${data['nearest']}.` : ''}`,
     'grade-undefined': (data) => `The standard has no value for grade ${data['got']} here. Defined: ${data['nearest']}.`,
     'two-of-a-kind': (data) => `A fit needs a hole and a shaft; both zones are of a ${data['kind']}. Holes have capital letters, shafts small ones.`,
   },

@@ -4,7 +4,7 @@ import { blocks, fitOf, grades, letters, limitsAt, nearestZones, readZone, stepE
 import { answersAnything } from '../bearing-fit/any-input.ts';
 
 const um = (m: number | undefined) => (m === undefined ? undefined : Math.round(m * 1e7) / 10);
-const anySize = fc.double({ min: 1e-6, max: 0.5, noNaN: true });
+const anySize = fc.oneof(fc.double({ min: 1e-6, max: 0.5, noNaN: true }), fc.double({ min: 0.5, max: 3.15, noNaN: true }));
 const anyZone = fc.tuple(fc.boolean(), fc.constantFrom(...letters), fc.constantFrom(...grades)).map(([hole, l, g]) => `${hole ? l.toUpperCase() : l}${g}`);
 
 describe('limits and fits', () => {
@@ -58,8 +58,8 @@ describe('limits and fits', () => {
     }));
   });
 
-  it('hole basis and shaft basis give the same interference for K to ZC one grade apart, above 3 mm: that is what delta is for', () => {
-    for (const end of stepEnds.filter((e) => e > 3)) {
+  it('hole basis and shaft basis give the same interference for K to ZC one grade apart, over 3 to 500 mm: that is what delta is for', () => {
+    for (const end of stepEnds.filter((e) => e > 3 && e <= 500)) {
       for (const l of ['k', 'm', 'n', 'p', 'r', 's', 't', 'u', 'v', 'x', 'y', 'z', 'za', 'zb', 'zc']) {
         for (const g of ['5', '6', '7', ...(['k', 'm', 'n'].includes(l) ? ['8'] : [])]) {
           const finer = String(Number(g) - 1);
@@ -80,7 +80,7 @@ describe('limits and fits', () => {
   });
 
   it('blank cells of the standard are refused', () => {
-    for (const [mm, zone] of [[24, 't6'], [14, 'v6'], [18, 'y7'], [25, 'j8'], [60, 'cd7'], [51, 'EF8'], [51, 'fg5'], [1, 'a9'], [1, 'B9'], [1, 'N9'], [1, 'h14'], [25, 'K9'], [25, 'j9'], [25, 'J5'], [25, 'P2']] as const) {
+    for (const [mm, zone] of [[24, 't6'], [14, 'v6'], [18, 'y7'], [25, 'j8'], [60, 'cd7'], [51, 'EF8'], [51, 'fg5'], [1, 'a9'], [1, 'B9'], [1, 'N9'], [1, 'h14'], [25, 'K9'], [25, 'j9'], [25, 'J5'], [25, 'P2'], [501, 'K9'], [600, 'ef6'], [3150, 'J5']] as const) {
       expect(limitsAt(mm / 1000, zone), `${mm} ${zone}`).toBeUndefined();
       expect(whyRefused(mm / 1000, zone, { size: 'size', zone: 'zone' })?.code, `${mm} ${zone}`).toBe('zone-undefined');
     }
@@ -100,7 +100,7 @@ describe('limits and fits', () => {
     }));
   });
 
-  it.each([0, -0.01, 0.50001, 3, NaN, Infinity])('the size %s m is outside the table', (size) => {
+  it.each([0, -0.01, 3.15001, 4, NaN, Infinity])('the size %s m is outside the table', (size) => {
     expect(limitsAt(size, 'H7')).toBeUndefined();
     expect(whyRefused(size, 'H7', { size: 'size', zone: 'zone' })?.code).toBe('size-outside');
   });
@@ -113,7 +113,8 @@ describe('limits and fits', () => {
 
   it('a block refuses what the topic refuses', () => {
     expect(blocks.limits.compute({ size: 0.025, zone: 'q7' })).toMatchObject({ ok: false, problems: [{ code: 'zone-undefined' }] });
-    expect(blocks['it-grade'].compute({ size: 0.001, grade: '14' })).toMatchObject({ ok: false, problems: [{ code: 'grade-undefined' }] });
+    expect(blocks['it-grade'].compute({ size: 0.001, grade: '14' })).toMatchObject({ ok: false, problems: [{ code: 'grade-undefined', data: { nearest: 'IT01 to IT13' } }] });
+    expect(blocks['it-grade'].compute({ size: 0.6, grade: 'IT0' })).toMatchObject({ ok: false, problems: [{ code: 'grade-undefined', data: { nearest: 'IT1 to IT18' } }] });
     expect(blocks.delta.compute({ size: 0.025, grade: '9' })).toMatchObject({ ok: false });
   });
 });

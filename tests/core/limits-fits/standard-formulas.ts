@@ -1,6 +1,6 @@
 /**
- * The formulas behind ISO 286-1, as its Annex and Narayana, Machine Drawing, Table 15.4 print them: a check on the tables,
- * never a replacement. Sizes in mm, results in µm, not rounded.
+ * The formulas behind ISO 286-1, as its Annex and Narayana, Machine Drawing, Table 15.4 print them (those above 500 mm
+ * from transcriptions of the Annex, the multiples of IT1 to IT4 from memory): a check on the tables, never a replacement. Sizes in mm, results in µm, not rounded.
  */
 export const mainSteps = [3, 6, 10, 18, 30, 50, 80, 120, 180, 250, 315, 400, 500];
 
@@ -31,6 +31,24 @@ export const deviationFormulas: Readonly<Record<string, (D: number) => number>> 
   f: (D) => 5.5 * D ** 0.41,
   g: (D) => 2.5 * D ** 0.34,
   n: (D) => 5 * D ** 0.34,
+};
+
+/** Main steps above 500 mm. */
+export const largeSteps = [630, 800, 1000, 1250, 1600, 2000, 2500, 3150];
+
+/** Standard tolerance unit I above 500 mm, and how many of it each grade takes. */
+export const largeUnit = (D: number): number => 0.004 * D + 2.1;
+export const largeMultiples: Readonly<Record<string, number>> = { 1: 2, 2: 2.7, 3: 3.7, 4: 5, ...multiples };
+
+/** As above, over 500 to 3150 mm. */
+export const largeDeviations: Readonly<Record<string, (D: number) => number>> = {
+  d: (D) => 16 * D ** 0.44,
+  e: (D) => 11 * D ** 0.41,
+  f: (D) => 5.5 * D ** 0.41,
+  g: (D) => 2.5 * D ** 0.34,
+  m: (D) => 0.024 * D + 12.6,
+  n: (D) => 0.04 * D + 21,
+  p: (D) => 0.072 * D + 37.8,
 };
 
 /** Letters that add a multiple of the size to a standard tolerance: ei = IT + m D. */

@@ -4,7 +4,7 @@ import { deltaAt, deviationAt, grades, readZone, stepEnds, toleranceAt } from '.
 import { deviationFormulas, mainSteps, meanSize, sumFormulas, toleranceByFormula } from './standard-formulas.ts';
 
 const main = mainSteps.map((upTo, i) => ({ upTo, over: mainSteps[i - 1] ?? 0 }));
-const sub = stepEnds.filter((e) => e > 1).map((upTo, i, all) => ({ upTo, over: all[i - 1] ?? 0 }));
+const sub = stepEnds.filter((e) => e > 1 && e <= 500).map((upTo, i, all) => ({ upTo, over: all[i - 1] ?? 0 }));
 
 function tolerance(upTo: number, grade: string): number {
   const found = toleranceAt(upTo, grade as (typeof grades)[number]);

@@ -1,6 +1,6 @@
 /**
  * Zones j and J, which follow no formula, and the delta added to holes K to ZC.
- * Source: iso-286-1, Tables 2 and 3.
+ * Source: iso-286-1, Tables 2 and 3. Neither j nor delta goes beyond 500 mm.
  */
 
 /** [size up to and including, mm; ei of j5 and j6, of j7, of j8, µm]. j8 ends at 3 mm. */

@@ -1,6 +1,7 @@
 /**
  * Shaft fundamental deviations a to g: how far the upper limit lies below the nominal size.
  * Source: iso-286-1, Table 2. `null` where the standard defines none; a and b are not defined up to 1 mm.
+ * Above 500 mm only d, e, f and g are left, and the intermediate steps share a row.
  */
 export const lettersAToG = ['a', 'b', 'c', 'cd', 'd', 'e', 'ef', 'f', 'fg', 'g'] as const;
 
@@ -31,4 +32,12 @@ export const shaftAToG: readonly (readonly (number | null)[])[] = [
   [400, 1350, 680, 400, null, 210, 125, null, 62, null, 18],
   [450, 1500, 760, 440, null, 230, 135, null, 68, null, 20],
   [500, 1650, 840, 480, null, 230, 135, null, 68, null, 20],
+  [630, null, null, null, null, 260, 145, null, 76, null, 22],
+  [800, null, null, null, null, 290, 160, null, 80, null, 24],
+  [1000, null, null, null, null, 320, 170, null, 86, null, 26],
+  [1250, null, null, null, null, 350, 195, null, 98, null, 28],
+  [1600, null, null, null, null, 390, 220, null, 110, null, 30],
+  [2000, null, null, null, null, 430, 240, null, 120, null, 32],
+  [2500, null, null, null, null, 480, 260, null, 130, null, 34],
+  [3150, null, null, null, null, 520, 290, null, 145, null, 38],
 ];

@@ -1,6 +1,7 @@
 /**
  * Shaft fundamental deviations k to zc: how far the lower limit lies above the nominal size.
- * Source: iso-286-1, Table 2. k holds for IT4 to IT7 (0 for all other grades). `null` where none is defined.
+ * Source: iso-286-1, Table 2. k holds for IT4 to IT7 (0 for all other grades). `null` where none is defined:
+ * v to zc above 500 mm, where k is 0 at every grade.
  */
 export const lettersKToZC = ['k', 'm', 'n', 'p', 'r', 's', 't', 'u', 'v', 'x', 'y', 'z', 'za', 'zb', 'zc'] as const;
 
@@ -31,4 +32,20 @@ export const shaftKToZC: readonly (readonly (number | null)[])[] = [
   [400, 4, 21, 37, 62, 114, 208, 294, 435, 530, 660, 820, 1000, 1300, 1650, 2100],
   [450, 5, 23, 40, 68, 126, 232, 330, 490, 595, 740, 920, 1100, 1450, 1850, 2400],
   [500, 5, 23, 40, 68, 132, 252, 360, 540, 660, 820, 1000, 1250, 1600, 2100, 2600],
+  [560, 0, 26, 44, 78, 150, 280, 400, 600, null, null, null, null, null, null, null],
+  [630, 0, 26, 44, 78, 155, 310, 450, 660, null, null, null, null, null, null, null],
+  [710, 0, 30, 50, 88, 175, 340, 500, 740, null, null, null, null, null, null, null],
+  [800, 0, 30, 50, 88, 185, 380, 560, 840, null, null, null, null, null, null, null],
+  [900, 0, 34, 56, 100, 210, 430, 620, 940, null, null, null, null, null, null, null],
+  [1000, 0, 34, 56, 100, 220, 470, 680, 1050, null, null, null, null, null, null, null],
+  [1120, 0, 40, 66, 120, 250, 520, 780, 1150, null, null, null, null, null, null, null],
+  [1250, 0, 40, 66, 120, 260, 580, 840, 1300, null, null, null, null, null, null, null],
+  [1400, 0, 48, 78, 140, 300, 640, 960, 1450, null, null, null, null, null, null, null],
+  [1600, 0, 48, 78, 140, 330, 720, 1050, 1600, null, null, null, null, null, null, null],
+  [1800, 0, 58, 92, 170, 370, 820, 1200, 1850, null, null, null, null, null, null, null],
+  [2000, 0, 58, 92, 170, 400, 920, 1350, 2000, null, null, null, null, null, null, null],
+  [2240, 0, 68, 110, 195, 440, 1000, 1500, 2300, null, null, null, null, null, null, null],
+  [2500, 0, 68, 110, 195, 460, 1100, 1650, 2500, null, null, null, null, null, null, null],
+  [2800, 0, 76, 135, 240, 550, 1250, 1900, 2900, null, null, null, null, null, null, null],
+  [3150, 0, 76, 135, 240, 580, 1400, 2100, 3200, null, null, null, null, null, null, null],
 ];
