@@ -52,7 +52,9 @@ it('says so when no page holds the word, and offers help when nothing comes near
   await page.goto(`${root}search.html`);
   await page.getByRole('searchbox').and(page.locator(':enabled')).waitFor();
   await page.getByRole('searchbox').fill('qqxv');
-  await page.getByText('Nothing found for').waitFor();
+  await page.getByText('No page says “qqxv” just so').waitFor();
+  await page.getByLabel('Care guides for saw users').check();
+  await page.getByText('Nothing found for “qqxv”').waitFor();
   expect(await page.getByText('Try one word instead of several').count()).toBe(1);
 });
 

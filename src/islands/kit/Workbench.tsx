@@ -49,7 +49,7 @@ export function Workbench({ topic, drawing, fromShop, underBox, ...page }: Props
   };
 
   return (
-    <section class={page.compact ? 'calc calc-compact' : 'calc'} id={page.id} data-live={bench.live ? 'yes' : 'no'} aria-label={topic.title}>
+    <section class={page.compact ? 'calc calc-compact' : 'calc'} id={`${page.id}-calculator`} data-live={bench.live ? 'yes' : 'no'} aria-label={topic.title}>
       <PrintHead id={page.id} title={topic.title} shop={page.shop.name} address={page.address} />
       <div class="calc-sheet">
         <form class="calc-form" noValidate onSubmit={submit} aria-labelledby={`${page.id}-figures`}>
@@ -64,7 +64,7 @@ export function Workbench({ topic, drawing, fromShop, underBox, ...page }: Props
             <Actions id={page.id} compact={page.compact === true} untouched={untouched} onEmpty={bench.empty} onExample={bench.showExample} query={query} />
           </fieldset>
         </form>
-        <div class={stale && worked ? 'calc-answer calc-stale' : 'calc-answer'} id={`${page.id}-answer`}>
+        <div class={stale && worked ? 'calc-answer calc-stale' : 'calc-answer'} id={`${page.id}-answer`} data-pagefind-ignore="index">
           <h3 class="calc-head" id={`${page.id}-answer-head`} ref={answerHead} tabIndex={-1}>{say.answer}</h3>
           {worked && stale && <p class="calc-earlier"><Icon name="note" /> {say.earlier}</p>}
           {worked ? (

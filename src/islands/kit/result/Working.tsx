@@ -18,7 +18,7 @@ interface Props {
 
 export function Working({ id, stale, steps, markup, sources }: Props) {
   return (
-    <section class={stale ? 'calc-working calc-stale' : 'calc-working'} aria-labelledby={`${id}-working`}>
+    <section class={stale ? 'calc-working calc-stale' : 'calc-working'} data-pagefind-ignore="index" aria-labelledby={`${id}-working`}>
       <h3 class="calc-head" id={`${id}-working`}>{say.working}</h3>
       <ol>
         {steps.map((s, i) => (
