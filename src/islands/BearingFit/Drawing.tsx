@@ -27,11 +27,14 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const seatName = shaft ? 'shaft' : 'housing';
   const ringName = shaft ? 'bearing bore' : 'outer ring';
   const fit = valueOf(answer, 'interference', 'quantity');
+  const warm = answer.values.find((v) => v.key === 'warmInterference');
+  // The value is for the zone; a seat that was measured loses just as much.
+  const lost = warm?.kind === 'quantity' ? (ring.upper + ring.lower - seat.upper - seat.lower) / 2 - warm.value : undefined;
   const steps = niceSteps(toUnit(low, unit), toUnit(high, unit), 5);
-  const description = `From ${formatIn(size, pick(['mm', 'in'], reader.system))}: ${seatName} ${zone} ${signed(seat.lower)} to ${signed(seat.upper)}, ${ringName} ${signed(ring.lower)} to ${signed(ring.upper)} ${unit}.${marks.length > 0 ? ` Seat measured at ${signed(marks[1] ?? 0)} ${unit}.` : ''} Interference ${signed(fit.low ?? fit.value)} to ${signed(fit.high ?? fit.value)}, mean ${signed(fit.value)} ${unit}.`;
+  const description = `From ${formatIn(size, pick(['mm', 'in'], reader.system))}: ${seatName} ${zone} ${signed(seat.lower)} to ${signed(seat.upper)}, ${ringName} ${signed(ring.lower)} to ${signed(ring.upper)} ${unit}.${marks.length > 0 ? ` Seat measured at ${signed(marks[1] ?? 0)} ${unit}.` : ''} Interference ${signed(fit.low ?? fit.value)} to ${signed(fit.high ?? fit.value)}, mean ${signed(fit.value)} ${unit}.${lost === undefined ? '' : ` Warm in use ${signed((fit.low ?? fit.value) - lost)} to ${signed((fit.high ?? fit.value) - lost)} ${unit}.`}`;
 
   return (
-    <Picture id={id} title="Tolerance zones of seat and ring, and the interference" description={description} height={322}>
+    <Picture id={id} title="Tolerance zones of seat and ring, and the interference" description={description} height={lost === undefined ? 322 : 372}>
       <text class="pic-text" x={4} y={15}>{unit} from {formatIn(size, pick(['mm', 'in'], reader.system))}</text>
       {steps.map((s) => {
         const at = plot.bottom - ((s - toUnit(low, unit)) / (toUnit(high, unit) - toUnit(low, unit) || 1)) * (plot.bottom - plot.top);
@@ -50,7 +53,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
       <text class="pic-figure pic-halo" x={297} y={ringLow}>{signed(ring.lower)}</text>
       <text class="pic-text" x={153} y={plot.bottom + 22} text-anchor="middle">{seatName} {zone}</text>
       <text class="pic-text" x={257} y={plot.bottom + 22} text-anchor="middle">{ringName}</text>
-      <InterferenceStrip top={252} least={toUnit(fit.low ?? fit.value, unit)} mean={toUnit(fit.value, unit)} most={toUnit(fit.high ?? fit.value, unit)} unit={unit} measured={marks.length > 0} />
+      <InterferenceStrip top={252} least={toUnit(fit.low ?? fit.value, unit)} mean={toUnit(fit.value, unit)} most={toUnit(fit.high ?? fit.value, unit)} unit={unit} measured={marks.length > 0} lost={lost === undefined ? undefined : toUnit(lost, unit)} />
     </Picture>
   );
 }

@@ -1,6 +1,6 @@
-/** Interference from least to most on one line, clearance to the left of nothing. */
+/** Interference from least to most on one line, clearance to the left of nothing; under it what a warm housing leaves of it. */
 import { formatNumber } from '../../core/quantity/index.ts';
-import { linear, spreadOut } from '../kit/index.ts';
+import { linear, RangeRow, spreadOut } from '../kit/index.ts';
 
 interface Props {
   readonly top: number;
@@ -10,13 +10,17 @@ interface Props {
   readonly most: number;
   readonly unit: string;
   readonly measured: boolean;
+  /** What the warm housing takes, in `unit`; nothing for a shaft. */
+  readonly lost: number | undefined;
 }
 
 const [left, right] = [14, 346];
 
-export function InterferenceStrip({ top, least, mean, most, unit, measured }: Props) {
-  const reach = Math.max(Math.abs(least), Math.abs(most), 1e-6);
-  const [from, to] = [Math.min(0, least) - reach * 0.08, Math.max(0, most) + reach * 0.08];
+export function InterferenceStrip({ top, least, mean, most, unit, measured, lost }: Props) {
+  const warm = lost === undefined ? undefined : { least: least - lost, mean: mean - lost, most: most - lost };
+  const [low, high] = [Math.min(0, least, warm?.least ?? 0), Math.max(0, most, warm?.most ?? 0)];
+  const reach = Math.max(-low, high, 1e-6);
+  const [from, to] = [low - reach * 0.08, high + reach * 0.08];
   const x = linear(from, to, left, right);
   const bar = top + 8;
   const zero = x(0);
@@ -42,6 +46,12 @@ export function InterferenceStrip({ top, least, mean, most, unit, measured }: Pr
         </g>
       ))}
       <path class="pic-pointer" d={`M${x(mean).toFixed(1)} ${bar + 3}l-4 -6h8z`} />
+      {warm && (
+        <RangeRow name="warm in use" figures={`${formatNumber(warm.least, decimals)} to ${formatNumber(warm.most, decimals)} ${unit}`} y={bar + 80} x={x} low={warm.least} mid={warm.mean} high={warm.most} left={left} right={right} level="note">
+          <rect class="pic-clear" x={left} y={bar + 83} width={Math.max(0, zero - left)} height={18} />
+          <path class="pic-limit" d={`M${zero.toFixed(1)} ${bar + 82}v20`} />
+        </RangeRow>
+      )}
     </g>
   );
 }

@@ -25,20 +25,24 @@ export function Drawing({ id, answer, inputs }: DrawingProps) {
   const description = `Hours by what gets in: ${rows.map((r) => `${r.name.toLowerCase()}, ${figures(r)}`).join('; ')}.`;
 
   return (
-    <Picture id={id} title="Hours of life from clean to slurry" description={description} height={bottom + 26} caption="Each mark on the scale is ten times the one before. The hours count tiring of the steel only: slurry also grinds and rusts.">
+    <Picture id={id} title="Hours of life from clean to slurry" description={description} height={bottom + 26} caption="Every tenfold step of the scale is equally long. The hours count tiring of the steel only: slurry also grinds and rusts.">
       <text class="pic-text" x={left} y={15}>hours</text>
       {rows.map((r, i) => (
-        <RangeRow key={r.name} name={r.name} figures={figures(r)} y={first + i * rowHigh} x={x} low={r.low} high={r.high} left={left} right={right} level={r.here ? 'note' : 'plain'}>
-          {r.here && <path class="pic-pointer" d={`M${left - 6} ${first + i * rowHigh - 9}l5 4.5l-5 4.5z`} />}
-        </RangeRow>
+        <RangeRow key={r.name} name={r.name} figures={figures(r)} y={first + i * rowHigh} x={x} low={r.low} high={r.high} left={left} right={right} level={r.here ? 'note' : 'plain'} chosen={r.here} />
       ))}
-      <Axis x={x} steps={Array.from({ length: to - from + 1 }, (_, i) => 10 ** (from + i))} y={bottom} left={left} right={right} />
+      <Axis x={x} steps={stepsOf(from, to)} y={bottom} left={left} right={right} />
     </Picture>
   );
 }
 
+/** Tens, and between them twos and fives where there is room. */
+function stepsOf(from: number, to: number): number[] {
+  const parts = to - from > 3 ? [1] : [1, 2, 5];
+  return [...Array.from({ length: to - from }, (_, i) => parts.map((p) => p * 10 ** (from + i))).flat(), 10 ** to];
+}
+
 function figures({ low, high }: { readonly low: number; readonly high: number }): string {
-  const text = (h: number) => formatNumber(h, h < 10 ? 1 : 0);
+  const text = (h: number) => (h < 10 ? formatNumber(Number(h.toPrecision(2))) : formatNumber(h, 0));
   if (low >= longest) return `over ${longest} h`;
   if (high >= longest) return `${text(low)} h and more`;
   return text(low) === text(high) ? `${text(low)} h` : `${text(low)} to ${text(high)} h`;

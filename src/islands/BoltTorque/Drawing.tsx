@@ -27,9 +27,10 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const pullTop = bottom + 60;
   const mostPull = 1.12 * Math.max(high, proof.value);
   const px = linear(0, mostPull, left, right);
-  const proofText = readingText(quantityReading(proof.value, kilo));
+  const force = (si: number) => quantityReading(si, kilo, kilo === 'kN' ? 1 : 0);
+  const proofText = readingText(force(proof.value));
   const proofHalf = (proofText.length + 11) * 3.7;
-  const description = `Torque for the same pull: ${rows.map((r) => `${r.name.toLowerCase()} ${formatQuantity(r.torque, torque.units, reader.system)}`).join(', ')}. At ${setText} the bolt pulls ${quantityReading(low, kilo).figure} to ${readingText(quantityReading(high, kilo))}; its proof load is ${proofText}.`;
+  const description = `Torque for the same pull: ${rows.map((r) => `${r.name.toLowerCase()} ${formatQuantity(r.torque, torque.units, reader.system)}`).join(', ')}. At ${setText} the bolt pulls ${force(low).figure} to ${readingText(force(high))}; its proof load is ${proofText}.`;
 
   return (
     <Picture id={id} title="Torque by state of the thread, and the bolt's pull against its proof load" description={description} height={pullTop + 56} caption="Struck out: with friction at its lowest, that torque takes this thread past its proof load.">
@@ -38,7 +39,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
         const y = first + i * rowHigh;
         const stretches = r.torque / (share * (1 + r.scatter));
         return (
-          <RangeRow key={r.name} name={r.name} figures={formatQuantity(r.torque, torque.units, reader.system)} y={y} x={x} low={0} high={r.torque} left={left} right={right} level={r.chosen ? 'note' : 'plain'}>
+          <RangeRow key={r.name} name={r.name} figures={formatQuantity(r.torque, torque.units, reader.system)} y={y} x={x} low={0} high={r.torque} left={left} right={right} level={r.chosen ? 'note' : 'plain'} chosen={r.chosen}>
             {stretches < most && <rect class="pic-forbidden" x={x(stretches).toFixed(1)} y={y + barTop} width={(right - x(stretches)).toFixed(1)} height={barHeight} />}
           </RangeRow>
         );
@@ -46,7 +47,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
       <Setting x={set} rows={rows.length} />
       <Axis x={(n) => x(n / toUnit(1, unit))} steps={niceSteps(0, toUnit(most, unit), 6)} y={bottom} left={left} right={right} />
       <text class="pic-text" x={Math.min(right - proofHalf, px(proof.value))} y={pullTop - 16} text-anchor="middle">proof load <tspan class="pic-figure">{proofText}</tspan></text>
-      <RangeRow name="pull on the bolt" figures={`${quantityReading(low, kilo).figure} to ${readingText(quantityReading(high, kilo))}`} y={pullTop + 4} x={px} low={low} mid={pull.value} high={high} left={left} right={right} level={high > proof.value ? 'caution' : 'good'}>
+      <RangeRow name="pull on the bolt" figures={`${force(low).figure} to ${readingText(force(high))}`} y={pullTop + 4} x={px} low={low} mid={pull.value} high={high} left={left} right={right} level={high > proof.value ? 'caution' : 'good'}>
         <rect class="pic-forbidden" x={px(proof.value).toFixed(1)} y={pullTop + 4 + barTop} width={(right - px(proof.value)).toFixed(1)} height={barHeight} />
       </RangeRow>
       <path class="pic-limit" d={`M${px(proof.value).toFixed(1)} ${pullTop + 8}V${pullTop + 26}`} />

@@ -18,7 +18,7 @@
  *  3. src/components/calculators/MyTopic.astro: two lines, as its neighbours; `client:visible` must be written out.
  *  4. content/calculators/my-topic.mdx with <Calculator topic="my-topic" />.
  *
- * Ids: `${topic}-${key}` for a box, `${topic}-${rows}-${n}-${column}` for a cell, first radio of a choice as a box,
+ * Ids: `${topic}-calculator` for the whole, `${topic}-${key}` for a box, `${topic}-${rows}-${n}-${column}` for a cell, first radio of a choice as a box,
  * the others `${topic}-${key}-${value}`. `...-help`, `...-problem`, `...-said` stand beside a box. The answer is
  * `${topic}-answer`; each value in it carries data-value="key".
  */
@@ -31,5 +31,6 @@ export { Ladder } from './drawing/Ladder.tsx';
 export { Arrow, SizeLine } from './drawing/Arrow.tsx';
 export { Axis } from './drawing/Axis.tsx';
 export { barHeight, barTop, RangeRow } from './drawing/RangeRow.tsx';
+export { TextLines } from './drawing/TextLines.tsx';
 export { linear, niceSteps, spreadOut, type Scale } from './drawing/scale.ts';
 export { readingOf, readingText, quantityReading, type Reader } from './result/reading.ts';
