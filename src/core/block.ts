@@ -2,7 +2,7 @@
  * A building block: one documented function of a topic, described so that it can be called
  * from the terminal (`calc bearing-fit/limits`) and audited alone.
  */
-import { guarded } from './topic.ts';
+import { guarded } from './guarded.ts';
 import type { Field, Inputs, InputsOf } from './field.ts';
 import type { Problem, Result, Value } from './result.ts';
 import type { UnitKey } from './quantity/units.ts';

@@ -2,7 +2,7 @@ import { step, type WorkingStep } from '../formula.ts';
 import type { Fit } from '../limits-fits/index.ts';
 import type { Value } from '../result.ts';
 import { materialOf, warmLoss } from '../warming/index.ts';
-import type { FitInputs } from './compute.ts';
+import type { FitInputs } from './fields.ts';
 import { lostWarm } from './formulas.ts';
 import { recommend, tighterHousings, type Advice } from './recommend.ts';
 import { ringFit } from './ring-fit.ts';

@@ -1,18 +1,15 @@
 import { step, type WorkingStep } from '../formula.ts';
-import type { InputsOf } from '../field.ts';
 import { explainLimits, whyRefused, type Fit } from '../limits-fits/index.ts';
 import { refuse, type Caution, type Refusal, type Result, type Value } from '../result.ts';
-import { guarded } from '../topic.ts';
+import { guarded } from '../guarded.ts';
 import { adviceValues } from './advice-values.ts';
-import { fields } from './fields.ts';
+import { fields, type FitInputs } from './fields.ts';
 import { housingLeast, housingMost, measuredHousing, measuredShaft, shaftLeast, shaftMost } from './formulas.ts';
 import { measuredInterference, seatForm, type SeatForm } from './readings.ts';
 import { isFor, ringFit, type RingFit } from './ring-fit.ts';
 import { limitValues, readingValues, seatTable } from './values.ts';
 import { choiceVerdict, fitVerdict, seatVerdicts } from './verdicts.ts';
 import { warmValues } from './warm-values.ts';
-
-export type FitInputs = InputsOf<typeof fields>;
 
 export const compute = guarded(fields, (inputs): Result => {
   const { seat, size, zone, ringClass } = inputs;

@@ -1,4 +1,4 @@
-import { defineFields } from '../field.ts';
+import { defineFields, type InputsOf } from '../field.ts';
 import { zonePattern } from '../limits-fits/index.ts';
 import { housingMaterials } from '../warming/index.ts';
 
@@ -30,3 +30,5 @@ export const fields = defineFields([
   { key: 'gap', label: 'Gap wanted for dropping in', kind: 'quantity', dimension: 'length', units: micro, default: 20, min: 0, max: 200, more: true, limitFrom: 'common-practice' },
   { key: 'runningRise', label: 'Housing warms in use by', kind: 'quantity', dimension: 'temperature-difference', units: ['°C diff', '°F diff'], default: 50, min: 0, max: 150, more: true, when: { field: 'seat', is: ['housing'] } },
 ]);
+
+export type FitInputs = InputsOf<typeof fields>;

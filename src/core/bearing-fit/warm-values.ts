@@ -2,7 +2,7 @@ import { step, type WorkingStep } from '../formula.ts';
 import type { Fit } from '../limits-fits/index.ts';
 import type { Value } from '../result.ts';
 import { ceilingVerdict, housingCeiling, materialOf, ringCeiling, temperatureChange } from '../warming/index.ts';
-import type { FitInputs } from './compute.ts';
+import type { FitInputs } from './fields.ts';
 import { riseToFit } from './formulas.ts';
 
 const degrees = ['°C', '°F'] as const;

@@ -2,7 +2,7 @@ import { bearingOf } from '../bearing-size/index.ts';
 import { step, type WorkingStep } from '../formula.ts';
 import type { InputsOf } from '../field.ts';
 import { refuse, type Result, type Value } from '../result.ts';
-import { guarded } from '../topic.ts';
+import { guarded } from '../guarded.ts';
 import { equivalentLoad, loadFactors } from './equivalent.ts';
 import { fields } from './fields.ts';
 import { basic, equivalent, fastViscosity, limitLoad, limitLoadLarge, radialLoad, ratio, slowViscosity } from './formulas.ts';

@@ -1,6 +1,6 @@
 import { step, type WorkingStep } from '../formula.ts';
 import { refuse, type Result, type Value } from '../result.ts';
-import { guarded } from '../topic.ts';
+import { guarded } from '../guarded.ts';
 import { fields } from './fields.ts';
 import { bearingOf, matches, nearest, type Bearing, type Match } from './find.ts';
 import { difference, smallestBore, smallestOutside } from './formulas.ts';

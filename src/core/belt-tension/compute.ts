@@ -1,6 +1,6 @@
 import type { WorkingStep } from '../formula.ts';
 import type { Caution, Result } from '../result.ts';
-import { guarded } from '../topic.ts';
+import { guarded } from '../guarded.ts';
 import { checkValues } from './check-values.ts';
 import { consequenceValues } from './consequence-values.ts';
 import { driveValues, settingValues } from './drive-values.ts';

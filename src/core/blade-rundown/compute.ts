@@ -1,7 +1,7 @@
 import type { InputsOf } from '../field.ts';
 import { step, type WorkingStep } from '../formula.ts';
 import { refuse, type Result, type Value } from '../result.ts';
-import { guarded } from '../topic.ts';
+import { guarded } from '../guarded.ts';
 import { frictionTorque, hoopAtBore, ringInertia, ringMass, ringStress, spinEnergy, stopTime, turnsToStop } from './disc.ts';
 import { fields } from './fields.ts';
 import * as f from './formulas.ts';

@@ -1,14 +1,11 @@
 import { step, type WorkingStep } from '../formula.ts';
-import type { InputsOf } from '../field.ts';
 import { refuse, type Caution, type Result, type Value } from '../result.ts';
-import { guarded } from '../topic.ts';
+import { guarded } from '../guarded.ts';
 import { depthValues } from './depth-values.ts';
-import { fields } from './fields.ts';
+import { fields, type BladeInputs } from './fields.ts';
 import { limitHere, rimSpeed, shaftSpeed, shareOfLimit } from './formulas.ts';
 import { marksOf, markVerdicts } from './mark-values.ts';
 import { drivenRotation, surfaceSpeed } from './surface-speed.ts';
-
-export type BladeInputs = InputsOf<typeof fields>;
 
 /** Above this share the reading error of a pulley or a rev counter could hide an overspeed. Our choice. */
 const nearLimit = 0.95;

@@ -1,7 +1,7 @@
 /** Depth of cut, what a wanted depth needs, and why a twin head goes deeper than half its blade. */
 import { step, type WorkingStep } from '../formula.ts';
 import type { Value } from '../result.ts';
-import type { BladeInputs } from './compute.ts';
+import type { BladeInputs } from './fields.ts';
 import { bladeForDepth, cutDepth, cutLength, twinDepth } from './depth.ts';
 import { bladeWanted, depthOfCut, lengthAtSurface, twinDepthOfCut } from './formulas.ts';
 

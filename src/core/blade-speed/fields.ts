@@ -1,4 +1,4 @@
-import { defineFields } from '../field.ts';
+import { defineFields, type InputsOf } from '../field.ts';
 
 const markedAs = [
   { value: 'rpm', label: 'Revolutions a minute' },
@@ -47,3 +47,5 @@ export const fields = defineFields([
   },
   { key: 'reach', label: 'From the part that stops on the surface to the blade shaft', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 280, min: 10, max: 2000, group: 'Depth of cut', when: { field: 'head', is: ['twin'] } },
 ]);
+
+export type BladeInputs = InputsOf<typeof fields>;

@@ -1,7 +1,7 @@
 /** The marking of blade, guard and machine, as verdicts. None is ever softer than what is marked. */
 import { step, type WorkingStep } from '../formula.ts';
 import type { Value } from '../result.ts';
-import type { BladeInputs } from './compute.ts';
+import type { BladeInputs } from './fields.ts';
 import { markAsRotation } from './formulas.ts';
 import { readMarks, type MarksRead } from './marks.ts';
 import { rotationForSpeed } from './surface-speed.ts';

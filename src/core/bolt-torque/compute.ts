@@ -1,7 +1,7 @@
 import { step } from '../formula.ts';
 import type { InputsOf } from '../field.ts';
 import type { Result, Value } from '../result.ts';
-import { guarded } from '../topic.ts';
+import { guarded } from '../guarded.ts';
 import { fields } from './fields.ts';
 import { clampForce, greatestShare, torque as torqueFormula } from './formulas.ts';
 import { conditionOf, conditions, proofStress, threadOf } from './tables.ts';

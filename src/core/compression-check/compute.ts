@@ -1,7 +1,7 @@
 import type { InputsOf } from '../field.ts';
 import { step, type WorkingStep } from '../formula.ts';
 import { refuse, type Result, type Value } from '../result.ts';
-import { guarded } from '../topic.ts';
+import { guarded } from '../guarded.ts';
 import { densityRatio, gaugeElsewhere, mixtureElsewhere, standardPressure } from './air.ts';
 import { fields } from './fields.ts';
 import * as f from './formulas.ts';
@@ -11,7 +11,7 @@ type Inputs = InputsOf<typeof fields>;
 const gauge = ['bar', 'psi'] as const;
 const percent = ['%', '%'] as const;
 /** Shares of a healthy reading. Source: common-practice (10, 8 and 6 bar of a small two-stroke saw). */
-const bands = { healthy: 1, serviceable: 0.8, worn: 0.6 } as const;
+export const compressionBands = { healthy: 1, serviceable: 0.8, worn: 0.6 } as const;
 /** Rise with oil that points to rings, and a first pull this low against the last that does the same. Source: common-practice. */
 const oilRise = 0.15;
 const slowStart = 0.5;
@@ -29,7 +29,7 @@ export const compute = guarded(fields, (i): Result => {
   const atSea = gaugeElsewhere(i.reading, here, seaLevel);
   working.push(step(f.atSea, { g: i.reading, p_0: seaLevel, p: here }, atSea));
 
-  const code = share >= bands.healthy * (1 - 1e-9) ? 'compression-healthy' : share >= bands.serviceable * (1 - 1e-9) ? 'compression-serviceable' : share >= bands.worn * (1 - 1e-9) ? 'compression-worn' : 'compression-low';
+  const code = share >= compressionBands.healthy * (1 - 1e-9) ? 'compression-healthy' : share >= compressionBands.serviceable * (1 - 1e-9) ? 'compression-serviceable' : share >= compressionBands.worn * (1 - 1e-9) ? 'compression-worn' : 'compression-low';
   const level = code === 'compression-healthy' ? 'good' : code === 'compression-serviceable' ? 'note' : 'caution';
   const values: Value[] = [
     { kind: 'verdict', key: 'verdict', label: 'Verdict', code, level, main: true },

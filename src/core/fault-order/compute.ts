@@ -1,6 +1,6 @@
 import { step, type WorkingStep } from '../formula.ts';
 import type { Result, Value, VerdictValue } from '../result.ts';
-import { guarded } from '../topic.ts';
+import { guarded } from '../guarded.ts';
 import { fields } from './fields.ts';
 import { effort, foundPerMinute, ifClear, ifShows, saved } from './formulas.ts';
 import { toSums } from './model.ts';

@@ -1,6 +1,6 @@
 import { step, type WorkingStep } from '../formula.ts';
 import { refuse, type Result, type Value } from '../result.ts';
-import { guarded } from '../topic.ts';
+import { guarded } from '../guarded.ts';
 import { rank } from './deviation.ts';
 import { fields } from './fields.ts';
 import { fitOf, housingSeats, kindOfFit, shaftSeats, type Fit } from './fit.ts';

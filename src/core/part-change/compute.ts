@@ -2,7 +2,7 @@ import type { InputsOf } from '../field.ts';
 import { step, type WorkingStep } from '../formula.ts';
 import { gamma, meanRemainingLife, survival, type Life } from '../chance/index.ts';
 import type { Result, Value, VerdictValue } from '../result.ts';
-import { guarded } from '../topic.ts';
+import { guarded } from '../guarded.ts';
 import { ageToChange, costOfChangingNow, costOfLeaving, costOfMending, wearToReplace } from './costs.ts';
 import { fields } from './fields.ts';
 import { changeNow, leave, mendFailed, newLasts, oldLasts, reopening, replaceFailed, scaleFromMean } from './formulas.ts';

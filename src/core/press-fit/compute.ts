@@ -1,7 +1,7 @@
 import { step, type WorkingStep } from '../formula.ts';
 import type { InputsOf } from '../field.ts';
 import { refuse, type Refusal, type Result, type Value } from '../result.ts';
-import { guarded } from '../topic.ts';
+import { guarded } from '../guarded.ts';
 import { materialOf } from '../warming/index.ts';
 import { fields } from './fields.ts';
 import { facePressure, heldTorque, hubShape, hubStress, pressForce, shaftShape, smoothed, yieldShare } from './formulas.ts';

@@ -1,6 +1,6 @@
 import { step, type WorkingStep } from '../formula.ts';
 import type { Caution, Problem, Result, Value, VerdictValue } from '../result.ts';
-import { guarded } from '../topic.ts';
+import { guarded } from '../guarded.ts';
 import { comebackTime, comebackToFlip, mostWorthPaying, newYearly, repairYearly, type Comparison } from './comparison.ts';
 import { newPriceToFlip, serviceToFlip } from './crossing.ts';
 import { fields } from './fields.ts';

@@ -2,7 +2,7 @@ import { clearanceLimits, groups } from '../bearing-size/index.ts';
 import { step, type WorkingStep } from '../formula.ts';
 import type { InputsOf } from '../field.ts';
 import { refuse, type Refusal, type Result, type Value } from '../result.ts';
-import { guarded } from '../topic.ts';
+import { guarded } from '../guarded.ts';
 import { materialOf } from '../warming/index.ts';
 import { fields } from './fields.ts';
 import { innerLoss, innerRacewayGuess, leastLeft, mostLeft, outerLoss, outerRacewayGuess, warmFit, warmthLoss } from './formulas.ts';

@@ -1,6 +1,6 @@
 import { step, type WorkingStep } from '../formula.ts';
 import type { Result, Value, VerdictValue } from '../result.ts';
-import { guarded } from '../topic.ts';
+import { guarded } from '../guarded.ts';
 import { clockProblems, clockValues } from './by-the-clock.ts';
 import { dutyInterval } from './due.ts';
 import { fields } from './fields.ts';

@@ -2,7 +2,7 @@ import { pulleys } from '../belt-tension/index.ts';
 import type { InputsOf } from '../field.ts';
 import { step, type WorkingStep } from '../formula.ts';
 import { refuse, type Caution, type Result, type Value } from '../result.ts';
-import { guarded } from '../topic.ts';
+import { guarded } from '../guarded.ts';
 import { climb, pitchRadius, runOut, tilt, turnsForLoop, type Cones } from './climb.ts';
 import { fields } from './fields.ts';
 import * as f from './formulas.ts';

@@ -1,7 +1,7 @@
 import { step, type WorkingStep } from '../formula.ts';
 import type { InputsOf } from '../field.ts';
 import { refuse, type Caution, type Result, type Value } from '../result.ts';
-import { guarded } from '../topic.ts';
+import { guarded } from '../guarded.ts';
 import { ceilingVerdict, housingCeiling, ringCeiling } from './ceilings.ts';
 import { growth, temperatureChange } from './expansion.ts';
 import { fields } from './fields.ts';
