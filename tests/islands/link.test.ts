@@ -29,6 +29,11 @@ describe('a link', () => {
     expect(readLink(linkQuery(inches, fields, 'blade-speed'), fields, 'blade-speed')?.base['diameter']).toBe('14 in');
   });
 
+  it('carries what a sum of bare numbers came to', () => {
+    const sum = changeFigures(startFigures({}, false, 'metric'), { do: 'type', key: 'diameter', value: '450 + 2*25' });
+    expect(readLink(linkQuery(sum, fields, 'blade-speed', { diameter: '500 mm' }), fields, 'blade-speed')?.base['diameter']).toBe('500 mm');
+  });
+
   it('of another calculator on the page is passed over', () => {
     expect(readLink('?calc=belt-tension&f.diameter=350', fields, 'blade-speed')).toBeUndefined();
   });

@@ -15,7 +15,7 @@ interface Props {
 export function Actions({ id, compact, untouched, onEmpty, onExample, query }: Props) {
   const [copied, setCopied] = useState('');
   const share = async () => {
-    const address = new URL(`?${query()}#${id}`, location.href).href;
+    const address = new URL(`?${query()}#${id}-calculator`, location.href).href;
     history.replaceState(history.state, '', address);
     setCopied((await copy(address)) ? say.linkCopied : say.linkInBar);
   };

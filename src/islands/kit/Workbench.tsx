@@ -40,7 +40,8 @@ export function Workbench({ topic, drawing, fromShop, underBox, ...page }: Props
   const summary = worked && !stale ? mainOf(worked.answer.values).map((v) => spoken(v, reader)).join(' ') : '';
   const announced = useAnnouncement(summary, bench.live && Object.keys(bench.figures.typed).length > 0);
   const untouched = bench.figures.baseIsExample && Object.keys(bench.figures.typed).length === 0;
-  const query = () => linkQuery(bench.figures, topic.fields, page.id);
+  // The short form leads to the full one, which goes by the topic's name.
+  const query = () => linkQuery(bench.figures, topic.fields, page.compact ? page.name : page.id, bench.calculation.said);
 
   const submit = (event: Event) => {
     event.preventDefault();

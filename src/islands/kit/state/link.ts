@@ -4,14 +4,15 @@ import { pick, type UnitSystem } from '../../../core/quantity/index.ts';
 import { rawOf, systemOf, type Figures } from './figures.ts';
 import { askedFields, isBlank } from './shown-text.ts';
 
-export function linkQuery(now: Figures, fields: readonly Field[], id: string): string {
+/** `said` is what was read in each box; a sum of bare numbers is sent as its outcome. */
+export function linkQuery(now: Figures, fields: readonly Field[], id: string, said: Readonly<Record<string, string>> = {}): string {
   const query = new URLSearchParams({ calc: id });
   const raw = rawOf(now);
   for (const field of askedFields(fields, raw)) {
     const system = field.key in now.typed ? systemOf(now, field.key) : 'metric';
     const value = raw[field.key];
     if (isBlank(value)) continue;
-    if (field.kind !== 'rows') query.set(`f.${field.key}`, withUnit(field, value, system));
+    if (field.kind !== 'rows') query.set(`f.${field.key}`, withUnit(field, value, system, said[field.key]));
     else
       (value as readonly RawInputs[]).forEach((row, i) => {
         for (const c of field.columns) if (!isBlank(row[c.key])) query.set(`f.${field.key}.${i + 1}.${c.key}`, withUnit(c, row[c.key], system));
@@ -21,9 +22,10 @@ export function linkQuery(now: Figures, fields: readonly Field[], id: string): s
   return query.toString();
 }
 
-function withUnit(field: SingleField, value: RawValue, system: UnitSystem): string {
+function withUnit(field: SingleField, value: RawValue, system: UnitSystem, said?: string): string {
   const text = String(value).trim();
   if (field.kind !== 'quantity' || /[a-z°µμ%"'′″]/i.test(text)) return text;
+  if (said !== undefined && /[+*×÷(]/.test(text.slice(1))) return said;
   const unit = pick(field.units, typeof value === 'number' ? 'metric' : system).replace(' diff', '');
   return unit === '1' ? text : `${text} ${unit}`;
 }
