@@ -2,7 +2,7 @@
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
-export { compute } from './compute.ts';
+export { compressionBands, compute } from './compute.ts';
 export { blocks } from './blocks.ts';
 export { words } from './words.ts';
 export { densityRatio, gasDensityRatio, gaugeElsewhere, mixtureElsewhere, standardPressure, standardTemperature } from './air.ts';
