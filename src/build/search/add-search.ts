@@ -4,14 +4,16 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { listFiles } from '../portable/dist-files.ts';
 import { indexPages } from './index-pages.ts';
+import { otherWords } from './other-words.ts';
 import { packIndex } from './pack-index.ts';
 
-export async function addSearch(dist: string): Promise<void> {
+/** `content` is the folder whose glossary lends the engine its other words. */
+export async function addSearch(dist: string, content: string): Promise<void> {
   const pages = (await listFiles(dist)).filter((f) => f.endsWith('.html'));
   const plain = await mkdtemp(join(tmpdir(), 'almanac-search-'));
   try {
     await indexPages(dist, pages, plain);
-    await packIndex(plain, join(dist, 'pagefind'));
+    await packIndex(plain, join(dist, 'pagefind'), await otherWords(join(content, 'glossary')));
   } finally {
     await rm(plain, { recursive: true, force: true });
   }

@@ -9,7 +9,7 @@ const browserParts = fileURLToPath(new URL('../../lib/page/search/', import.meta
 /** Pagefind also writes ready-made search boxes and a worker; none of them is used. */
 const used = /^(?:pagefind-entry\.json|pagefind\.[^/]+\.pf_meta|wasm\.[^/]+\.pagefind|(?:index|fragment|filter)\/.+)$/;
 
-export async function packIndex(pagefindFolder: string, outFolder: string): Promise<void> {
+export async function packIndex(pagefindFolder: string, outFolder: string, otherWords: Readonly<Record<string, string>>): Promise<void> {
   const entry = JSON.parse(await readFile(join(pagefindFolder, 'pagefind-entry.json'), 'utf8')) as { languages: Record<string, { wasm?: string }> };
   const wasms = new Set(Object.values(entry.languages).map((l) => `wasm.${l.wasm ?? 'unknown'}.pagefind`));
   for (const name of await listFiles(pagefindFolder)) {
@@ -19,11 +19,11 @@ export async function packIndex(pagefindFolder: string, outFolder: string): Prom
     await mkdir(dirname(file), { recursive: true });
     await writeFile(file, `almanacSearch.put(${JSON.stringify(name)},${JSON.stringify(bytes.toString('base64'))})\n`);
   }
-  await writeFile(join(outFolder, 'engine.js'), await engine(join(pagefindFolder, 'pagefind.js')));
+  await writeFile(join(outFolder, 'engine.js'), await engine(join(pagefindFolder, 'pagefind.js'), otherWords));
 }
 
 /** Pagefind's own code with `fetch` replaced inside this bundle only; nothing global is touched. */
-async function engine(pagefind: string): Promise<string> {
+async function engine(pagefind: string, otherWords: Readonly<Record<string, string>>): Promise<string> {
   const made = await build({
     entryPoints: [join(browserParts, 'engine.ts')],
     bundle: true,
@@ -33,7 +33,7 @@ async function engine(pagefind: string): Promise<string> {
     charset: 'utf8',
     legalComments: 'none',
     target: ['es2022'],
-    define: { fetch: 'hostFetch', 'import.meta.url': 'undefined' },
+    define: { fetch: 'hostFetch', 'import.meta.url': 'undefined', OTHER_WORDS: JSON.stringify(otherWords) },
     inject: [join(browserParts, 'index-files.ts')],
     plugins: [{ name: 'pagefind', setup: ({ onResolve }) => onResolve({ filter: /^almanac:pagefind$/ }, () => ({ path: pagefind })) }],
     logLevel: 'silent',

@@ -20,7 +20,7 @@ beforeAll(async () => {
 afterAll(async () => {
   await browser.close();
   await serving.close();
-  await rm(dist, { recursive: true });
+  await rm(join(dist, '..'), { recursive: true });
 });
 
 const read = (file: string) => readFile(join(dist, file), 'utf8');
@@ -116,5 +116,5 @@ test('two builds of the same source are the same, byte for byte', async () => {
   const files = await listFiles(dist);
   expect(await listFiles(again)).toEqual(files);
   for (const file of files) expect((await readFile(join(again, file))).equals(await readFile(join(dist, file))), file).toBe(true);
-  await rm(again, { recursive: true });
+  await rm(join(again, '..'), { recursive: true });
 });

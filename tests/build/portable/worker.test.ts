@@ -23,7 +23,7 @@ beforeAll(async () => {
 });
 afterAll(async () => {
   await browser.close();
-  await rm(dist, { recursive: true });
+  await rm(join(dist, '..'), { recursive: true });
 });
 beforeEach(async () => {
   await addWorker(dist);

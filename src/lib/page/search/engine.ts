@@ -1,7 +1,11 @@
 /** The packed search engine: Pagefind on the page's own thread, its files read by script tag. */
 import { createInstance, type Fragment, type Instance, type SubResult } from 'almanac:pagefind';
-import type { Found, SearchOptions } from './contract.ts';
+import type { Found, Hit, SearchOptions } from './contract.ts';
 import { put } from './index-files.ts';
+import { inOurWords, type OtherWords } from './other-words.ts';
+
+/** Filled in by the build from the aliases in content/glossary. */
+declare const OTHER_WORDS: OtherWords;
 
 const root = new URL('..', (document.currentScript as HTMLScriptElement).src);
 let instance: Instance | undefined;
@@ -14,21 +18,27 @@ function open(): Instance {
 async function find(words: string, options: SearchOptions = {}): Promise<Found> {
   // A page without a reader (a list) and one for both are found under either choice.
   const filters = options.reader ? { reader: { any: [options.reader, 'both'] } } : {};
-  const { results } = await open().search(words, { filters });
+  const ask = async (question: string) => (await open().search(question, { filters })).results;
+  const asTyped = await ask(words);
+  const ours = document.documentElement.lang.startsWith('en') ? inOurWords(words, OTHER_WORDS) : undefined;
+  const seen = new Set(asTyped.map((r) => r.id));
+  const results = ours === undefined ? asTyped : [...asTyped, ...(await ask(ours)).filter((r) => !seen.has(r.id))];
   const fragments = await Promise.all(results.slice(0, options.limit ?? 20).map((r) => r.data()));
-  const hits = fragments.map((f) => {
-    const part = bestPart(f);
-    const title = f.meta['title'] ?? '';
-    return {
-      address: new URL(f.raw_url ?? f.url, root).href + (part ? new URL(part.url, root).hash : ''),
-      title,
-      part: part && part.title !== title ? part.title : '',
-      summary: f.meta['summary'] ?? '',
-      excerpt: part?.excerpt ?? f.excerpt,
-      readers: f.filters['reader'] ?? [],
-    };
-  });
+  const hits = fragments.map(toHit);
   return { total: results.length, hits };
+}
+
+function toHit(f: Fragment): Hit {
+  const part = bestPart(f);
+  const title = f.meta['title'] ?? '';
+  return {
+    address: new URL(f.raw_url ?? f.url, root).href + (part ? new URL(part.url, root).hash : ''),
+    title,
+    part: part && part.title !== title ? part.title : '',
+    summary: f.meta['summary'] ?? '',
+    excerpt: part?.excerpt ?? f.excerpt,
+    readers: f.filters['reader'] ?? [],
+  };
 }
 
 /** Stands before the search words a page does not show; they come last and belong to no section. */
