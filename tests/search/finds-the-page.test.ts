@@ -51,9 +51,10 @@ it('says so when no page holds the word, and offers help when nothing comes near
   const { page } = await watchedPage(browser);
   await page.goto(`${root}search.html`);
   await page.getByRole('searchbox').and(page.locator(':enabled')).waitFor();
+  // The engine shortens a word until something matches: "zzzz" leads to "ZZ", a bearing shield.
+  await page.getByRole('searchbox').fill('zzzz');
+  await page.getByText('No page says “zzzz” just so').waitFor();
   await page.getByRole('searchbox').fill('qqxv');
-  await page.getByText('No page says “qqxv” just so').waitFor();
-  await page.getByLabel('Care guides for saw users').check();
   await page.getByText('Nothing found for “qqxv”').waitFor();
   expect(await page.getByText('Try one word instead of several').count()).toBe(1);
 });

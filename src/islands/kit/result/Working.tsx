@@ -36,13 +36,20 @@ export function Working({ id, stale, steps, markup, sources }: Props) {
   );
 }
 
-/** A formula wider than the page scrolls, and then the keyboard must reach it. */
+/** More signs than this may be wider than a phone. */
+const manySigns = 12;
+
+/** A formula wider than the page scrolls, and then the keyboard must reach it; how wide it is shows only once it is live. */
 function Formula({ markup }: { readonly markup: string }) {
   const line = useRef<HTMLParagraphElement>(null);
   useEffect(() => {
-    if (line.current && line.current.scrollWidth > line.current.clientWidth) line.current.tabIndex = 0;
+    const at = line.current;
+    if (!at) return;
+    if (at.scrollWidth > at.clientWidth) at.tabIndex = 0;
+    else at.removeAttribute('tabindex');
   }, [markup]);
-  return <p class="calc-formula" ref={line} dangerouslySetInnerHTML={{ __html: markup }} />;
+  const mayScroll = (markup.match(/<m[ino]/g)?.length ?? 0) > manySigns;
+  return <p class="calc-formula" ref={line} tabIndex={mayScroll ? 0 : undefined} dangerouslySetInnerHTML={{ __html: markup }} />;
 }
 
 function Term({ term }: { readonly term: PutIn }) {
