@@ -22,13 +22,13 @@ export function topicContext(name: string, topic: Named): ReturnType<typeof make
 async function make(name: string, topic: Named) {
   const sources = await Promise.all(topic.sources.map(async (id) => [id, await shownSource(id)] as const));
   const hazards = await Promise.all(topic.hazards.map(async (id) => [id, await shownHazard(id)] as const));
-  const { currency, units, labourRate, tax } = shop;
+  const { address, phone, currency, units, labourRate, tax } = shop;
   return {
     name,
     markup: Object.fromEntries(topic.formulas.map((f) => [f.id, formulaMarkup(f.expression)])),
     sources: Object.fromEntries(sources),
     hazards: Object.fromEntries(hazards),
-    shop: { name: shop.name, currency, units, labourRate, tax },
+    shop: { name: shop.name, address, phone, currency, units, labourRate, tax },
     address: liveAddress(`/calculators/${name}/`),
   };
 }

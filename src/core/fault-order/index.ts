@@ -16,4 +16,5 @@ export const title = 'What to check first';
 export const formulas = Object.values(all);
 export const sources = ['arithmetic', 'common-practice', 'kadane-simon', 'bayes-rule', 'blackwell-search', 'half-split-method'];
 export const hazards = ['unexpected-start'];
-export const example = {};
+/** Suspects and checks are the ones the form starts with. */
+export const example = { complete: false, fallbackMinutes: 60 };

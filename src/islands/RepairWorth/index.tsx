@@ -2,10 +2,11 @@
 import { compute, example, fields, title, words } from '../../core/repair-worth/index.ts';
 import { Workbench, type IslandProps, type ShopFacts } from '../kit/index.ts';
 import { Drawing } from './Drawing.tsx';
+import { QuoteDesk } from './quote/QuoteDesk.tsx';
 
 const topic = { title, fields, example, compute, words };
 const fromShop = (shop: ShopFacts) => ({ labourRate: shop.labourRate, taxParts: shop.tax.parts, taxLabour: shop.tax.labour });
 
 export default function RepairWorth(props: IslandProps) {
-  return <Workbench {...props} topic={topic} drawing={Drawing} fromShop={fromShop} />;
+  return <Workbench {...props} topic={topic} drawing={Drawing} fromShop={fromShop} takeAway={QuoteDesk} />;
 }

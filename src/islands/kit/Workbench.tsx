@@ -4,6 +4,7 @@ import type { ComponentType } from 'preact';
 import type { RawInputs } from '../../core/field.ts';
 import { Actions } from './Actions.tsx';
 import type { DrawingProps } from './drawing/props.ts';
+import type { TakeAwayProps } from './export/take-away.ts';
 import type { UnderBox } from './form/form.ts';
 import { ErrorSummary } from './form/ErrorSummary.tsx';
 import { FieldList } from './form/FieldList.tsx';
@@ -29,11 +30,15 @@ interface Props extends IslandProps {
   readonly fromShop?: (shop: ShopFacts) => RawInputs;
   /** Another way to get a figure, shown under its box; by field key. */
   readonly underBox?: UnderBox;
+  /** Sheets to print and files to save, under the answer. */
+  readonly takeAway?: ComponentType<TakeAwayProps>;
+  /** Fits figures that hold a day to the day it is for the reader; asked once scripts run. */
+  readonly toToday?: (figures: RawInputs) => RawInputs;
 }
 
-export function Workbench({ topic, drawing, fromShop, underBox, ...page }: Props) {
+export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAway, toToday, ...page }: Props) {
   const example = { ...topic.example, ...fromShop?.(page.shop), ...page.preset };
-  const bench = useForm(topic, page, example);
+  const bench = useForm(topic, page, example, toToday);
   const { worked, stale } = bench.calculation;
   const answerHead = useRef<HTMLHeadingElement>(null);
   const reader: Reader = { system: bench.figures.system, currency: page.shop.currency, words: topic.words };
@@ -78,6 +83,7 @@ export function Workbench({ topic, drawing, fromShop, underBox, ...page }: Props
           )}
           {page.compact && <p class="calc-full"><a href={siteLink(`/calculators/${page.name}/?${query()}`)}>{say.fullForm}</a></p>}
         </div>
+        {bench.live && worked && !page.compact && TakeAway && <div class="calc-take-away"><TakeAway page={page} worked={worked} stale={stale} /></div>}
         {worked && !page.compact && <Working id={page.id} stale={stale} steps={worked.answer.working} markup={page.markup} sources={page.sources} />}
       </div>
       <output class="calc-hidden" id={`${page.id}-said`} aria-live="polite" aria-atomic="true">{announced}</output>

@@ -16,6 +16,7 @@
  *     answer with `valueOf` from core/result.ts. Draw inside <Picture>, to scale, in classes of styles/calculator.css
  *     (pic-line, pic-fill, pic-mark, ...), and keep labels apart with `spreadOut`. No style attributes.
  *  3. src/components/calculators/MyTopic.astro: two lines, as its neighbours; `client:visible` must be written out.
+ *     `takeAway={Sheets}` puts sheets to print and files to save under the answer; `toToday` moves days to today.
  *  4. content/calculators/my-topic.mdx with <Calculator topic="my-topic" />.
  *
  * Ids: `${topic}-calculator` for the whole, `${topic}-${key}` for a box, `${topic}-${rows}-${n}-${column}` for a cell, first radio of a choice as a box,
@@ -26,11 +27,17 @@ export { Workbench } from './Workbench.tsx';
 export type { IslandProps, ShopFacts } from './props.ts';
 export type { UnderBoxProps } from './form/form.ts';
 export type { DrawingProps } from './drawing/props.ts';
+export type { TakeAwayProps } from './export/take-away.ts';
+export { DeskBox } from './export/DeskBox.tsx';
+export { calendarStamp, today } from './export/clock.ts';
+export { download, fileName } from './export/download.ts';
+export { printAlone } from './export/print-alone.ts';
 export { Picture } from './drawing/Picture.tsx';
 export { Ladder } from './drawing/Ladder.tsx';
 export { Arrow, SizeLine } from './drawing/Arrow.tsx';
 export { Axis } from './drawing/Axis.tsx';
 export { barHeight, barTop, RangeRow } from './drawing/RangeRow.tsx';
 export { TextLines } from './drawing/TextLines.tsx';
+export { fitText } from './drawing/fit-text.ts';
 export { linear, niceSteps, spreadOut, type Scale } from './drawing/scale.ts';
 export { readingOf, readingText, quantityReading, type Reader } from './result/reading.ts';

@@ -18,6 +18,9 @@ export interface ShownHazard {
 
 export interface ShopFacts {
   readonly name: string;
+  /** Lines of the address. */
+  readonly address: readonly string[];
+  readonly phone: string;
   readonly currency: string;
   readonly units: UnitSystem;
   readonly labourRate: number;

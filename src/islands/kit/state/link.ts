@@ -4,6 +4,9 @@ import { pick, type UnitSystem } from '../../../core/quantity/index.ts';
 import { rawOf, systemOf, type Figures } from './figures.ts';
 import { askedFields, isBlank } from './shown-text.ts';
 
+/** Stands for a list without rows. */
+const noRows = 'none';
+
 /** `said` is what was read in each box; a sum of bare numbers is sent as its outcome. */
 export function linkQuery(now: Figures, fields: readonly Field[], id: string, said: Readonly<Record<string, string>> = {}): string {
   const query = new URLSearchParams({ calc: id });
@@ -11,6 +14,8 @@ export function linkQuery(now: Figures, fields: readonly Field[], id: string, sa
   for (const field of askedFields(fields, raw)) {
     const system = field.key in now.typed ? systemOf(now, field.key) : 'metric';
     const value = raw[field.key];
+    // Rows taken out on purpose must not come back as the ones the field starts with.
+    if (field.kind === 'rows' && Array.isArray(value) && value.length === 0) query.set(`f.${field.key}`, noRows);
     if (isBlank(value)) continue;
     if (field.kind !== 'rows') query.set(`f.${field.key}`, withUnit(field, value, system, said[field.key]));
     else
@@ -44,7 +49,7 @@ export function readLink(search: string, fields: readonly Field[], id: string): 
   for (const field of fields) {
     if (field.kind === 'rows') {
       const rows = linkedRows(query, field);
-      if (rows.length > 0) base[field.key] = rows;
+      if (rows.length > 0 || query.get(`f.${field.key}`) === noRows) base[field.key] = rows;
     } else {
       const text = query.get(`f.${field.key}`);
       if (text !== null) base[field.key] = text.slice(0, 200);

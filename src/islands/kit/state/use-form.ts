@@ -29,7 +29,7 @@ export interface Bench {
   readonly showExample: () => void;
 }
 
-export function useForm(topic: TopicParts, page: IslandProps, example: RawInputs): Bench {
+export function useForm(topic: TopicParts, page: IslandProps, example: RawInputs, toToday: (figures: RawInputs) => RawInputs = (figures) => figures): Bench {
   const [figures, change] = useReducer(changeFigures, undefined, () => startFigures(example, true, page.shop.units));
   const [live, setLive] = useState(false);
   const [active, setActive] = useState<string>();
@@ -40,6 +40,7 @@ export function useForm(topic: TopicParts, page: IslandProps, example: RawInputs
     const linked = page.compact ? undefined : readLink(location.search, topic.fields, page.id);
     const system = linked?.system ?? rememberedUnits();
     if (linked) change({ do: 'start', base: linked.base, isExample: false });
+    else if (toToday(example) !== example) change({ do: 'start', base: toToday(example), isExample: true });
     if (system) change({ do: 'units', system });
     setLive(true);
   }, []);
@@ -81,7 +82,7 @@ export function useForm(topic: TopicParts, page: IslandProps, example: RawInputs
       rememberUnits(system);
       change({ do: 'units', system });
     },
-    empty: () => change({ do: 'start', base: blankFigures(topic.fields), isExample: false }),
-    showExample: () => change({ do: 'start', base: example, isExample: true }),
+    empty: () => change({ do: 'start', base: toToday(blankFigures(topic.fields)), isExample: false }),
+    showExample: () => change({ do: 'start', base: toToday(example), isExample: true }),
   };
 }

@@ -1,0 +1,42 @@
+/** The list in letters that read from across the shop, with a box to tick and a place to sign. */
+import { formatNumber } from '../../core/quantity/index.ts';
+import type { DueLine } from '../../core/service-interval/index.ts';
+import type { ShopFacts } from '../kit/index.ts';
+
+interface Props {
+  readonly id: string;
+  readonly heading: string;
+  readonly start: string;
+  readonly list: readonly DueLine[];
+  readonly shop: ShopFacts;
+}
+
+export function WallCard({ id, heading, start, list, shop }: Props) {
+  return (
+    <article class="card" id={id} aria-label={heading}>
+      <header class="card-head">
+        <h4>{heading}</h4>
+        <p>{shop.name}, from {start}</p>
+      </header>
+      <table>
+        <thead>
+          <tr><th scope="col">Done</th><th scope="col">Due</th><th scope="col">Machine</th><th scope="col">What is done</th><th scope="col">After more hours</th><th scope="col">Every</th><th scope="col">Done on, at hours, by</th></tr>
+        </thead>
+        <tbody>
+          {list.map((d, i) => (
+            <tr key={i}>
+              <td><span class="card-tick" /></td>
+              <td class="card-due">{d.date}{d.days < 0 && <span class="card-late">overdue</span>}</td>
+              <td>{d.machine}</td>
+              <td>{d.task}</td>
+              <td class="card-hours">{d.hoursLeft === undefined ? '–' : d.hoursLeft <= 0 ? 'now' : `${formatNumber(d.hoursLeft / 3600, 0)} h`}</td>
+              <td class="card-hours">{d.interval === undefined ? '–' : `${formatNumber(d.interval / 3600, 0)} h`}</td>
+              <td class="card-sign" />
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p class="card-foot">Whichever comes first, the day or the hours. Engine off and plug lead off before any work. The machine’s manual comes before this card.</p>
+    </article>
+  );
+}

@@ -1,0 +1,13 @@
+/** Prints one part of the page alone. The stylesheet hides the rest while the mark is set. */
+export function printAlone(part: HTMLElement): void {
+  const root = document.documentElement;
+  const clean = () => {
+    root.removeAttribute('data-bench-card');
+    part.classList.remove('calc-printing');
+  };
+  // The mark names the part, so that a sheet can ask for its own paper.
+  root.setAttribute('data-bench-card', part.id);
+  part.classList.add('calc-printing');
+  window.addEventListener('afterprint', clean, { once: true });
+  window.print();
+}
