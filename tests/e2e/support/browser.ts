@@ -2,11 +2,11 @@
 import { chromium, type Browser, type BrowserContext, type BrowserContextOptions, type Locator, type Page } from 'playwright-core';
 import { chromiumHelp, findChromium } from '../../../src/build/run/chromium.ts';
 
-export async function launch(): Promise<Browser> {
+export async function launch(more: readonly string[] = []): Promise<Browser> {
   const executablePath = findChromium();
   if (!executablePath) throw new Error(chromiumHelp);
   // As root, as in a container, Chromium needs its sandbox off.
-  return chromium.launch({ executablePath, args: process.getuid?.() === 0 ? ['--no-sandbox'] : [] });
+  return chromium.launch({ executablePath, args: [...(process.getuid?.() === 0 ? ['--no-sandbox'] : []), ...more] });
 }
 
 export interface WatchedPage {
