@@ -71,11 +71,11 @@ function coldValues({ part, sealed, room }: WarmInputs, alone: number, both: num
 function materialTable(d: number, I: number, c: number, room: number): Value {
   const rows = housingMaterials.map(({ value, label }): (string | number)[] => {
     const m = materialOf(value);
-    return [label, m.alpha, room + temperatureChange(d, I, c, m.alpha), m.alphaSource];
+    return [label, m.alpha, room + temperatureChange(d, I, c, m.alpha), m.alphaSource === 'materials-memory' ? 'from memory' : 'textbook'];
   });
   return {
     kind: 'table', key: 'byMaterial', label: 'The same fit in other housings', rows,
-    columns: [{ key: 'material', label: 'Housing' }, { key: 'alpha', label: 'Expansion', units: ['µm/(m·K)', 'µin/(in·°F)'] }, { key: 'temperature', label: 'Warm to', units: degrees }, { key: 'source', label: 'Source' }],
+    columns: [{ key: 'material', label: 'Housing' }, { key: 'alpha', label: 'Expansion', units: ['µm/(m·K)', 'µin/(in·°F)'] }, { key: 'temperature', label: 'Warm to', units: degrees }, { key: 'source', label: 'Expansion from' }],
   };
 }
 

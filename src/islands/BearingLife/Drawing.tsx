@@ -35,9 +35,9 @@ export function Drawing({ id, answer, inputs }: DrawingProps) {
   );
 }
 
-/** Tens, and between them twos and fives where there is room. */
+/** Tens, and threes between them where there is room. */
 function stepsOf(from: number, to: number): number[] {
-  const parts = to - from > 3 ? [1] : [1, 2, 5];
+  const parts = to - from > 3 ? [1] : [1, 3];
   return [...Array.from({ length: to - from }, (_, i) => parts.map((p) => p * 10 ** (from + i))).flat(), 10 ** to];
 }
 
