@@ -18,7 +18,7 @@ export const radius = formula('radius', 'Pitch radius at a gap', 'r = r_c - (g +
 export const climbed = formula('climb', 'How far the belt must climb', 'x = (g_0 - g_1) / (2 * tan(phi / 2))', {
   x: { name: 'climb, in radius', unit: 'mm' }, g_0: { name: 'gap at the start', unit: 'mm' }, g_1: { name: 'gap at the end', unit: 'mm' }, phi,
 });
-export const path = formula('path', 'Length of the belt path', 'L = sqrt(4 * C^2 - (D - d)^2) + D * (pi / 2 + asin((D - d) / (2 * C))) + d * (pi / 2 - asin((D - d) / (2 * C)))', { L, C, D: big, d: small });
+export const path = formula('path', 'Length of the belt path', 'L = sqrt(4 * C^2 - (D - d)^2) + pi / 2 * (D + d) + (D - d) * asin((D - d) / (2 * C))', { L, C, D: big, d: small });
 export const ratio = formula('ratio', 'Blade turns for each turn of the drive pulley', 'i = d_d / (2 * r)', { i: { name: 'speed ratio', unit: '1' }, d_d: { name: 'drive pulley', unit: 'mm' }, r });
 export const passes = formula('passes', 'Turn-and-tighten passes', 'n_p = (g_0 - g_1) / (p * u)', {
   n_p: { name: 'passes, before rounding up', unit: '1' }, g_0: { name: 'gap at the start', unit: 'mm' }, g_1: { name: 'gap at the end', unit: 'mm' }, p: { name: 'thread pitch', unit: 'mm' }, u: { name: 'turn of the screw each pass', unit: '1' },
