@@ -61,7 +61,7 @@ function measure({ seat, size, readings, ring, material }: FitInputs, made: Ring
 function cautionsFor({ seat, material }: FitInputs, fit: Fit): Caution[] {
   if (fit.most <= 0) return [];
   return [
-    ...(seat === 'housing' && material === 'magnesium' ? [{ hazard: 'magnesium', level: 'danger' } as const] : []),
+    ...(seat === 'housing' && material === 'magnesium' ? [{ hazard: 'magnesium', level: 'warning' } as const] : []),
     { hazard: 'heating-housings', level: 'warning' },
     { hazard: 'press-force', level: 'warning' },
     { hazard: 'hot-parts', level: 'caution' },

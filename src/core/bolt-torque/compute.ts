@@ -36,7 +36,7 @@ export const compute = guarded(fields, (inputs): Result => {
     ...reminders(inputs, share),
     stateTable(force, thread.diameter),
   ];
-  const overloads = share > 1 ? [{ hazard: 'bolt-breaks', level: 'caution' } as const] : [];
+  const overloads = share > 1 ? [{ hazard: 'bolt-breaks', level: 'warning' } as const] : [];
   return { ok: true, values, working, cautions: overloads };
 });
 

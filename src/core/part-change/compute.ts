@@ -17,7 +17,7 @@ export const compute = guarded(fields, (inputs): Result => {
   const reopen = (inputs.reopenMinutes / 60) * inputs.labourRate + inputs.stopCost;
   working.push(step(reopening, { k: inputs.reopenMinutes, w: inputs.labourRate, s: inputs.stopCost }, reopen));
   const values = [...neighbour(inputs, life, reopen, working), ...(inputs.mend ? mendOrReplace(inputs, life, reopen, working) : []), ...shapeNote(life)];
-  return { ok: true, values, working, cautions: [{ hazard: 'unexpected-start', level: 'warning' }] };
+  return { ok: true, values, working, cautions: [{ hazard: 'unexpected-start', level: 'danger' }] };
 });
 
 function readLife(inputs: PartInputs, working: WorkingStep[]): Life {

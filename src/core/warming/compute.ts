@@ -82,9 +82,9 @@ function materialTable(d: number, I: number, c: number, room: number): Value {
 function cautionsFor({ part, housingMaterial }: WarmInputs, hot: number, chilled: number, warms: boolean): Caution[] {
   if (!warms) return [];
   return [
-    ...(part === 'housing' && housingMaterial === 'magnesium' ? [{ hazard: 'magnesium', level: 'danger' } as const] : []),
+    ...(part === 'housing' && housingMaterial === 'magnesium' ? [{ hazard: 'magnesium', level: 'warning' } as const] : []),
     { hazard: 'heating-housings', level: 'warning' },
     ...(hot > 273.15 + 45 ? [{ hazard: 'hot-parts', level: 'caution' } as const] : []),
-    ...(chilled < 273.15 - 10 ? [{ hazard: 'cold-parts', level: 'caution' } as const] : []),
+    ...(chilled < 273.15 - 10 ? [{ hazard: 'cold-parts', level: 'warning' } as const] : []),
   ];
 }
