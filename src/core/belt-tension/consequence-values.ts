@@ -1,6 +1,7 @@
 /** What the setting does to bearings, grip and life, and the travel the machine must have. */
 import { step, type WorkingStep } from '../formula.ts';
 import type { Value } from '../result.ts';
+import { bearingLoads } from './bearing-loads.ts';
 import type { BeltInputs, Drive } from './drive.ts';
 import * as f from './formulas.ts';
 import { tensionRatio, tradeFriction } from './friction.ts';
@@ -12,18 +13,23 @@ import { pullBeforeSlip, shaftLoadRunning, shaftLoadStatic } from './tensions.ts
 const over = 1.2;
 
 export function consequenceValues(i: BeltInputs, d: Drive, s: Setting, working: WorkingStep[]): Value[] {
-  return [...shaftValues(d, s, working), ...gripValues(i, d, s, working), lifeValue(s, working), ...travelValues(i, d, working)];
+  return [...shaftValues(i, d, s, working), ...gripValues(i, d, s, working), lifeValue(s, working), ...travelValues(i, d, working)];
 }
 
-function shaftValues(d: Drive, s: Setting, working: WorkingStep[]): Value[] {
+function shaftValues(i: BeltInputs, d: Drive, s: Setting, working: WorkingStep[]): Value[] {
   const rest = (t: number) => shaftLoadStatic(t, d.belts, d.wrap);
   working.push(step(f.shaftRest, { z: d.belts, T_0: s.aim, theta: d.wrap }, rest(s.aim)));
   const { tightWorking, slackWorking } = s.strands;
   const running = shaftLoadRunning(tightWorking, slackWorking, d.belts, d.wrap);
   working.push(step(f.shaftRun, { z: d.belts, T_tight: tightWorking, T_slack: slackWorking, theta: d.wrap }, running));
+  const { near, far } = bearingLoads(running, i.overhang, i.bearingsApart);
+  const arms = { F_r: running, a: i.overhang, b: i.bearingsApart };
+  working.push(step(f.nearBearing, arms, near), step(f.farBearing, arms, far));
   return [
     { kind: 'quantity', key: 'shaftStatic', label: 'Pull on each shaft at rest', value: rest(s.aim), low: rest(s.low), high: rest(s.high), units: ['N', 'lbf'], decimals: [0, 0] },
     { kind: 'quantity', key: 'shaftRunning', label: 'Pull on each shaft, running', value: running, units: ['N', 'lbf'], decimals: [0, 0] },
+    { kind: 'quantity', key: 'nearBearing', label: 'Load on the blade-shaft bearing beside the pulley', value: near, units: ['N', 'lbf'], decimals: [0, 0] },
+    { kind: 'quantity', key: 'farBearing', label: 'Load on the far blade-shaft bearing', value: far, units: ['N', 'lbf'], decimals: [0, 0], note: 'It pulls the other way.' },
   ];
 }
 

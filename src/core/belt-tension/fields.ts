@@ -104,4 +104,6 @@ export const fields = defineFields([
   { key: 'pushExtra', label: 'Stiffness allowance of the push check', kind: 'quantity', dimension: 'force', units: ['N', 'lbf'], min: 0, max: 200, limitFrom: slips, optional: true, more: true, group: 'Belt data' },
   { key: 'wetGrip', label: 'Grip left when wet or coated with slurry', kind: 'quantity', dimension: 'ratio', units: ['%', '%'], default: 50, min: 5, max: 100, more: true, group: 'Belt data', help: 'Share of the dry friction. Common practice, no source: wet rubber on metal varies widely.' },
   { key: 'thread', label: 'Tensioner screw, thread pitch', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 1.25, min: 0.2, max: 10, limitFrom: slips, more: true, group: 'Belt data' },
+  { key: 'overhang', label: 'Pulley overhang, middle of pulley to middle of near bearing', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 25, min: 0, max: 500, limitFrom: slips, more: true, group: 'Blade shaft' },
+  { key: 'bearingsApart', label: 'Distance between the two bearings, middle to middle', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 50, min: 5, max: 2000, limitFrom: slips, more: true, group: 'Blade shaft' },
 ]);

@@ -9,6 +9,7 @@ export { beltLength, centreForLength, crossedLength, freeSpan, lean, pulleys, sh
 export { arcFactor, arcPolynomial, tensionRatio, tradeFriction, tradeRatio, wedgedFriction } from './friction.ts';
 export { bestSpeed, centrifugal, pullAtStrength, pullBeforeSlip, shaftLoadRunning, shaftLoadStatic, staticByCapstan, staticByTrade, strandsAtSlip, strandsWhenSet, type Strands } from './tensions.ts';
 export { axialStiffness, centreMove, deflectionForce, spanFrequency, stretch, tensionFromDeflection, tensionFromFrequency, tensionFromStretch } from './checks.ts';
+export { bearingLoads, type BearingLoads } from './bearing-loads.ts';
 export { beltNotes, findPitch, type Pitch, type PitchRange } from './pitch.ts';
 export { flexLife, flexPasses, lifeExponent, lifeShare } from './life.ts';
 export { grooveSize, outsideMinusPitch, pitchFromOutside, ribbedFace } from './pulley-size.ts';

@@ -1,5 +1,6 @@
 import { block } from '../../block.ts';
 import { defineFields } from '../../field.ts';
+import { bearingLoads } from '../bearing-loads.ts';
 import { arcFactor, arcPolynomial, tensionRatio, wedgedFriction } from '../friction.ts';
 import { flexLife, flexPasses } from '../life.ts';
 import { bestSpeed, centrifugal, pullAtStrength, pullBeforeSlip, shaftLoadRunning, shaftLoadStatic, staticByCapstan, staticByTrade, strandsAtSlip } from '../tensions.ts';
@@ -80,6 +81,17 @@ export const tensionBlocks = {
       rest: i.tension === undefined ? undefined : shaftLoadStatic(i.tension, i.belts, i.wrap),
       running: i.tight === undefined || i.slack === undefined ? undefined : shaftLoadRunning(i.tight, i.slack, i.belts, i.wrap),
     }),
+  }),
+  'bearing-loads': block({
+    what: 'loads on the two bearings of a shaft with an overhung pulley',
+    source: 'arithmetic',
+    fields: defineFields([
+      newton('pull', 'Pull on the shaft'),
+      { key: 'overhang', label: 'Overhang', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 0 },
+      { key: 'apart', label: 'Between the bearings', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 0, above: true },
+    ]),
+    gives: { near: { label: 'Near bearing', units: force }, far: { label: 'Far bearing, the other way', units: force } },
+    run: (i) => ({ ...bearingLoads(i.pull, i.overhang, i.apart) }),
   }),
   'flex-life': block({
     what: 'passes and hours a V belt stands, from its two peak tensions',
