@@ -25,15 +25,15 @@ export const compute = guarded(fields, (inputs): Result => {
   const most = mostWorthPaying(c);
   const values: Value[] = [
     { kind: 'money', key: 'mostWorth', label: 'Most worth paying for this repair', value: roundMoney(Math.max(0, most)), main: true },
-    stand(c, most),
     ...gate(inputs, c, working),
+    stand(c, most),
     ...quote.values,
     ...yearly(c, inputs, working),
     serviceTable(c),
     ...flips(c, inputs, most, working),
     ...chance(c, inputs),
     ...rulesOfThumb(inputs, quote.total, working),
-    ...(inputs.alreadySpent > 0 ? [{ kind: 'verdict', key: 'spent', label: 'Money already spent', code: 'already-spent', level: 'note', data: { spent: inputs.alreadySpent } } as const] : []),
+    ...(inputs.alreadySpent > 0 ? [{ kind: 'verdict', key: 'spent', label: 'Money already spent', code: 'already-spent', level: 'note', data: { spent: inputs.alreadySpent }, main: true } as const] : []),
   ];
   return { ok: true, values, working, cautions: cautions(inputs) };
 });

@@ -15,6 +15,8 @@ export function Drawing({ id, answer, reader }: DrawingProps) {
   const found = answer.values.find((v) => v.key === 'crossing');
   const crossing = found?.kind === 'number' ? found.value : undefined;
   const last = Math.max(...rows.map((r) => r.years));
+  // The crossing is a point of the curve, so that its mark lies on the line between two whole years.
+  const points = crossing !== undefined && crossing > (rows[0]?.years ?? 0) && crossing < last ? [...rows, { years: crossing, repair: fresh.n }].sort((a, b) => a.years - b.years) : rows;
   const shown = crossing !== undefined && crossing <= last ? crossing : undefined;
   const given = rows.reduce((best, r) => (Math.abs(r.repair - repair.n) < Math.abs(best.repair - repair.n) ? r : best), rows[0] ?? { years: 1, repair: repair.n });
 
@@ -41,7 +43,7 @@ export function Drawing({ id, answer, reader }: DrawingProps) {
       <text class="pic-text" x={(plot.left + plot.right) / 2} y={plot.bottom + 34} text-anchor="middle">years of service after the repair</text>
       <path class="pic-axis" d={`M${plot.left} ${plot.top}V${plot.bottom}H${plot.right}`} />
       <path class="pic-second" d={`M${plot.left} ${y(fresh.n).toFixed(1)}H${plot.right}`} />
-      <path class="pic-first" d={curve(rows, high, x, y)} />
+      <path class="pic-first" d={curve(points, high, x, y)} />
       {shown !== undefined && (
         <g>
           <path class="pic-lead" d={`M${x(shown).toFixed(1)} ${plot.top}V${plot.bottom}`} />

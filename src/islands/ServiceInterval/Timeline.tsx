@@ -13,6 +13,8 @@ export function Timeline({ list }: { readonly list: readonly DueLine[] }) {
   // Marks keep clear of the edges, so that none is cut in half.
   const x = linear(from, to, left + 7, right - 7);
   const start = x(0);
+  // Words keep clear of the line where it stands at the left edge.
+  const words = start < left + 24 ? start + 12 : left;
   const bottom = first + rows.length * rowHigh - 6;
   return (
     <g>
@@ -24,7 +26,7 @@ export function Timeline({ list }: { readonly list: readonly DueLine[] }) {
         const figures = `${d.date}`;
         return (
           <g key={i}>
-            <text class="pic-text pic-halo" x={left} y={y}>{fitText(`${d.machine}: ${d.task}`, right - left - figures.length * 7.6 - 12)}</text>
+            <text class="pic-text pic-halo" x={words} y={y}>{fitText(`${d.machine}: ${d.task}`, right - words - figures.length * 7.6 - 12)}</text>
             <text class="pic-figure pic-halo" x={right} y={y} text-anchor="end">{figures}</text>
             <path class={d.days < 0 ? 'pic-bar pic-bar-caution' : 'pic-bar'} d={`M${Math.min(start, at).toFixed(1)} ${y + 10}h${Math.max(1, Math.abs(at - start)).toFixed(1)}v4h${(-Math.max(1, Math.abs(at - start))).toFixed(1)}z`} />
             <path class={d.days < 0 ? 'pic-bar-caution' : 'pic-accent-fill'} d={d.by === 'hours' ? `M${at.toFixed(1)} ${y + 5}l7 7l-7 7l-7 -7z` : `M${(at - 6).toFixed(1)} ${y + 6}h12v12h-12z`} />

@@ -11,6 +11,11 @@ interface Props {
   readonly shop: ShopFacts;
 }
 
+/** A card has at least this many lines on paper; the empty ones are written in by hand. */
+const least = 9;
+
+const hours = (seconds: number) => `${formatNumber(Math.floor(seconds / 360 + 1e-9) / 10)} h`;
+
 export function WallCard({ id, heading, start, list, shop }: Props) {
   return (
     <article class="card" id={id} aria-label={heading}>
@@ -29,11 +34,12 @@ export function WallCard({ id, heading, start, list, shop }: Props) {
               <td class="card-due">{d.date}{d.days < 0 && <span class="card-late">overdue</span>}</td>
               <td>{d.machine}</td>
               <td>{d.task}</td>
-              <td class="card-hours">{d.hoursLeft === undefined ? '–' : d.hoursLeft <= 0 ? 'now' : `${formatNumber(d.hoursLeft / 3600, 0)} h`}</td>
-              <td class="card-hours">{d.interval === undefined ? '–' : `${formatNumber(d.interval / 3600, 0)} h`}</td>
+              <td class="card-hours">{d.hoursLeft === undefined ? '–' : d.hoursLeft <= 0 ? 'now' : hours(d.hoursLeft)}</td>
+              <td class="card-hours">{d.interval === undefined ? '–' : hours(d.interval)}</td>
               <td class="card-sign" />
             </tr>
           ))}
+          {Array.from({ length: Math.max(0, least - list.length) }, (_, i) => <tr class="card-blank" key={`blank-${i}`} aria-hidden="true"><td><span class="card-tick" /></td><td /><td /><td /><td /><td /><td /></tr>)}
         </tbody>
       </table>
       <p class="card-foot">Whichever comes first, the day or the hours. Engine off and plug lead off before any work. The machine’s manual comes before this card.</p>

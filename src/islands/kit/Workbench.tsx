@@ -8,6 +8,7 @@ import type { TakeAwayProps } from './export/take-away.ts';
 import type { UnderBox } from './form/form.ts';
 import { ErrorSummary } from './form/ErrorSummary.tsx';
 import { FieldList } from './form/FieldList.tsx';
+import { hasLongRows } from './form/RowsBox.tsx';
 import { UnitSwitch } from './form/UnitSwitch.tsx';
 import { PrintHead } from './PrintHead.tsx';
 import type { IslandProps, ShopFacts } from './props.ts';
@@ -45,6 +46,8 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
   const summary = worked && !stale ? mainOf(worked.answer.values).map((v) => spoken(v, reader)).join(' ') : '';
   const announced = useAnnouncement(summary, bench.live && Object.keys(bench.figures.typed).length > 0);
   const untouched = bench.figures.baseIsExample && Object.keys(bench.figures.typed).length === 0;
+  // Long rows need the whole width; the answer then stands below them.
+  const longRows = topic.fields.some((f) => f.kind === 'rows' && !f.more && hasLongRows(f));
   // The short form leads to the full one, which goes by the topic's name.
   const query = () => linkQuery(bench.figures, topic.fields, page.compact ? page.name : page.id, bench.calculation.said);
 
@@ -55,7 +58,7 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
   };
 
   return (
-    <section class={page.compact ? 'calc calc-compact' : 'calc'} id={`${page.id}-calculator`} data-live={bench.live ? 'yes' : 'no'} aria-label={topic.title}>
+    <section class={`calc${page.compact ? ' calc-compact' : ''}${longRows ? ' calc-form-above' : ''}`} id={`${page.id}-calculator`} data-live={bench.live ? 'yes' : 'no'} aria-label={topic.title}>
       <PrintHead id={page.id} title={topic.title} shop={page.shop.name} address={page.address} />
       <div class="calc-sheet">
         <form class="calc-form" noValidate onSubmit={submit} aria-labelledby={`${page.id}-figures`}>

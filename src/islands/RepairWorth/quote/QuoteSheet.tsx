@@ -1,10 +1,10 @@
 /** The sheet the customer takes home: one page, plain words, nothing of the shop's own sums. */
 import type { ShopFacts } from '../../kit/index.ts';
-import { quoteLines, type QuoteData, type QuoteLine } from './data.ts';
-import { lineName } from './file.ts';
+import { quoteLines, type QuoteData } from './data.ts';
 import { validUntil, type Letter } from './letter.ts';
 import { dayWriter, moneyWriter, numberWriter } from './money.ts';
 import { QuoteChoices } from './QuoteChoices.tsx';
+import { QuoteLines } from './QuoteLines.tsx';
 import { quoteWords } from './words.ts';
 
 interface Props {
@@ -23,7 +23,6 @@ export function QuoteSheet({ id, data, letter, shop }: Props) {
   const number = numberWriter(letter.language, shop.currency);
   const day = dayWriter(letter.language, shop.currency);
   const lines = quoteLines(data);
-  const priced = lines.some((l) => l.price !== undefined);
   const until = validUntil(letter);
   const credited = data.feeCredited && data.fee > 0;
   const notIncluded = [words.hidden, ...(data.engineChecked ? [] : [words.engineOpen]), ...(data.fee > 0 ? [credited ? words.feeStays(money(data.fee)) : words.feeOwed(money(data.fee))] : []), words.others, ...(letter.alsoNotIncluded.trim() ? [letter.alsoNotIncluded.trim()] : [])];
@@ -44,26 +43,7 @@ export function QuoteSheet({ id, data, letter, shop }: Props) {
         <Fact name={words.machine} text={letter.machine} />
         <Fact name={words.work} text={letter.work} />
       </dl>
-      <table class="sheet-lines">
-        <thead>
-          <tr><th scope="col">{words.columns.what}</th>{priced && <th scope="col">{words.columns.quantity}</th>}{priced && <th scope="col">{words.columns.price}</th>}<th scope="col">{words.columns.line}</th></tr>
-        </thead>
-        <tbody>
-          {lines.map((l, i) => (
-            <tr key={i}>
-              <td>{nameOf(l)}</td>
-              {priced && <td>{l.quantity !== undefined && `${number(l.quantity)}${l.kind === 'labour' ? ` ${words.hours}` : ''}`}</td>}
-              {priced && <td>{l.price !== undefined && money(l.price)}</td>}
-              <td>{l.amount === undefined ? words.lumpPart : money(l.amount)}</td>
-            </tr>
-          ))}
-        </tbody>
-        <tfoot>
-          <Sum name={words.total} amount={money(data.total)} span={priced ? 3 : 1} strong />
-          {credited && <Sum name={words.feeOff} amount={money(data.toPay - data.total)} span={priced ? 3 : 1} />}
-          {credited && <Sum name={words.toPay} amount={money(data.toPay)} span={priced ? 3 : 1} strong />}
-        </tfoot>
-      </table>
+      <QuoteLines data={data} lines={lines} words={words} money={money} number={number} />
       {until && <p class="sheet-until">{words.until(day(until))}</p>}
       <QuoteChoices data={data} words={words} money={money} number={number} />
       <section class="sheet-part">
@@ -78,18 +58,8 @@ export function QuoteSheet({ id, data, letter, shop }: Props) {
       </section>
     </article>
   );
-
-  function nameOf(line: QuoteLine): string {
-    const name = lineName(line, data, words);
-    // Without a column of its own a quantity stands beside the name.
-    return !priced && line.quantity !== undefined && line.quantity !== 1 ? `${name} × ${number(line.quantity)}` : name;
-  }
 }
 
 function Fact({ name, text }: { readonly name: string; readonly text: string }) {
   return text.trim() === '' ? null : <div><dt>{name}</dt><dd>{text.trim()}</dd></div>;
-}
-
-function Sum({ name, amount, span, strong = false }: { readonly name: string; readonly amount: string; readonly span: number; readonly strong?: boolean }) {
-  return <tr class={strong ? 'sheet-sum' : undefined}><th scope="row" colSpan={span}>{name}</th><td>{amount}</td></tr>;
 }

@@ -19,8 +19,11 @@ export function numberWriter(language: QuoteLanguage, currency: string): (value:
   return (value) => format.format(value);
 }
 
-/** @param day YYYY-MM-DD */
+/** @param day YYYY-MM-DD; a day out of all bounds is written as it stands */
 export function dayWriter(language: QuoteLanguage, currency: string): (day: string) => string {
   const format = new Intl.DateTimeFormat(localeOf(language, currency), { dateStyle: 'long', timeZone: 'UTC' });
-  return (day) => format.format(new Date(`${day}T00:00:00Z`));
+  return (day) => {
+    const moment = new Date(`${day}T00:00:00Z`);
+    return Number.isNaN(moment.getTime()) ? day : format.format(moment);
+  };
 }

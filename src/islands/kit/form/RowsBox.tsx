@@ -8,6 +8,13 @@ import { RowCell } from './RowCell.tsx';
 import { ProblemLine } from './FieldFrame.tsx';
 import { boxId, unitBeside, type Form } from './form.ts';
 
+/** More columns than this do not fit beside the answer. */
+const few = 4;
+
+export function hasLongRows(field: RowsField): boolean {
+  return field.columns.length > few;
+}
+
 interface Props {
   readonly form: Form;
   readonly field: RowsField;
@@ -37,7 +44,7 @@ export function RowsBox({ form, field }: Props) {
   };
 
   return (
-    <fieldset class={problem ? 'calc-field calc-rows calc-wrong' : 'calc-field calc-rows'} id={box} tabIndex={-1}>
+    <fieldset class={`calc-field calc-rows${hasLongRows(field) ? ' calc-rows-long' : ''}${problem ? ' calc-wrong' : ''}`} id={box} tabIndex={-1}>
       <legend>{field.label}{field.optional && <span class="calc-optional"> {say.optional}</span>}</legend>
       {field.help && <p class="calc-help">{field.help}</p>}
       {problem && <ProblemLine box={box} problem={problem} />}

@@ -45,13 +45,18 @@ function Table({ value, reader, sources }: { readonly value: TableValue; readonl
         <thead><tr>{value.columns.map((c) => <th scope="col" key={c.key}>{c.label}{columnUnit(c, reader)}</th>)}</tr></thead>
         <tbody>
           {value.rows.map((row, i) => (
-            <tr key={i}>{row.map((cell, j) => <td key={j} class={typeof cell === 'number' ? 'calc-number' : undefined}>{cellText(cell, value.columns[j], reader)}</td>)}</tr>
+            <tr key={i}>{row.map((cell, j) => <td key={j} class={typeof cell === 'number' || isDay(cell) ? 'calc-number' : undefined}>{cellText(cell, value.columns[j], reader)}</td>)}</tr>
           ))}
         </tbody>
       </table>
       {value.note && <p class="calc-note">{value.note}</p>}
     </div>
   );
+}
+
+/** A day must not break at its hyphens. */
+function isDay(cell: string | null): boolean {
+  return cell !== null && /^\d{4}-\d\d-\d\d$/.test(cell);
 }
 
 function columnUnit(column: TableColumn, reader: Reader): string {
