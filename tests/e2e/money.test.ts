@@ -1,0 +1,158 @@
+/** Quotes, cards and files made on the page: they come out from a server and from disk, and hold what the page shows. */
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { serveFolder, type Serving } from '../../src/build/serve.ts';
+import { launch, wakeCalculator, watchedPage } from './support/browser.ts';
+import { dist } from './support/site.ts';
+
+let browser: Browser;
+let serving: Serving;
+
+beforeAll(async () => {
+  browser = await launch();
+  serving = await serveFolder(dist);
+});
+afterAll(async () => {
+  await browser.close();
+  await serving.close();
+});
+
+const ways = [
+  { way: 'from a server', address: (file: string) => serving.address + file },
+  { way: 'from disk', address: (file: string) => new URL(file, pathToFileURL(join(dist, '/'))).href },
+];
+
+/** Parts and labor: 64 at a 40 % margin is 106.67, and no price, sum or year comes to 64. */
+const quote = new URLSearchParams({ calc: 'repair-worth', 'f.quoteAs': 'lines', 'f.labourHours': '1.8', 'f.labourRate': '95', 'f.taxParts': '7 %', 'f.asIs': '120', 'f.serviceYears': '3', 'f.hoursPerYear': '150', 'f.newPrice': '1300', 'f.newLife': '6' });
+for (const [key, value] of Object.entries({ part: 'Drive belt', quantity: '1', amount: '64', basis: 'margin', share: '40 %' })) quote.set(`f.lines.1.${key}`, value);
+
+async function saved(page: Page, button: string): Promise<{ readonly name: string; readonly text: string }> {
+  const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: button }).click()]);
+  return { name: download.suggestedFilename(), text: await readFile(await download.path(), 'utf8') };
+}
+
+/** Presses a print button with the printer unplugged: the page stays as it would go to paper. */
+async function pressPrint(page: Page, button: string): Promise<void> {
+  await page.evaluate(() => (window.print = () => undefined));
+  await page.getByRole('button', { name: button }).click();
+}
+
+const sheets = (pdf: Buffer) => pdf.toString('latin1').match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+
+describe.each(ways)('$way', ({ address }) => {
+  test('a quote is saved as a table with the customer’s prices and none of the shop’s', async () => {
+    const { page, context, troubles } = await watchedPage(browser);
+    await page.goto(`${address('calculators/repair-worth.html')}?${quote}`);
+    await wakeCalculator(page);
+    await page.fill('#repair-worth-quote-sheet-customer', 'Señora Ortega');
+    await page.fill('#repair-worth-quote-sheet-number', '1182');
+    const { name, text } = await saved(page, 'Save it as a table (CSV)');
+    expect(name).toBe('quote-1182-senora-ortega.csv');
+    // The mark of UTF-8 first, then lines that end in CR LF; 1.8 h at 95 and 7 % on the part come to 285.13.
+    expect(text.charCodeAt(0)).toBe(0xfeff);
+    const lines = text.slice(1).split('\r\n');
+    expect(lines).toEqual(expect.arrayContaining(['For,Señora Ortega,,', 'Drive belt,1,106.67,106.67', 'Labor,1.8,,171', 'Tax,,,7.47', 'Total,,,285.13']));
+    expect(lines.at(-1)).toBe('');
+    expect(lines.some((line) => line.split(',').includes('64'))).toBe(false);
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+
+  test('the services are saved for a calendar and as a table, and start today', async () => {
+    const { page, context, troubles } = await watchedPage(browser);
+    await page.goto(address('calculators/service-interval.html'));
+    await wakeCalculator(page);
+    const today = await page.evaluate(() => new Date().toLocaleDateString('sv'));
+    expect(await page.inputValue('#service-interval-start')).toBe(today);
+    const { name, text } = await saved(page, 'Save for a calendar (ICS)');
+    expect(name).toBe(`due-next-${today}.ics`);
+    const lines = text.replace(/\r\n /g, '').split('\r\n');
+    expect(lines.slice(0, 2)).toEqual(['BEGIN:VCALENDAR', 'VERSION:2.0']);
+    expect(lines.filter((l) => l === 'BEGIN:VEVENT')).toHaveLength(3);
+    expect(lines.filter((l) => /^DTSTAMP:\d{8}T\d{6}Z$/.test(l))).toHaveLength(3);
+    const names = lines.filter((l) => l.startsWith('UID:'));
+    expect(new Set(names).size).toBe(3);
+    expect(text.split('\r\n').filter((l) => Buffer.byteLength(l) > 75)).toEqual([]);
+    const again = await saved(page, 'Save for a calendar (ICS)');
+    expect(again.text.replace(/\r\n /g, '').split('\r\n').filter((l) => l.startsWith('UID:'))).toEqual(names);
+    const table = await saved(page, 'Save as a table (CSV)');
+    expect(table.text.slice(1).split('\r\n')[0]).toBe('Due on,In days,Machine,What is done,Interval (h),Still to run (h),Goes by');
+    expect(table.text.trim().split('\r\n')).toHaveLength(4);
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+});
+
+test.each(['A4', 'Letter'])('the quote prints on one page of %s, in either language, alone', async (format) => {
+  for (const language of ['en', 'es']) {
+    for (const parts of [1, 40]) {
+      const { page, context } = await watchedPage(browser);
+      const figures = new URLSearchParams(quote);
+      for (let k = 1; k <= parts; k += 1) for (const [key, value] of Object.entries({ part: `Part number ${k}`, quantity: '1', amount: '6.40', basis: 'price', share: '0' })) figures.set(`f.lines.${k}.${key}`, value);
+      await page.goto(`${serving.address}calculators/repair-worth.html?${figures}`);
+      await wakeCalculator(page);
+      await page.selectOption('#repair-worth-quote-sheet-language', language);
+      await pressPrint(page, 'Print the quote');
+      await page.emulateMedia({ media: 'print' });
+      expect(await page.locator('#repair-worth-quote-sheet').isVisible()).toBe(true);
+      expect(await page.locator('.calc-form, .calc-main, .calc-working, .site-header').filter({ visible: true }).count()).toBe(0);
+      expect(sheets(await page.pdf({ format, preferCSSPageSize: true })), `${language}, ${parts} parts`).toBe(1);
+      await context.close();
+    }
+  }
+});
+
+test('nothing is printed or saved from figures that do not work out', async () => {
+  const { page, context } = await watchedPage(browser);
+  await page.goto(`${serving.address}calculators/repair-worth.html`);
+  await wakeCalculator(page);
+  await page.fill('#repair-worth-newPrice', 'much');
+  expect(await page.getByRole('button', { name: 'Print the quote' }).isDisabled()).toBe(true);
+  expect(await page.getByRole('button', { name: 'Save it as a table (CSV)' }).isDisabled()).toBe(true);
+  await context.close();
+});
+
+test('the wall card prints on its side, alone', async () => {
+  const { page, context } = await watchedPage(browser);
+  await page.goto(`${serving.address}calculators/service-interval.html`);
+  await wakeCalculator(page);
+  await pressPrint(page, 'Print the wall card');
+  const pdf = await page.pdf({ format: 'A4', preferCSSPageSize: true });
+  expect(sheets(pdf)).toBe(1);
+  const [, width, height] = /\/MediaBox\s*\[\s*0\s+0\s+([\d.]+)\s+([\d.]+)/.exec(pdf.toString('latin1')) ?? [];
+  expect(Number(width)).toBeGreaterThan(Number(height));
+  await context.close();
+});
+
+test('a half-finished search is there again after the page was closed, with its machine and its day', async () => {
+  const { page, context, troubles } = await watchedPage(browser);
+  const open = async (to: Page) => {
+    await to.goto(`${serving.address}faults/vibration.html`);
+    await to.locator('.fault').scrollIntoViewIfNeeded();
+    await to.locator('.fault[data-live=yes]').waitFor();
+  };
+  await open(page);
+  const first = await page.locator('.fault-what').innerText();
+  await page.fill('#vibration-machine', 'MP-500, ticket 1182');
+  await page.getByRole('button', { name: 'All right here' }).click();
+  await page.getByRole('button', { name: 'Can’t check that now' }).click();
+  const next = await page.locator('.fault-what').innerText();
+  expect(next).not.toBe(first);
+  await page.close();
+
+  const later = await context.newPage();
+  await open(later);
+  expect(await later.locator('.fault-what').innerText()).toBe(next);
+  expect(await later.inputValue('#vibration-machine')).toBe('MP-500, ticket 1182');
+  expect(await later.locator('.fault-seen').innerText()).toContain(first);
+  await later.emulateMedia({ media: 'print' });
+  expect(await later.locator('.fault-ticket-paper').innerText()).toMatch(/MP-500, ticket 1182[\s\S]*Begun: \d{4}-\d\d-\d\d/);
+  await later.emulateMedia({ media: 'screen' });
+  await later.getByRole('button', { name: 'Start this complaint afresh' }).click();
+  expect(await later.locator('.fault-what').innerText()).toBe(first);
+  expect(troubles).toEqual([]);
+  await context.close();
+});

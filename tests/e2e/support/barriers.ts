@@ -1,0 +1,57 @@
+/** axe on every page, light and dark, at one width: WCAG 2.2 AA, and nothing wider than the screen. */
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import type { AxeResults } from 'axe-core';
+import type { Page } from 'playwright-core';
+import { serveFolder } from '../../../src/build/serve.ts';
+import { launch } from './browser.ts';
+import { dist, pages } from './site.ts';
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+const everything = { runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] } };
+/** What a change of colours can break. */
+const colours = { runOnly: { type: 'rule', values: ['color-contrast', 'link-in-text-block'] } };
+
+declare const window: { axe: { run: (where: Document, options: unknown) => Promise<AxeResults> } };
+
+export interface Barrier {
+  readonly what: string;
+  readonly count: number;
+  /** One mark in a shared part fails on every page: three places are enough to find it. */
+  readonly first: readonly string[];
+}
+
+export async function findBarriers(viewport: { width: number; height: number }): Promise<{ barriers: Barrier[]; looked: number }> {
+  const browser = await launch();
+  const serving = await serveFolder(dist);
+  // The rules are put into the page from outside, which the site's own policy would refuse.
+  const context = await browser.newContext({ viewport, bypassCSP: true, serviceWorkers: 'block', reducedMotion: 'reduce' });
+  const page = await context.newPage();
+  const found = new Map<string, string[]>();
+  const note = (what: string, where: string) => found.set(what, [...(found.get(what) ?? []), where]);
+  for (const file of pages) {
+    await page.emulateMedia({ colorScheme: 'light' });
+    await page.goto(serving.address + file, { waitUntil: 'load' });
+    await wakeAll(page);
+    await page.evaluate(axe);
+    await judge(page, everything, (what, where) => note(what, `${file} at ${where}`));
+    await page.emulateMedia({ colorScheme: 'dark' });
+    await judge(page, colours, (what, where) => note(`${what} (dark)`, `${file} at ${where}`));
+    const tooWide = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    if (tooWide > 0) note('wider than the screen', `${file} by ${tooWide} px`);
+  }
+  await browser.close();
+  await serving.close();
+  return { barriers: [...found].map(([what, places]) => ({ what, count: places.length, first: places.slice(0, 3) })), looked: pages.length };
+}
+
+/** Islands start when they come into view, as they do for whoever reads the page; it is judged alive. */
+async function wakeAll(page: Page): Promise<void> {
+  for (const island of await page.locator('astro-island').all()) await island.scrollIntoViewIfNeeded();
+  await page.waitForFunction(() => !document.querySelector('astro-island[ssr]'));
+}
+
+async function judge(page: Page, options: object, note: (what: string, where: string) => void): Promise<void> {
+  const { violations } = await page.evaluate((asked) => window.axe.run(document, asked), { ...options, resultTypes: ['violations'] });
+  for (const v of violations) for (const node of v.nodes) note(`${v.id}: ${v.help}`, `${node.target.join(' ')}: ${node.failureSummary?.split('\n').slice(1, 3).join(' ').trim()}`);
+}
