@@ -42,7 +42,7 @@ export function Drawing({ id, answer, reader }: DrawingProps) {
       <Arrow class="pic-arrow pic-accent" x1={at.x + up[0] * 34} y1={at.y + up[1] * 34} x2={at.x + up[0] * 2} y2={at.y + up[1] * 2} />
       <path class="pic-lead" d={`M${bottom.x1} ${bottom.y1}L${size.x1 + down[0] * 5} ${size.y1 + down[1] * 5}M${bottom.x2} ${bottom.y2}L${size.x2 + down[0] * 5} ${size.y2 + down[1] * 5}`} />
       <SizeLine {...size} />
-      <text class="pic-text" x={180} y={below + 18} text-anchor="middle">free span <tspan class="pic-figure">{plain(span)}</tspan>, centres <tspan class="pic-figure">{plain(centre)}</tspan></text>
+      <text class="pic-text" x={180} y={below + 18} text-anchor="middle">free span <tspan class="pic-figure">{plain(span)}</tspan>, centers <tspan class="pic-figure">{plain(centre)}</tspan></text>
       <text class="pic-text" x={8} y={below + 42}>engine <tspan class="pic-figure">{plain(engine)}</tspan></text>
       <text class="pic-text" x={8} y={below + 60}>wrap <tspan class="pic-figure">{text(get('engineWrap'))}</tspan></text>
       <text class="pic-text" x={352} y={below + 42} text-anchor="end">blade <tspan class="pic-figure">{plain(blade)}</tspan></text>

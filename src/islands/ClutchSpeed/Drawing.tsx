@@ -31,7 +31,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
       title="Clutch at rest, and its speeds from standstill up"
       description={description}
       height={444}
-      caption="Drum, gap and centre of mass to scale; the shape of the shoes is not asked for. Broken outline: the shoe with the weak spring, out on the drum. On the ladder, grey: the blade must stand still; band above it: engagement is too near to idle."
+      caption="Drum, gap and center of mass to scale; the shape of the shoes is not asked for. Broken outline: the shoe with the weak spring, out on the drum. On the ladder, gray: the blade must stand still; band above it: engagement is too near to idle."
     >
       <circle class="pic-drum" cx={centre.x} cy={centre.y} r={parts.drum + 4} />
       <circle class="pic-steel pic-part-edge" cx={centre.x} cy={centre.y} r={parts.drum} />
@@ -42,7 +42,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
       <path class="pic-lead" d={`M${parts.masses[0]?.x ?? 0} ${parts.masses[0]?.y ?? 0}L178 62`} />
       <SizeLine x1={centre.x - parts.drum} y1={centre.y + parts.drum + 14} x2={centre.x + parts.drum} y2={centre.y + parts.drum + 14} />
       <TextLines x={182} y={30} lines={[['drum', length(input('drum'))]]} />
-      <TextLines x={182} y={66} lines={['centre of mass', ['at', length(input('radius'))]]} />
+      <TextLines x={182} y={66} lines={['center of mass', ['at', length(input('radius'))]]} />
       <TextLines x={182} y={116} lines={[['gap at rest', length(input('gap'))], [shoes === 1 ? 'shoe' : 'shoes', String(shoes)]]} />
       <SpeedLadder marks={marks} idle={toUnit(idle, 'rpm')} near={toUnit(idle * idleMarginWanted, 'rpm')} running={toUnit(running, 'rpm')} top={222} />
     </Picture>

@@ -4,7 +4,7 @@ export interface DrumInput {
   readonly drum: number;
   /** Gap between shoe and drum at rest [m]. */
   readonly gap: number;
-  /** Centre of mass of a shoe from the shaft at rest [m]. */
+  /** Center of mass of a shoe from the shaft at rest [m]. */
   readonly mass: number;
   readonly shoes: number;
 }
@@ -22,7 +22,7 @@ export interface DrumParts {
 export function layDrum({ drum, gap, mass, shoes }: DrumInput, radius: number, at: { readonly x: number; readonly y: number }): DrumParts {
   const scale = radius / drum;
   const outer = (drum - gap) * scale;
-  // A shoe as deep inside its centre of mass as outside it, but never through the shaft.
+  // A shoe as deep inside its center of mass as outside it, but never through the shaft.
   const inner = Math.max(radius * 0.18, 2 * mass * scale - outer);
   const share = (2 * Math.PI) / Math.max(2, shoes);
   const span = share * 0.82;
