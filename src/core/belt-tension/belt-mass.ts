@@ -1,5 +1,5 @@
 /**
- * Mass of one belt or rib for each metre, with how far printed figures lie apart.
+ * Mass of one belt or rib for each meter, with how far printed figures lie apart.
  * Books differ by 10 to 15 %, and the frequency check is wrong by as much as the mass is: weigh the belt when it matters.
  */
 import type { Section } from './sections.ts';

@@ -17,7 +17,7 @@ export function checkValues(i: BeltInputs, d: Drive, s: Setting, working: Workin
     { kind: 'quantity', key: 'pluck', label: 'Note of the plucked span', value: pluck(s.aim, d.mass), low: pluck(s.low, d.mass), high: pluck(s.high, d.mass), units: ['Hz', 'Hz'], decimals: [0, 0], main: true, ...(d.massSource ? { source: d.massSource } : {}) },
     // A heavier belt sounds lower at the same tension: this is what not knowing the mass costs.
     { kind: 'quantity', key: 'pluckSpread', label: 'That note if the belt’s mass is not as assumed', value: pluck(s.aim, d.mass), low: pluck(s.aim, d.massHigh), high: pluck(s.aim, d.massLow), units: ['Hz', 'Hz'], decimals: [0, 0] },
-    { kind: 'quantity', key: 'mass', label: 'Mass of one belt or rib, per metre', value: d.mass, low: d.massLow, high: d.massHigh, units: ['g/m', 'lb/ft'], decimals: [0, 4], ...(d.massSource ? { source: d.massSource } : {}) },
+    { kind: 'quantity', key: 'mass', label: 'Mass of one belt or rib, per meter', value: d.mass, low: d.massLow, high: d.massHigh, units: ['g/m', 'lb/ft'], decimals: [0, 4], ...(d.massSource ? { source: d.massSource } : {}) },
   ];
   if (i.axial === undefined) return values;
   const grow = (t: number) => stretch(t, i.apart, i.axial as number);

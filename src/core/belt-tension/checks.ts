@@ -62,7 +62,7 @@ export function axialStiffness(force: number, apart: number, growth: number): nu
 }
 
 /**
- * Centre movement that changes the belt path by a given length.
+ * Center movement that changes the belt path by a given length.
  * Formula: dC = dL / (2 sin(theta / 2)); theta the wrap of the small pulley.
  * @returns dC [m]
  */

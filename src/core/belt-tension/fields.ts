@@ -96,10 +96,10 @@ export const fields = defineFields([
     key: 'rule', label: 'Push the span down by', kind: 'choice', default: '64', more: true, group: 'Check a belt',
     options: [
       { value: '64', label: '1/64 of the span' },
-      { value: '16mm', label: '16 mm for each metre of span', help: '2.4 % further than 1/64: the forces differ by as much.' },
+      { value: '16mm', label: '16 mm for each meter of span', help: '2.4 % further than 1/64: the forces differ by as much.' },
     ],
   },
-  { key: 'mass', label: 'Mass of one belt or rib, per metre', kind: 'quantity', dimension: 'linear-mass', units: ['g/m', 'lb/ft'], min: 0, above: true, max: 5000, limitFrom: slips, optional: true, more: true, group: 'Belt data', help: 'Weigh the belt, divide by its length and by its ribs. Printed figures differ by 10 to 15 %.' },
+  { key: 'mass', label: 'Mass of one belt or rib, per meter', kind: 'quantity', dimension: 'linear-mass', units: ['g/m', 'lb/ft'], min: 0, above: true, max: 5000, limitFrom: slips, optional: true, more: true, group: 'Belt data', help: 'Weigh the belt, divide by its length and by its ribs. Printed figures differ by 10 to 15 %.' },
   { key: 'bending', label: 'Bending stiffness of one belt or rib', kind: 'quantity', dimension: 'bending-stiffness', units: ['N·m2', 'lbf·in2'], default: 0, min: 0, max: 100, limitFrom: slips, more: true, group: 'Belt data', help: 'Short stiff spans sound higher than a limp string. 0 leaves this out.' },
   { key: 'pushExtra', label: 'Stiffness allowance of the push check', kind: 'quantity', dimension: 'force', units: ['N', 'lbf'], min: 0, max: 200, limitFrom: slips, optional: true, more: true, group: 'Belt data' },
   { key: 'wetGrip', label: 'Grip left when wet or coated with slurry', kind: 'quantity', dimension: 'ratio', units: ['%', '%'], default: 50, min: 5, max: 100, more: true, group: 'Belt data', help: 'Share of the dry friction. Common practice, no source: wet rubber on metal varies widely.' },

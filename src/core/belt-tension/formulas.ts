@@ -2,7 +2,7 @@ import type { Formula, SymbolSpec } from '../formula.ts';
 
 const s = {
   L: { name: 'belt length', unit: 'mm' },
-  C: { name: 'centre distance', unit: 'mm' },
+  C: { name: 'center distance', unit: 'mm' },
   D: { name: 'large pulley, pitch diameter', unit: 'mm' },
   d: { name: 'small pulley, pitch diameter', unit: 'mm' },
   S: { name: 'free span', unit: 'mm' },
@@ -65,7 +65,7 @@ export const farBearing = formula('far-bearing', 'Load on the far bearing, the o
 export const wetRatio = formula('wet-ratio', 'Tight to slack ratio when wet', 'R_w = 5^(g * theta / pi)', 'wet-belt-grip', { R_w: { name: 'ratio when wet', unit: '1' }, g: { name: 'share of grip left', unit: '1' }, theta: s.theta });
 export const margin = formula('margin', 'Pull before it slips, against the pull needed', 'k_m = 2 * (T_0 - T_c) / F * (R - 1) / (R + 1)', 'khurmi-machines', { k_m: { name: 'slip margin', unit: '1' }, T_0: s.T_0, T_c: s.T_c, F: s.F, R: s.R });
 export const life = formula('life', 'Life against the life at the set tension', 'k_l = (T_set / T_peak)^10.93', 'shigley-belt-life', { k_l: { name: 'share of life', unit: '1' }, T_set: { name: 'peak tension when set right', unit: 'N' }, T_peak: { name: 'peak tension compared', unit: 'N' } });
-export const takeUp = formula('take-up', 'Centre travel to keep for tightening', 'x_t = 0.03 * L', 'iso-155', { x_t: { name: 'travel for tightening', unit: 'mm' }, L: s.L });
-export const fitting = formula('fitting', 'Centre travel to get the belt on', 'x_f = 0.015 * L', 'iso-155', { x_f: { name: 'travel for fitting', unit: 'mm' }, L: s.L });
+export const takeUp = formula('take-up', 'Center travel to keep for tightening', 'x_t = 0.03 * L', 'iso-155', { x_t: { name: 'travel for tightening', unit: 'mm' }, L: s.L });
+export const fitting = formula('fitting', 'Center travel to get the belt on', 'x_f = 0.015 * L', 'iso-155', { x_f: { name: 'travel for fitting', unit: 'mm' }, L: s.L });
 export const turns = formula('turns', 'Turns of the tensioner screw', 'n_t = x_t / p', 'arithmetic', { n_t: { name: 'turns', unit: '1' }, x_t: { name: 'travel', unit: 'mm' }, p: { name: 'thread pitch', unit: 'mm' } });
-export const move = formula('move', 'Centre movement that makes up the tension', 'x_m = L * (T_0 - T_m) / (2 * EA * sin(theta / 2))', 'geometry', { x_m: { name: 'centre movement', unit: 'mm' }, L: s.L, T_0: s.T_0, T_m: { name: 'measured tension', unit: 'N' }, EA: s.EA, theta: s.theta });
+export const move = formula('move', 'Center movement that makes up the tension', 'x_m = L * (T_0 - T_m) / (2 * EA * sin(theta / 2))', 'geometry', { x_m: { name: 'center movement', unit: 'mm' }, L: s.L, T_0: s.T_0, T_m: { name: 'measured tension', unit: 'N' }, EA: s.EA, theta: s.theta });

@@ -15,7 +15,7 @@ export function pulleys(one: number, other: number): Pulleys {
 /**
  * Angle by which each strand leans off the line of centres.
  * Formula: alpha = asin((D - d) / (2 C)).
- * @param p pulleys [m] @param centre centre distance C [m], >= (D - d) / 2
+ * @param p pulleys [m] @param centre center distance C [m], >= (D - d) / 2
  * @returns alpha [rad]; 90 degrees when the pulleys lie inside one another
  * Source: shigley-belts, eq. 17-1.
  */
@@ -75,7 +75,7 @@ export function freeSpan({ small, large }: Pulleys, centre: number): number {
 }
 
 /**
- * Centre distance by the textbook's closed form.
+ * Center distance by the textbook's closed form.
  * Formula: C = (B + sqrt(B^2 - 2 (D - d)^2)) / 4, B = L - pi (D + d) / 2.
  * @param length L [m] @returns C [m], or NaN when the length can't go round
  * Example: 4 and 6 in, 54 in -> 19.12 in. Source: wentzell-design, Example 14.2.
@@ -91,7 +91,7 @@ export function shortestLength(p: Pulleys): number {
 }
 
 /**
- * Centre distance for an exact belt length.
+ * Center distance for an exact belt length.
  * Method: Newton on L(C) from the textbook value. dL/dC = 2 cos(alpha) exactly, and L(C) is convex,
  * so after the first step every step falls towards the answer: three or four of them reach the last bit.
  * @param p pulleys [m] @param length L [m], longer than `shortestLength`

@@ -14,7 +14,7 @@ export interface Strands {
 /**
  * Tension a belt's own mass makes when it runs.
  * Formula: T_c = m v^2.
- * @param mass per metre [kg/m] @param speed [m/s] @returns T_c [N]
+ * @param mass per meter [kg/m] @param speed [m/s] @returns T_c [N]
  */
 export function centrifugal(mass: number, speed: number): number {
   return mass * speed ** 2;

@@ -49,7 +49,7 @@ export const blocks = {
     fields: defineFields([
       diameter,
       { ...rotation, label: 'Revolutions a minute marked', above: true, optional: true },
-      { ...speed, label: 'Metres a second marked', units: ['m/s', 'm/s'], above: true, optional: true },
+      { ...speed, label: 'Meters a second marked', units: ['m/s', 'm/s'], above: true, optional: true },
       { ...speed, key: 'feet', label: 'Feet a minute marked', units: ['ft/min', 'ft/min'], above: true, optional: true },
     ]),
     gives: { lowest: { label: 'Lowest mark', units: rpm }, highest: { label: 'Highest mark', units: rpm }, apart: { label: 'They lie apart by', units: ['%', '%'] }, verdict: { label: 'Verdict' } },
@@ -97,7 +97,7 @@ export const blocks = {
         options: [
           { value: 'general', label: 'One third, wheels in general' },
           { value: 'abrasive-cut-off', label: 'One fourth, abrasive cutting-off wheels (from memory)' },
-          { value: 'diamond-cut-off', label: 'One sixth, diamond blades with a steel centre (from memory)' },
+          { value: 'diamond-cut-off', label: 'One sixth, diamond blades with a steel center (from memory)' },
         ],
       },
     ]),

@@ -8,7 +8,7 @@ const shoes = { key: 'shoes', label: 'Shoes', kind: 'count', min: 1 } as const;
 const friction = { key: 'friction', label: 'Friction', kind: 'number', min: 0, above: true } as const;
 const shoe = [
   { key: 'mass', label: 'Mass of one shoe', kind: 'quantity', dimension: 'mass', units: ['kg', 'lb'], min: 0, above: true },
-  length('radius', 'Centre of mass at rest'),
+  length('radius', 'Center of mass at rest'),
   { key: 'spring', label: 'Spring force at rest', kind: 'quantity', dimension: 'force', units: ['N', 'lbf'], min: 0 },
   { key: 'rate', label: 'Spring rate', kind: 'quantity', dimension: 'stiffness', units: ['N/mm', 'lbf/in'], default: 0, min: 0 },
   { key: 'gap', label: 'Gap to the drum', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 0, min: 0 },
@@ -39,7 +39,7 @@ export const blocks = {
     source: 'bhandari-elements',
     fields: defineFields([
       { key: 'power', label: 'Power', kind: 'quantity', dimension: 'power', units: ['kW', 'hp'], min: 0, above: true },
-      rotation('rotation', 'Running speed'), rotation('engages', 'Engagement speed'), shoes, friction, length('drum', 'Drum, inside radius'), length('radius', 'Centre of mass'),
+      rotation('rotation', 'Running speed'), rotation('engages', 'Engagement speed'), shoes, friction, length('drum', 'Drum, inside radius'), length('radius', 'Center of mass'),
       { key: 'arc', label: 'Arc of one lining', kind: 'quantity', dimension: 'angle', units: ['°', '°'], min: 1, max: 180 },
       { key: 'pressure', label: 'Pressure allowed', kind: 'quantity', dimension: 'pressure', units: ['MPa', 'psi'], min: 0, above: true },
     ]),

@@ -25,7 +25,7 @@ export const fields = defineFields([
   { key: 'engages', label: 'The clutch engages at', kind: 'quantity', dimension: 'rotation', units: ['rpm', 'rpm'], min: 300, max: 15000, limitFrom: slips, when: { field: 'known', is: ['speed'] } },
   { key: 'shoes', label: 'Shoes', kind: 'count', default: 3, min: 1, max: 8, group: 'Clutch' },
   { key: 'mass', label: 'Mass of one shoe', kind: 'quantity', dimension: 'mass', units: ['g', 'lb'], default: 40, min: 1, max: 20000, limitFrom: slips, group: 'Clutch' },
-  { key: 'radius', label: 'Centre of mass of a shoe from the shaft, at rest', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 22, min: 2, max: 500, limitFrom: slips, group: 'Clutch' },
+  { key: 'radius', label: 'Center of mass of a shoe from the shaft, at rest', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 22, min: 2, max: 500, limitFrom: slips, group: 'Clutch' },
   { key: 'drum', label: 'Drum, inside diameter', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 76, min: 10, max: 1000, limitFrom: slips, group: 'Clutch' },
   { key: 'gap', label: 'Gap between shoe and drum at rest', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 1, min: 0, max: 30, limitFrom: slips, group: 'Clutch' },
   { key: 'spring', label: 'Inward spring force on one shoe, at rest', kind: 'quantity', dimension: 'force', units: ['N', 'lbf'], default: 150, min: 0, above: true, max: 20000, limitFrom: slips, group: 'Clutch', when: { field: 'known', is: ['parts'] }, help: 'Pull one shoe outwards with a spring scale until it just lifts.' },

@@ -1,7 +1,7 @@
 import type { Formula, SymbolSpec } from '../formula.ts';
 
 const m = { name: 'mass of one shoe', unit: 'g' } as const;
-const r = { name: 'centre of mass, shoe on the drum', unit: 'mm' } as const;
+const r = { name: 'center of mass, shoe on the drum', unit: 'mm' } as const;
 const F = { name: 'spring force, shoe on the drum', unit: 'N' } as const;
 const n_1 = { name: 'engagement speed', unit: 'rpm' } as const;
 const z = { name: 'shoes', unit: '1' } as const;

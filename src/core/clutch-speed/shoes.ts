@@ -3,7 +3,7 @@
 export interface Shoe {
   /** Mass of one shoe, m [kg]. */
   readonly mass: number;
-  /** Radius of its centre of mass when it touches the drum, r [m]. */
+  /** Radius of its center of mass when it touches the drum, r [m]. */
   readonly radius: number;
   /** Inward spring force on one shoe when it touches the drum, F [N]. */
   readonly spring: number;

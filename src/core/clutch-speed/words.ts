@@ -17,7 +17,7 @@ export const words: Words = {
   },
   problems: {
     'idle-over-running': () => 'Idle speed must be below running speed.',
-    'shoe-outside-drum': () => 'The centre of mass of a shoe must lie inside the drum: check its radius, the gap and the drum diameter.',
+    'shoe-outside-drum': () => 'The center of mass of a shoe must lie inside the drum: check its radius, the gap and the drum diameter.',
     'engages-over-running': () => 'The engagement speed must be below the running speed.',
   },
 };

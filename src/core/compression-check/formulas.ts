@@ -7,7 +7,7 @@ function formula(id: string, what: string, expression: string, source: string, s
 }
 
 export const air = formula('air', 'Air pressure at this height', 'p = p_0 * (1 - h / h_0)^5.25588', 'us-std-atm-1976', {
-  p, p_0: { name: 'air pressure at sea level', unit: 'kPa' }, h: { name: 'height', unit: 'm' }, h_0: { name: '288.15 K over 0.0065 K for each metre', unit: 'm' },
+  p, p_0: { name: 'air pressure at sea level', unit: 'kPa' }, h: { name: 'height', unit: 'm' }, h_0: { name: '288.15 K over 0.0065 K for each meter', unit: 'm' },
 });
 export const expected = formula('expected', 'Healthy reading here', 'g_h = g_0 * p / p_0', 'gauge-altitude', { g_h: { name: 'healthy reading here', unit: 'bar' }, g_0: { name: 'healthy reading at sea level', unit: 'bar' }, p, p_0: { name: 'air pressure at sea level', unit: 'kPa' } });
 export const share = formula('share', 'Reading against that', 'k = g / g_h', 'arithmetic', { k: { name: 'share of a healthy reading', unit: '1' }, g: { name: 'reading', unit: 'bar' }, g_h: { name: 'healthy reading here', unit: 'bar' } });

@@ -4,7 +4,7 @@ const r = { name: 'pitch radius', unit: 'mm' } as const;
 const g = { name: 'gap between the halves', unit: 'mm' } as const;
 const phi = { name: 'angle of the V', unit: '°' } as const;
 const L = { name: 'length of the belt path', unit: 'mm' } as const;
-const C = { name: 'centre distance', unit: 'mm' } as const;
+const C = { name: 'center distance', unit: 'mm' } as const;
 const big = { name: 'larger of the two pitch diameters', unit: 'mm' } as const;
 const small = { name: 'smaller of the two pitch diameters', unit: 'mm' } as const;
 

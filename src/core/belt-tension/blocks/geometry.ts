@@ -36,10 +36,10 @@ export const geometryBlocks = {
     run: (i) => ({ wrap: Math.PI - 2 * Math.asin(i.difference / 2) }),
   }),
   'centre-from-length': block({
-    what: 'centre distance for a belt length, exact and by the textbook',
+    what: 'center distance for a belt length, exact and by the textbook',
     source: 'wentzell-design',
     fields: defineFields([...diameters, { key: 'length', label: 'Belt length', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 0, above: true }]),
-    gives: { centre: { label: 'Centre distance', units: long }, textbook: { label: 'Textbook centre distance', units: long }, wrapSmall: { label: 'Wrap on the small pulley', units: angle } },
+    gives: { centre: { label: 'Center distance', units: long }, textbook: { label: 'Textbook center distance', units: long }, wrapSmall: { label: 'Wrap on the small pulley', units: angle } },
     run: (i) => {
       const p = pulleys(i.small, i.large);
       const exact = centreForLength(p, i.length);
