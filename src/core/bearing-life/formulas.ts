@@ -24,7 +24,7 @@ export const ratio: Formula = { id: 'bearing-life/kappa', what: 'Viscosity ratio
 export const limitLoad: Formula = { id: 'bearing-life/fatigue-limit', what: 'Fatigue load limit', expression: 'C_u = C_0 / 22', symbols: { C_u: newton('fatigue load limit'), C_0: kilo('static rating') }, source: 'iso-281' };
 export const limitLoadLarge: Formula = {
   id: 'bearing-life/fatigue-limit-large', what: 'Fatigue load limit, mean diameter over 100 mm', expression: 'C_u = C_0 / 22 * (D_100 / D_pw)^0.5',
-  symbols: { C_u: newton('fatigue load limit'), C_0: kilo('static rating'), D_100: { name: 'hundred millimetres', unit: 'mm' }, D_pw: { name: 'mean diameter', unit: 'mm' } }, source: 'iso-281-memory',
+  symbols: { C_u: newton('fatigue load limit'), C_0: kilo('static rating'), D_100: { name: 'hundred millimeters', unit: 'mm' }, D_pw: { name: 'mean diameter', unit: 'mm' } }, source: 'iso-281-memory',
 };
 export const factor: Formula = {
   id: 'bearing-life/factor', what: 'Life factor, better end of the range', expression: 'a = min(50, 0.1 * (1 - (2.5671 - c / kappa_e^q)^0.83 * (e_C * C_u / P)^(1/3))^(-9.3))',

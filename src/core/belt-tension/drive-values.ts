@@ -14,7 +14,7 @@ export function driveValues(i: BeltInputs, d: Drive): Value[] {
   const [small, large] = [d.wrap, 2 * Math.PI - d.wrap];
   return [
     { kind: 'quantity', key: 'length', label: 'Belt length', value: d.length, units: lengthUnits, decimals: [1, 2], main: i.known === 'centre' },
-    { kind: 'quantity', key: 'centre', label: 'Distance between the shaft centres', value: d.centre, units: lengthUnits, decimals: [1, 2], main: i.known === 'length' },
+    { kind: 'quantity', key: 'centre', label: 'Distance between the shaft centers', value: d.centre, units: lengthUnits, decimals: [1, 2], main: i.known === 'length' },
     { kind: 'quantity', key: 'span', label: 'Free span', value: d.span, units: lengthUnits, decimals: [1, 2] },
     { kind: 'quantity', key: 'enginePitch', label: 'Engine pulley, pitch diameter', value: d.engine, units: lengthUnits, decimals: [1, 3] },
     { kind: 'quantity', key: 'bladePitch', label: 'Blade pulley, pitch diameter', value: d.blade, units: lengthUnits, decimals: [1, 3] },

@@ -39,7 +39,7 @@ export const fields = defineFields([
       { value: 'length', label: 'Length of the belt' },
     ],
   },
-  { key: 'centre', label: 'Distance between the shaft centres', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 330, min: 20, max: 6000, limitFrom: slips, when: { field: 'known', is: ['centre'] } },
+  { key: 'centre', label: 'Distance between the shaft centers', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 330, min: 20, max: 6000, limitFrom: slips, when: { field: 'known', is: ['centre'] } },
   { key: 'length', label: 'Belt length', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 80, max: 20000, limitFrom: slips, when: { field: 'known', is: ['length'] }, help: 'Pitch (datum or effective) length, as marked on the belt.' },
   { key: 'power', label: 'Engine power', kind: 'quantity', dimension: 'power', units: ['kW', 'hp'], default: 4, min: 0.05, max: 500, limitFrom: slips },
   { key: 'rotation', label: 'Shaft speed', kind: 'quantity', dimension: 'rotation', units: ['rpm', 'rpm'], default: 9300, min: 50, max: 20000, limitFrom: slips },

@@ -9,5 +9,5 @@ export const fields = defineFields([
   { ...sizeField, help: 'The size on the drawing, before any tolerance.' },
   { key: 'zone', label: 'Tolerance zone', kind: 'text', ...zonePattern, help: 'Capital letter for a hole (H7), small letter for a shaft (k6).' },
   { key: 'mate', label: 'Zone of the other part', kind: 'text', ...zonePattern, optional: true, help: 'Leave empty for the limits of one part. With it, the clearance or interference of the pair is given.' },
-  { key: 'halves', label: 'Halves of js7 to js11', kind: 'choice', default: 'exact', more: true, options: [{ value: 'exact', label: 'As they come, like 10.5 µm' }, { value: 'rounded', label: 'Rounded down to whole micrometres, the older custom' }] },
+  { key: 'halves', label: 'Halves of js7 to js11', kind: 'choice', default: 'exact', more: true, options: [{ value: 'exact', label: 'As they come, like 10.5 µm' }, { value: 'rounded', label: 'Rounded down to whole micrometers, the older custom' }] },
 ]);

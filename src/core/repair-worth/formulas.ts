@@ -7,14 +7,14 @@ const percent = (name: string): SymbolSpec => ({ name, unit: '%' });
 
 export const markupPrice: Formula = { id: 'repair-worth/markup', what: 'Selling price from cost and markup', expression: 'p = c * (1 + m)', symbols: { p: money('selling price'), c: money('cost'), m: percent('markup, of the cost') }, source: 'markup-and-margin' };
 export const marginPrice: Formula = { id: 'repair-worth/margin', what: 'Selling price from cost and margin', expression: 'p = c / (1 - m)', symbols: { p: money('selling price'), c: money('cost'), m: percent('margin, of the price') }, source: 'markup-and-margin' };
-export const labour: Formula = { id: 'repair-worth/labour', what: 'Labor', expression: 'L = h * w', symbols: { L: money('labour'), h: n1('hours'), w: money('rate for an hour') }, source: 'arithmetic' };
+export const labour: Formula = { id: 'repair-worth/labour', what: 'Labor', expression: 'L = h * w', symbols: { L: money('labor'), h: n1('hours'), w: money('rate for an hour') }, source: 'arithmetic' };
 export const taxByKind: Formula = {
   id: 'repair-worth/tax', what: 'Tax, each kind at its own rate', expression: 'X = t_p * P + t_l * L + t_c * C',
-  symbols: { X: money('tax'), t_p: percent('on parts'), P: money('parts'), t_l: percent('on labor'), L: money('labour'), t_c: percent('on consumables'), C: money('consumables') },
+  symbols: { X: money('tax'), t_p: percent('on parts'), P: money('parts'), t_l: percent('on labor'), L: money('labor'), t_c: percent('on consumables'), C: money('consumables') },
   source: 'state-sales-tax-guides',
 };
-export const taxOnLump: Formula = { id: 'repair-worth/tax-lump', what: 'Tax on one lump price', expression: 'X = t * (P + L + C)', symbols: { X: money('tax'), t: percent('highest rate of the three'), P: money('parts'), L: money('labour'), C: money('consumables') }, source: 'state-sales-tax-guides' };
-export const quoteTotal: Formula = { id: 'repair-worth/quote', what: 'Quote, rounded to the cent only here', expression: 'Q_t = P + L + C + X', symbols: { Q_t: money('quote'), P: money('parts'), L: money('labour'), C: money('consumables'), X: money('tax') }, source: 'arithmetic' };
+export const taxOnLump: Formula = { id: 'repair-worth/tax-lump', what: 'Tax on one lump price', expression: 'X = t * (P + L + C)', symbols: { X: money('tax'), t: percent('highest rate of the three'), P: money('parts'), L: money('labor'), C: money('consumables') }, source: 'state-sales-tax-guides' };
+export const quoteTotal: Formula = { id: 'repair-worth/quote', what: 'Quote, rounded to the cent only here', expression: 'Q_t = P + L + C + X', symbols: { Q_t: money('quote'), P: money('parts'), L: money('labor'), C: money('consumables'), X: money('tax') }, source: 'arithmetic' };
 export const feeCredited: Formula = { id: 'repair-worth/fee', what: 'What saying yes costs once the fee is taken off', expression: 'Q = Q_t - F', symbols: { Q: money('cost of saying yes'), Q_t: money('quote'), F: money('fee for finding the fault') }, source: 'common-practice' };
 export const serviceFromHours: Formula = { id: 'repair-worth/service', what: 'Service after the repair in years', expression: 'n = H_s / H', symbols: { n: n1('years'), H_s: n1('cutting hours expected'), H: n1('cutting hours a year') }, source: 'arithmetic' };
 

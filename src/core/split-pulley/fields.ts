@@ -8,7 +8,7 @@ export const fields = defineFields([
   { key: 'gapStart', label: 'Gap between the halves at the start', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 5, min: 0, above: true, max: 60, limitFrom: slips, help: 'Between the faces or spacers that meet when it is closed.' },
   { key: 'gapEnd', label: 'Gap left at the end', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 0, min: 0, max: 60, limitFrom: slips, more: true, help: '0 when the halves sit metal on metal, or on their spacers.' },
   { key: 'drivePulley', label: 'Drive pulley, pitch diameter', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 90, min: 20, max: 600, limitFrom: slips },
-  { key: 'centre', label: 'Distance between the shaft centres', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 300, min: 30, max: 2000, limitFrom: slips },
+  { key: 'centre', label: 'Distance between the shaft centers', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 300, min: 30, max: 2000, limitFrom: slips },
   { key: 'beltLength', label: 'Belt length', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 100, max: 6000, limitFrom: slips, optional: true, help: 'Leave empty if the belt is the right one: it is then just tight when closed.' },
   { key: 'thread', label: 'Screw, thread pitch', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 1.25, min: 0.3, max: 5, limitFrom: slips, group: 'Drawing together' },
   {

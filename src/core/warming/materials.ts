@@ -34,7 +34,7 @@ export const materials = {
   'bearing-steel': material('Bearing steel', 208, 0.3, memory, 12.5, 'bearing-steel-expansion', [7830, 475, 2000]),
   'grey-iron': material('Gray cast iron', 100, 0.211, shigley, 11.4, callister, [7150, 540, 150]),
   'ductile-iron': material('Ductile iron', 169, 0.29, memory, 11.2, callister, [7100, 544, 276]),
-  'aluminium-cast': material('Aluminum, sand or mould cast', 72.4, 0.33, memory, 21.5, callister, [2690, 963, 165], true),
+  'aluminium-cast': material('Aluminum, sand or mold cast', 72.4, 0.33, memory, 21.5, callister, [2690, 963, 165], true),
   'aluminium-die-cast': material('Aluminum, die cast', 71, 0.33, 'light-metal-table', 21.8, memory, [2740, 963, 160], true),
   'aluminium-wrought': material('Aluminum, machined from bar', 71.7, 0.333, shigley, 23.6, callister, [2700, 896, 270], true),
   magnesium: material('Magnesium, die cast', 44.8, 0.35, shigley, 26, callister, [1810, 1050, 150], true),
