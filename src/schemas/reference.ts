@@ -45,8 +45,10 @@ export const word = z.strictObject({
   /** The plain meaning, one or two sentences. */
   means: z.string().min(10),
   es: z.strictObject({ term: z.string(), means: z.string() }).optional(),
-  /** Other spellings and words for the same thing; search finds the entry by them. */
+  /** Other words and spellings for the same thing, shown with the entry; search finds it by them. */
   aliases: z.array(z.string()).default([]),
+  /** Ways people misspell it. Search understands them; nobody is shown them. */
+  misspelled: z.array(z.string()).default([]),
   /** Page that explains it. */
   see: z.string().optional(),
 });
