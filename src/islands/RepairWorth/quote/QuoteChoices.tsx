@@ -15,14 +15,16 @@ export function QuoteChoices({ data, words, money, number }: Props) {
   return (
     <section class="sheet-part">
       <h5>{words.choices}</h5>
-      <table class="sheet-choices">
-        <thead><tr><th scope="col">{words.choice.what}</th><th scope="col">{words.choice.now}</th><th scope="col">{words.choice.lasts}</th><th scope="col">{words.choice.yearly}</th></tr></thead>
-        <tbody>
-          <tr><th scope="row">{words.repair}</th><td>{money(data.toPay)}</td><td>{service}</td><td>{money(data.repairYearly)}</td></tr>
-          <tr><th scope="row">{words.replace}</th><td>{price}</td><td>{data.newLife === undefined ? '–' : words.years(number(data.newLife))}</td><td>{money(data.newYearly)}</td></tr>
-          <tr><th scope="row">{words.leave}</th><td>{words.nothing}{data.asIs > 0 && `; ${words.fetches(money(data.asIs))}`}</td><td colSpan={2}>{words.leaveMeans}</td></tr>
-        </tbody>
-      </table>
+      <div class="sheet-wide" role="region" aria-label={words.choices} tabIndex={0}>
+        <table class="sheet-choices">
+          <thead><tr><th scope="col">{words.choice.what}</th><th scope="col">{words.choice.now}</th><th scope="col">{words.choice.lasts}</th><th scope="col">{words.choice.yearly}</th></tr></thead>
+          <tbody>
+            <tr><th scope="row">{words.repair}</th><td>{money(data.toPay)}</td><td>{service}</td><td>{money(data.repairYearly)}</td></tr>
+            <tr><th scope="row">{words.replace}</th><td>{price}</td><td>{data.newLife === undefined ? '–' : words.years(number(data.newLife))}</td><td>{money(data.newYearly)}</td></tr>
+            <tr><th scope="row">{words.leave}</th><td>{words.nothing}{data.asIs > 0 && `; ${words.fetches(money(data.asIs))}`}</td><td colSpan={2}>{words.leaveMeans}</td></tr>
+          </tbody>
+        </table>
+      </div>
       <p>{words.advice[data.advice]} {words.yearlyMeans}</p>
     </section>
   );

@@ -21,7 +21,7 @@ export function QuoteLines({ data, lines, words, money, number }: Props) {
   const credited = data.feeCredited && data.fee > 0;
   return (
     <>
-      <div class={columns.length > 1 ? 'sheet-columns sheet-two' : 'sheet-columns'}>
+      <div class={columns.length > 1 ? 'sheet-columns sheet-two' : 'sheet-columns'} role="region" aria-label={words.columns.what} tabIndex={0}>
         {columns.map((column, k) => (
           <table class="sheet-lines" key={k}>
             <thead>

@@ -37,6 +37,8 @@ function cellText(field: SingleField, text: string, system: Figures['system'], c
 }
 
 function rowsText(field: RowsField, figures: Figures, currency: string): string {
+  // Rows nobody has filled in are no figures, whatever their columns start with.
+  if (field.optional && isBlank(rawOf(figures)[field.key])) return '';
   const system = systemOf(figures, field.key);
   const rows = field.key in figures.typed ? (figures.typed[field.key] as readonly RawInputs[]) : untouchedRows(field, figures.base[field.key], system);
   return rows.map((row) => field.columns.map((c) => cellText(c, String(row[c.key] ?? ''), system, currency)).filter(Boolean).join(', ')).join('; ');
