@@ -3,16 +3,19 @@ import { kindOf, Scales, type Weight } from '../../src/build/weights/measure.ts'
 import { dist, pages } from '../e2e/support/site.ts';
 import { listFiles } from '../../src/build/portable/dist-files.ts';
 
-/** Bytes after gzip that one page may weigh: what it weighs today and about a fifth more. */
+/**
+ * Bytes after gzip that one page may weigh: the heaviest of its kind today and about a fifth more.
+ * A job may carry several calculators at once.
+ */
 const budgets: Readonly<Record<string, Omit<Weight, 'file'>>> = {
-  'start and lists': { html: 18_500, css: 11_000, js: 15_000 },
-  guides: { html: 9_500, css: 11_000, js: 2_000 },
-  'es/guides': { html: 9_500, css: 11_000, js: 2_000 },
-  jobs: { html: 20_000, css: 11_000, js: 50_000 },
-  tables: { html: 11_000, css: 11_000, js: 50_000 },
-  explainers: { html: 15_500, css: 11_000, js: 50_000 },
-  faults: { html: 9_500, css: 11_000, js: 18_000 },
-  calculators: { html: 22_000, css: 11_000, js: 50_000 },
+  'start and lists': { html: 18_500, css: 13_500, js: 15_000 },
+  guides: { html: 9_500, css: 13_500, js: 2_000 },
+  'es/guides': { html: 9_500, css: 13_500, js: 2_000 },
+  jobs: { html: 32_000, css: 13_500, js: 76_000 },
+  tables: { html: 11_000, css: 13_500, js: 50_000 },
+  explainers: { html: 15_500, css: 13_500, js: 50_000 },
+  faults: { html: 9_500, css: 13_500, js: 18_000 },
+  calculators: { html: 22_000, css: 13_500, js: 50_000 },
 };
 const scales = new Scales(dist);
 
@@ -35,5 +38,5 @@ test('what is loaded when someone types a sum stays near the size of its evaluat
 });
 
 test('the search engine starts small', () => {
-  expect(scales.gzip('pagefind/engine.js')).toBeLessThan(14_000);
+  expect(scales.gzip('pagefind/engine.js')).toBeLessThan(17_000);
 });
