@@ -40,7 +40,7 @@ function readImports(project: string, file: string, code: string, firstLine: num
   const add = (node: ts.Node, written: string, how: Import['how']) =>
     found.push({ from: file, line: tree.getLineAndCharacterOfPosition(node.getStart()).line + firstLine, written, to: resolveImport(project, file, written), how });
   const visit = (node: ts.Node): void => {
-    if (ts.isImportDeclaration(node) && ts.isStringLiteral(node.moduleSpecifier)) add(node, node.moduleSpecifier.text, node.importClause?.isTypeOnly ? 'type' : 'plain');
+    if (ts.isImportDeclaration(node) && ts.isStringLiteral(node.moduleSpecifier)) add(node, node.moduleSpecifier.text, node.importClause?.phaseModifier === ts.SyntaxKind.TypeKeyword ? 'type' : 'plain');
     else if (ts.isExportDeclaration(node) && node.moduleSpecifier && ts.isStringLiteral(node.moduleSpecifier)) add(node, node.moduleSpecifier.text, node.isTypeOnly ? 'type' : 'plain');
     else if (ts.isImportTypeNode(node) && ts.isLiteralTypeNode(node.argument) && ts.isStringLiteral(node.argument.literal)) add(node, node.argument.literal.text, 'type');
     else if (ts.isCallExpression(node)) for (const written of loadedBy(node)) add(node, written, 'later');
