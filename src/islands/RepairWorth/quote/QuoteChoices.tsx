@@ -21,7 +21,7 @@ export function QuoteChoices({ data, words, money, number }: Props) {
           <tbody>
             <tr><th scope="row">{words.repair}</th><td>{money(data.toPay)}</td><td>{service}</td><td>{money(data.repairYearly)}</td></tr>
             <tr><th scope="row">{words.replace}</th><td>{price}</td><td>{data.newLife === undefined ? '–' : words.years(number(data.newLife))}</td><td>{money(data.newYearly)}</td></tr>
-            <tr><th scope="row">{words.leave}</th><td>{words.nothing}{data.asIs > 0 && `; ${words.fetches(money(data.asIs))}`}</td><td colSpan={2}>{words.leaveMeans}</td></tr>
+            <tr><th scope="row">{words.leave}</th><td>{data.fee > 0 ? words.feeOnly : words.nothing}{data.asIs > 0 && `; ${words.fetches(money(data.asIs))}`}</td><td colSpan={2}>{words.leaveMeans}</td></tr>
           </tbody>
         </table>
       </div>
