@@ -1,6 +1,5 @@
 /** The search box: results as you type, arrow keys between them, Escape back to the box. */
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
-import { wordsNotFound } from './found.ts';
 import { Results } from './Results.tsx';
 import { useSearch } from './use-search.ts';
 import { searchWords, type SearchLang } from './words.ts';
@@ -30,7 +29,7 @@ export default function Search({ lang }: Props) {
     event.preventDefault();
   }
 
-  const missed = found && found.total > 0 ? wordsNotFound(found.term, found.hits) : [];
+  const missed = found && found.total > 0 ? found.missing : [];
   const said =
     stage === 'broken' ? words.broken
     : stage === 'waking' ? words.waking

@@ -9,6 +9,7 @@ export interface Found {
   readonly term: string;
   readonly total: number;
   readonly hits: readonly Hit[];
+  readonly missing: readonly string[];
 }
 
 export type Stage = 'idle' | 'waking' | 'done' | 'broken';
@@ -17,8 +18,8 @@ const page = 8;
 const pause = 180;
 
 async function findPages(text: string, reader: Reader | undefined, limit: number): Promise<Found> {
-  const { total, hits } = await (await openSearch()).find(text, { reader, limit });
-  return { term: text, total, hits: hits.map(toHit) };
+  const { total, hits, missing } = await (await openSearch()).find(text, { reader, limit });
+  return { term: text, total, hits: hits.map(toHit), missing };
 }
 
 export function useSearch() {

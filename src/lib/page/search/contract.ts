@@ -20,6 +20,8 @@ export interface Found {
   /** How many pages matched before `limit` cut the list. */
   readonly total: number;
   readonly hits: readonly Hit[];
+  /** Typed words that no page found carries: the hits come near without them. */
+  readonly missing: readonly string[];
 }
 
 export interface SearchOptions {

@@ -2,6 +2,7 @@
 import { createInstance, type Fragment, type Instance, type SubResult } from 'almanac:pagefind';
 import type { Found, Hit, SearchOptions } from './contract.ts';
 import { put } from './index-files.ts';
+import { missingWords } from './missing-words.ts';
 import { inOurWords, type OtherWords } from './other-words.ts';
 
 /** Filled in by the build from the aliases in content/glossary. */
@@ -24,8 +25,7 @@ async function find(words: string, options: SearchOptions = {}): Promise<Found> 
   const seen = new Set(asTyped.map((r) => r.id));
   const results = ours === undefined ? asTyped : [...asTyped, ...(await ask(ours)).filter((r) => !seen.has(r.id))];
   const fragments = await Promise.all(results.slice(0, options.limit ?? 20).map((r) => r.data()));
-  const hits = fragments.map(toHit);
-  return { total: results.length, hits };
+  return { total: results.length, hits: fragments.map(toHit), missing: missingWords(words, fragments.map((f) => `${f.meta['title'] ?? ''} ${f.content}`)) };
 }
 
 function toHit(f: Fragment): Hit {

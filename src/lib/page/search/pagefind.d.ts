@@ -12,6 +12,7 @@ declare module 'almanac:pagefind' {
     readonly raw_url?: string;
     readonly url: string;
     readonly excerpt: string;
+    readonly content: string;
     readonly meta: Readonly<Record<string, string>>;
     readonly filters: Readonly<Record<string, readonly string[]>>;
   }
