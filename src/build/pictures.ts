@@ -6,7 +6,6 @@ import { chromiumHelp, findChromium } from './run/chromium.ts';
 import { buildSite, projectFolder } from './run/command.ts';
 import { serveFolder } from './serve.ts';
 
-const laptop = { width: 1280, height: 900 };
 interface Picture {
   readonly name: string;
   readonly page: string;
@@ -15,6 +14,7 @@ interface Picture {
   readonly dark?: boolean;
 }
 
+const laptop = { width: 1280, height: 900 };
 /** Tall enough for the answer and its drawing. */
 const sheet = { width: 1280, height: 1240 };
 const phone = { width: 390, height: 844 };
