@@ -9,7 +9,7 @@ import type { UnderBox } from './form/form.ts';
 import { ErrorSummary } from './form/ErrorSummary.tsx';
 import { FieldList } from './form/FieldList.tsx';
 import { hasLongRows } from './form/RowsBox.tsx';
-import { UnitSwitch } from './form/UnitSwitch.tsx';
+import { hasTwoSystems, UnitSwitch } from './form/UnitSwitch.tsx';
 import { PrintHead } from './PrintHead.tsx';
 import type { IslandProps, ShopFacts } from './props.ts';
 import { AnswerPanel, mainOf } from './result/AnswerPanel.tsx';
@@ -65,7 +65,7 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
           <fieldset class="calc-switchable" disabled={!bench.live}>
             <div class="calc-top">
               <h3 class="calc-head" id={`${page.id}-figures`}>{say.figures}</h3>
-              <UnitSwitch id={page.id} system={bench.figures.system} onSwitch={bench.switchUnits} />
+              {hasTwoSystems(topic.fields, worked?.answer.values ?? []) && <UnitSwitch id={page.id} system={bench.figures.system} onSwitch={bench.switchUnits} />}
             </div>
             {untouched && <p class="calc-example">{bench.live ? say.exampleOn : say.exampleOff}</p>}
             {bench.figures.pressed && <ErrorSummary id={page.id} lines={bench.problemLines} presses={bench.presses} />}

@@ -1,5 +1,14 @@
-import type { UnitSystem } from '../../../core/quantity/index.ts';
+import type { Field } from '../../../core/field.ts';
+import type { UnitPair, UnitSystem } from '../../../core/quantity/index.ts';
+import type { Value } from '../../../core/result.ts';
 import { say } from '../words.ts';
+
+/** Whether anything asked or answered is written differently in inches: money and hours are not. */
+export function hasTwoSystems(fields: readonly Field[], values: readonly Value[]): boolean {
+  const asked = fields.flatMap((f) => (f.kind === 'rows' ? f.columns : [f])).flatMap((f) => (f.kind === 'quantity' ? [f.units] : []));
+  const answered = values.flatMap((v): readonly (UnitPair | undefined)[] => (v.kind === 'quantity' ? [v.units] : v.kind === 'table' ? v.columns.map((c) => c.units) : []));
+  return [...asked, ...answered].some((pair) => pair !== undefined && pair[0] !== pair[1]);
+}
 
 interface Props {
   readonly id: string;
