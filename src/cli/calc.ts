@@ -6,7 +6,7 @@
  * Exit: 0 every line gave values, 1 some line had problems, 2 unknown topic or broken JSON.
  */
 import { createInterface } from 'node:readline';
-import { stdin, stdout, stderr, argv, exit } from 'node:process';
+import process, { stdin, stdout, stderr, argv } from 'node:process';
 import type { Field, Inputs } from '../core/field.ts';
 import { topics } from '../core/registry.ts';
 import type { Result } from '../core/result.ts';
@@ -63,4 +63,5 @@ async function main(args: readonly string[]): Promise<number> {
   return answerAll(callable);
 }
 
-exit(await main(argv.slice(2)));
+// Not exit(): that would cut off what a pipe has not taken yet.
+process.exitCode = await main(argv.slice(2));

@@ -1,5 +1,6 @@
 /** The terminal command as a shop would script it: lines in, lines out, exit codes. */
-import { spawnSync } from 'node:child_process';
+import { spawn, spawnSync } from 'node:child_process';
+import { setTimeout } from 'node:timers/promises';
 import { describe, expect, it } from 'vitest';
 import { topics } from '../../src/core/registry.ts';
 
@@ -35,6 +36,18 @@ describe('calc', () => {
     // pi D n by hand: 3.14159 x 0.35 m x 83.3333/s and 3.14159 x 0.3556 m x 83.3333/s.
     expect(speeds[0]?.value).toBeCloseTo(91.63, 2);
     expect(speeds[1]?.value).toBeCloseTo(93.1, 1);
+  });
+
+  it('writes every line to the end, also to a reader that takes its time', async () => {
+    const run = spawn(process.execPath, ['src/cli/calc.ts', 'belt-tension'], { cwd: new URL('../..', import.meta.url) });
+    run.stdin.end('{}\n'.repeat(60));
+    // Far more than a pipe holds, and nobody reads it at first.
+    await setTimeout(1500);
+    let out = '';
+    for await (const piece of run.stdout.setEncoding('utf8')) out += String(piece);
+    const lines = out.trim().split('\n');
+    expect(lines).toHaveLength(60);
+    expect(new Set(lines.map((l) => (JSON.parse(l) as { ok: boolean }).ok))).toEqual(new Set([true]));
   });
 
   it('takes sums and fractions in text', () => {
