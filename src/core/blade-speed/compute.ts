@@ -27,9 +27,10 @@ export const compute = guarded(fields, (inputs): Result => {
   const share = rotation / marks.lowest;
   working.push(step(shareOfLimit, { v: speed, v_max: limitSpeed }, share));
 
-  const verdicts = markVerdicts(inputs, marks, rotation);
-  const values = [...speedValues(speed, rotation, marks.lowest, share), ...verdicts, ...depthValues(inputs, working)];
-  const stop = share > 1 || verdicts.some((v) => v.kind === 'verdict' && v.level === 'stop');
+  const free = freeRotation(inputs);
+  const verdicts = markVerdicts(inputs, marks, free);
+  const values = [...speedValues(speed, rotation, marks.lowest, share, free / marks.lowest), ...verdicts, ...depthValues(inputs, working)];
+  const stop = free > marks.lowest || verdicts.some((v) => v.kind === 'verdict' && v.level === 'stop');
   return { ok: true, values, working, cautions: cautionsFor(stop) };
 });
 
@@ -41,11 +42,16 @@ function shaftRotation(inputs: BladeInputs, working: WorkingStep[]): number {
   return rotation;
 }
 
-function speedValues(speed: number, rotation: number, limitRotation: number, share: number): Value[] {
+/** A belt slips only under load. Out of the cut the shaft turns without slip, so the verdicts go by this speed [1/s]. */
+function freeRotation(inputs: BladeInputs): number {
+  return inputs.known === 'spindle' ? (inputs.spindle ?? 0) : drivenRotation(inputs.engine ?? 0, inputs.enginePulley ?? 0, inputs.bladePulley ?? 1, 0);
+}
+
+function speedValues(speed: number, rotation: number, limitRotation: number, share: number, freeShare: number): Value[] {
   // The marking is the law: a verdict is never softer than it, not even by rounding.
-  const code = share > 1 ? 'over-marked' : share > nearLimit ? 'near-marked' : 'within-marked';
+  const code = share > 1 ? 'over-marked' : freeShare > 1 ? 'over-marked-free' : freeShare > nearLimit ? 'near-marked' : 'within-marked';
   return [
-    { kind: 'verdict', key: 'verdict', label: 'Verdict', code, level: share > 1 ? 'stop' : share > nearLimit ? 'caution' : 'good', main: true },
+    { kind: 'verdict', key: 'verdict', label: 'Verdict', code, level: freeShare > 1 ? 'stop' : freeShare > nearLimit ? 'caution' : 'good', main: true },
     { kind: 'quantity', key: 'speed', label: 'Surface speed', value: speed, units: ['m/s', 'ft/min'], main: true },
     { kind: 'quantity', key: 'share', label: 'Share of the marked limit', value: share, units: ['%', '%'], decimals: [1, 1], main: true },
     { kind: 'quantity', key: 'rotation', label: 'Blade-shaft speed', value: rotation, units: ['rpm', 'rpm'] },

@@ -24,22 +24,27 @@ export function marksOf(i: BladeInputs, working: WorkingStep[]): BladeMarks | un
   return read && { ...read, count: speeds.length + (rotation === undefined ? 0 : 1) };
 }
 
-export function markVerdicts(i: BladeInputs, marks: BladeMarks, rotation: number): Value[] {
+export function markVerdicts(i: BladeInputs, marks: BladeMarks, free: number): Value[] {
   const values: Value[] = [];
   if (marks.count > 1) values.push({ kind: 'verdict', key: 'marksVerdict', label: 'Marks on the blade', code: marks.agree ? 'marks-agree' : 'marks-contradict', level: marks.agree ? 'good' : 'stop', main: !marks.agree, data: { lowest: marks.lowest, highest: marks.highest } });
-  if (i.guardSize !== undefined) values.push(guardVerdict(i.diameter, i.guardSize));
+  if (i.guardSize !== undefined) values.push(guardVerdict(i.diameter, markedDiameter(i), i.guardSize));
   if (i.machineRotation !== undefined) {
-    const over = rotation > i.machineRotation;
+    const over = free > i.machineRotation;
     values.push({ kind: 'verdict', key: 'plateVerdict', label: 'Machine’s plate', code: over ? 'over-plate' : 'within-plate', level: over ? 'stop' : 'good', main: over });
   }
   if (i.newDiameter !== undefined && i.newDiameter > i.diameter) values.push({ kind: 'verdict', key: 'wornVerdict', label: 'Smaller than printed', code: i.bladeKind === 'abrasive' ? 'worn-abrasive' : 'worn-diamond', level: i.bladeKind === 'abrasive' ? 'note' : 'caution' });
+  if (i.newDiameter !== undefined && i.diameter > i.newDiameter * larger) values.push({ kind: 'verdict', key: 'largerVerdict', label: 'Larger than printed', code: 'larger-than-printed', level: 'caution', main: true });
   return values;
 }
+
+/** A blade that measures this much more than its label is not the blade of that label; less is how a tape is read. Our choice. */
+const larger = 1.01;
 
 /** A guard more than this much larger than the blade leaves more of it open than it was made to. Our choice. */
 const muchSmaller = 0.85;
 
-function guardVerdict(diameter: number, guard: number): Value {
-  const code = diameter > guard * (1 + 1e-9) ? 'over-guard' : diameter < guard * muchSmaller ? 'under-guard' : 'within-guard';
+/** A blade of a larger saw, worn down until it goes under the guard, is still a blade of a larger saw. */
+function guardVerdict(diameter: number, marked: number, guard: number): Value {
+  const code = marked > guard * (1 + 1e-9) ? 'over-guard' : diameter < guard * muchSmaller ? 'under-guard' : 'within-guard';
   return { kind: 'verdict', key: 'guardVerdict', label: 'Guard', code, level: code === 'over-guard' ? 'stop' : code === 'under-guard' ? 'note' : 'good', main: code === 'over-guard' };
 }

@@ -47,6 +47,25 @@ describe('the verdict is never softer than the marking', () => {
     expect(answer({ guardSize: 350, machineRotation: 4300 }).cautions.map((c) => c.hazard)).not.toContain('blade-overspeed');
   });
 
+  it('does not count on a belt that slips: out of the cut it does not', () => {
+    // 9300 rpm over 52/114 mm is 4242 rpm free, 4115 rpm with 3 % slip.
+    const drive = { known: 'pulleys', engine: 9300, enginePulley: 52, bladePulley: 114, slip: 3, spindle: undefined } as const;
+    expect(code(answer({ ...drive, markedRotation: 4200 }), 'verdict')).toBe('over-marked-free');
+    expect(code(answer({ ...drive, markedRotation: 4100 }), 'verdict')).toBe('over-marked');
+    expect(code(answer({ ...drive, markedRotation: 5400, machineRotation: 4200 }), 'plateVerdict')).toBe('over-plate');
+    expect(answer({ ...drive, markedRotation: 4200 }).cautions.map((c) => c.hazard)).toContain('blade-overspeed');
+    expect(code(answer({ ...drive, markedRotation: 4300 }), 'verdict')).toBe('near-marked');
+  });
+
+  it('does not take a worn-down blade of a larger saw for one the guard is made for', () => {
+    expect(code(answer({ diameter: 345, newDiameter: 400, guardSize: 350 }), 'guardVerdict')).toBe('over-guard');
+  });
+
+  it('does not trust a label that prints less than the blade measures', () => {
+    expect(code(answer({ diameter: 350, newDiameter: 300 }), 'largerVerdict')).toBe('larger-than-printed');
+    expect(answer({ diameter: 351, newDiameter: 350 }).values.map((v) => v.key)).not.toContain('largerVerdict');
+  });
+
   it('mentions wear of the rim only for abrasive wheels', () => {
     expect(code(answer({ diameter: 330, newDiameter: 350, bladeKind: 'abrasive' }), 'wornVerdict')).toBe('worn-abrasive');
     expect(code(answer({ diameter: 330, newDiameter: 350, bladeKind: 'diamond' }), 'wornVerdict')).toBe('worn-diamond');
