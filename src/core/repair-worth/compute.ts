@@ -1,5 +1,5 @@
 import { step, type WorkingStep } from '../formula.ts';
-import type { Caution, Problem, Result, Value, VerdictValue } from '../result.ts';
+import { refuse, type Caution, type Problem, type Result, type Value, type VerdictValue } from '../result.ts';
 import { guarded } from '../guarded.ts';
 import { comebackTime, comebackToFlip, mostWorthPaying, newYearly, repairYearly, type Comparison } from './comparison.ts';
 import { newPriceToFlip, serviceToFlip } from './crossing.ts';
@@ -20,13 +20,14 @@ export const compute = guarded(fields, (inputs): Result => {
   if (problems.length > 0) return { ok: false, problems };
   const working: WorkingStep[] = [];
   const quote = readQuote(inputs, working);
+  if (inputs.quoteAs === 'lines' && quote.total === 0) return refuse('lines', 'empty-quote');
   const c = readComparison(inputs, quote.toPay, working);
   working.push(...comparisonWorking(c, inputs));
   const most = mostWorthPaying(c);
   const values: Value[] = [
     { kind: 'money', key: 'mostWorth', label: 'Most worth paying for this repair', value: roundMoney(Math.max(0, most)), main: true },
     ...gate(inputs, c, working),
-    stand(c, most),
+    stand(c, most, inputs.engineChecked ? 0 : (inputs.chanceWorn ?? 0)),
     ...quote.values,
     ...yearly(c, inputs, working),
     serviceTable(c),
@@ -43,10 +44,13 @@ function marginProblems(inputs: WorthInputs): Problem[] {
   return (inputs.lines ?? []).flatMap((line, k) => (line.basis === 'margin' && line.share >= 1 ? [{ field: `lines.${k + 1}.share`, code: 'margin-too-large', data: { got: Number((line.share * 100).toPrecision(6)) } }] : []));
 }
 
-function stand(c: Comparison, most: number): VerdictValue {
-  const data = { most: roundMoney(most), quote: roundMoney(c.repair), between: roundMoney(Math.abs(most - c.repair)) };
+/** @param worn chance that the engine is worn out [1]; 0 once it has been checked */
+function stand(c: Comparison, most: number, worn: number): VerdictValue {
+  const unchecked = (1 - worn) * most;
+  const data = { most: roundMoney(most), quote: roundMoney(c.repair), between: roundMoney(Math.abs(most - c.repair)), unchecked: roundMoney(Math.max(0, unchecked)) };
   const verdict = (code: string, level: VerdictValue['level']): VerdictValue => ({ kind: 'verdict', key: 'verdict', label: 'Where the quote stands', code, level, data, main: true });
   if (most <= 0) return verdict('no-repair-worth-it', 'caution');
+  if (c.repair <= most && c.repair > unchecked) return verdict('engine-in-doubt', 'caution');
   if (Math.abs(most - c.repair) <= close * most) return verdict('too-close-to-call', 'note');
   return c.repair <= most ? verdict('worth-repairing', 'good') : verdict('buy-new', 'caution');
 }

@@ -95,6 +95,16 @@ describe('the look into the engine', () => {
     expect(valueOf(answer({}), 'engineFirst', 'verdict').code).toBe('look-first');
   });
 
+  it('takes back the advice to repair when the chance of a worn engine eats up what the repair is worth', () => {
+    // The worked example is worth 343.32 with a sound engine: 291.82 at 15 %, 240.32 at 30 %, nothing at 100 %.
+    const code = (raw: RawInputs) => valueOf(answer(raw), 'verdict', 'verdict').code;
+    expect(code({})).toBe('worth-repairing');
+    expect(code({ chanceWorn: 30 })).toBe('engine-in-doubt');
+    expect(code({ chanceWorn: 100 })).toBe('engine-in-doubt');
+    expect(code({ chanceWorn: 30, engineChecked: true })).toBe('worth-repairing');
+    expect(code({ chanceWorn: 30, quote: 400 })).toBe('buy-new');
+  });
+
   it('is not asked for once the engine has been checked', () => {
     const a = answer({ engineChecked: true });
     expect(valueOf(a, 'engineFirst', 'verdict').code).toBe('engine-checked');
@@ -118,6 +128,13 @@ describe('a quote', () => {
     );
   });
 
+  it('that is empty is refused, and one of labor alone is not', () => {
+    const empty = readInputs(fields, { quoteAs: 'lines', lines: [], labourHours: 0, consumables: 0 });
+    const result = empty.ok ? compute(empty.inputs) : { ok: false as const, problems: [] };
+    expect(result.ok ? [] : result.problems.map((p) => [p.field, p.code])).toEqual([['lines', 'empty-quote']]);
+    expect(valueOf(answer({ quoteAs: 'lines', lines: [], labourHours: 1, labourRate: 80 }), 'quoteTotal', 'money').value).toBe(80);
+  });
+
   it('with a margin of the whole price is refused, and the row named', () => {
     const read = readInputs(fields, { quoteAs: 'lines', lines: [{ part: 'Belt', amount: 10, basis: 'margin', share: 100 }] });
     const result = read.ok ? compute(read.inputs) : { ok: false as const, problems: [] };
@@ -126,7 +143,7 @@ describe('a quote', () => {
 });
 
 it('every verdict has words', () => {
-  for (const raw of [{}, { quote: 2000 }, { quote: 320 }, { asIs: 3000 }, { engineChecked: true, alreadySpent: 10, workingValue: 200 }] as const) {
+  for (const raw of [{}, { quote: 2000 }, { quote: 320 }, { chanceWorn: 100 }, { asIs: 3000 }, { engineChecked: true, alreadySpent: 10, workingValue: 200 }] as const) {
     for (const v of answer(raw).values) if (v.kind === 'verdict') expect(words.verdicts[v.code], v.code).toBeDefined();
   }
 });

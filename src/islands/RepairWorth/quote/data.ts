@@ -10,7 +10,7 @@ export interface QuotePart {
   readonly line: number;
 }
 
-export type Advice = 'worth-repairing' | 'buy-new' | 'too-close-to-call' | 'no-repair-worth-it';
+export type Advice = 'worth-repairing' | 'buy-new' | 'too-close-to-call' | 'engine-in-doubt' | 'no-repair-worth-it';
 
 export interface QuoteData {
   /** Nothing when the quote is one total. */
