@@ -41,3 +41,9 @@ export function dateText(number: number): string {
   const year = yearOfEra + era * 400 + (month <= 2 ? 1 : 0);
   return `${String(year).padStart(4, '0')}-${String(month).padStart(2, '0')}-${String(day).padStart(2, '0')}`;
 }
+
+/** The nearest day that can be written YYYY-MM-DD: years 1 to 9999. @param number whole days from 1970-01-01 */
+export function dayInCalendar(number: number): number {
+  const [firstDay, lastDay] = [-719162, 2932896];
+  return Math.min(lastDay, Math.max(firstDay, number));
+}

@@ -1,6 +1,6 @@
 import type { InputsOf } from '../field.ts';
 import type { Problem } from '../result.ts';
-import { dateText, dayNumber } from './dates.ts';
+import { dateText, dayInCalendar, dayNumber } from './dates.ts';
 import { daysForHours, dutyInterval, whicheverFirst, type Duty } from './due.ts';
 import type { fields } from './fields.ts';
 
@@ -47,10 +47,11 @@ export function dueLine(row: TaskRow, inputs: ServiceInputs): DueLine {
   const { byHours, byCalendar } = daysOf(row, inputs);
   const due = byHours === undefined ? { days: byCalendar ?? 0, by: 'calendar' as const } : whicheverFirst(byHours, byCalendar);
   const interval = row.base === undefined ? undefined : dutyInterval(row.base, dutyOf(row, inputs), inputs.least);
-  const days = Math.floor(due.days + 1e-9);
+  const start = dayNumber(inputs.start) ?? 0;
+  const days = dayInCalendar(start + Math.floor(due.days + 1e-9)) - start;
   return {
     machine: row.machine, task: row.task, interval, hoursLeft: interval === undefined ? undefined : interval - row.since,
-    days, date: dateText((dayNumber(inputs.start) ?? 0) + days), by: due.by, duty: dutyOf(row, inputs),
+    days, date: dateText(start + days), by: due.by, duty: dutyOf(row, inputs),
   };
 }
 

@@ -96,6 +96,13 @@ describe('a service', () => {
     }
   });
 
+  it('always falls on a day that can be written, however far off', () => {
+    for (const [start, row] of [['9999-12-31', { limit: 60 }], ['2026-03-02', { base: '100000 h', perDay: '0.01 h' }], ['2026-03-02', { base: '1 h', since: '100000 h', perDay: '0.01 h' }]] as const) {
+      const result = answer({ start, tasks: [{ machine: 'Saw', task: 'Oil', ...row }] });
+      expect(result.ok ? result.values.find((v) => v.key === 'dueDate') : undefined).toMatchObject({ value: expect.stringMatching(/^\d{4}-\d{2}-\d{2}$/) });
+    }
+  });
+
   it('stands in one list for all machines, the soonest first', () => {
     const result = answer(example);
     const list = result.ok ? result.values.find((v) => v.key === 'list') : undefined;
