@@ -8,7 +8,7 @@ export const words: Words = {
     found: (d) => `${d['name']}: a check has shown it, and it is likely enough to act on.`,
     'found-by-exclusion': (d) => `${d['name']}: everything else is as good as cleared. No check has shown it.`,
     'none-left': () => 'No check is left that tells anything, and nobody is likely enough. Look for something that is not on this list.',
-    contradiction: () => 'These answers can not all be right. Do the last check again, or correct an answer.',
+    contradiction: () => 'These answers can’t all be right. Do the last check again, or correct an answer.',
   },
   problems: {
     'named-twice': (d) => `"${d['name']}" stands in the list twice. Give each its own name.`,
