@@ -3,13 +3,8 @@ import { accessSync, constants, existsSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { run } from './command.ts';
 
-const names = ['chromium', 'chromium-browser', 'google-chrome', 'google-chrome-stable', 'chrome', 'msedge'];
-const usualPlaces = [
-  '/Applications/Google Chrome.app/Contents/MacOS/Google Chrome',
-  '/Applications/Chromium.app/Contents/MacOS/Chromium',
-  'C:\\Program Files\\Google\\Chrome\\Application\\chrome.exe',
-  'C:\\Program Files (x86)\\Microsoft\\Edge\\Application\\msedge.exe',
-];
+const names = ['chromium', 'chromium-browser', 'chrome'];
+const usualPlaces = ['/Applications/Chromium.app/Contents/MacOS/Chromium', 'C:\\Program Files\\Chromium\\Application\\chrome.exe'];
 
 export function findChromium(): string | undefined {
   const named = process.env['CHROMIUM_PATH'];
@@ -33,8 +28,8 @@ function isProgram(path: string): boolean {
 }
 
 export const chromiumHelp = `The browser tests need Chromium, and none was found.
-Install it (Debian: apt-get install chromium; macOS and Windows: any Chrome, Chromium or Edge)
-or name its program in CHROMIUM_PATH, then run the command again.`;
+Install it (Debian: apt-get install chromium), or name the program of any browser built on it
+in CHROMIUM_PATH, then run the command again.`;
 
 /** On a bare Debian machine, as in a fresh container, installs it; elsewhere only looks. */
 export async function findOrInstallChromium(): Promise<string | undefined> {
