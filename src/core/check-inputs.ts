@@ -53,8 +53,10 @@ function checkOne(field: SingleField, value: InputValue, key: string): Problem[]
 
 function checkNumber(field: Extract<SingleField, { kind: 'quantity' | 'number' | 'count' | 'money' }>, value: InputValue, key: string): Problem[] {
   if (typeof value !== 'number' || !Number.isFinite(value)) return [{ field: key, code: 'not-a-number', data: { got: String(value) } }];
-  if (field.kind === 'count' && !Number.isInteger(value)) return [{ field: key, code: 'not-whole', data: { got: value } }];
   const unit = field.kind === 'quantity' ? field.units[0] : undefined;
+  // Past this a product of a few such figures is no number any more.
+  if (Math.abs(value) > 1e60) return [{ field: key, code: 'beyond-measure', data: { got: unit ? toUnit(value, unit) : value } }];
+  if (field.kind === 'count' && !Number.isInteger(value)) return [{ field: key, code: 'not-whole', data: { got: value } }];
   const limit = (n: number) => (unit ? fromUnit(n, unit) : n);
   // A limit is the number printed on the page: rounding in the unit change must not refuse it.
   const slack = 1e-12 * Math.max(1e-12, Math.abs(value));

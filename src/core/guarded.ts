@@ -25,9 +25,14 @@ function dropUnasked(fields: readonly Field[], inputs: Inputs): Inputs {
 }
 
 function firstNotFinite(answer: Answer): string | undefined {
-  const value = answer.values.find((v) => numbersIn(v).some((n) => !Number.isFinite(n)));
+  const value = answer.values.find((v) => numbersIn(v).some(tooBig));
   if (value) return value.key;
-  return answer.working.find((s) => [...s.put, s.gave].some((p) => !Number.isFinite(p.value)))?.formula;
+  return answer.working.find((s) => [...s.put, s.gave].some((p) => tooBig(p.value)))?.formula;
+}
+
+/** No number at all, or one that would stop being one in a smaller unit. */
+function tooBig(n: number): boolean {
+  return !(Math.abs(n) < 1e250);
 }
 
 function numbersIn(value: Value): number[] {

@@ -57,7 +57,8 @@ function limit({ field, data, system }: Spoken, key: 'min' | 'max' | 'got'): str
   const n = Number(data[key]);
   if (field?.kind !== 'quantity') return String(Number(n.toPrecision(7)));
   const unit = pick(field.units, system);
-  return `${Number(toUnit(fromUnit(n, field.units[0]), unit).toPrecision(5))} ${unitLabel(unit)}`.trim();
+  // What was received is said in more figures than the limit, so that 500.01 is not refused as 500.
+  return `${Number(toUnit(fromUnit(n, field.units[0]), unit).toPrecision(key === 'got' ? 8 : 5))} ${unitLabel(unit)}`.trim();
 }
 
 function range(s: Spoken): string {
@@ -101,6 +102,7 @@ const sentences: Readonly<Record<string, (s: Spoken) => string>> = {
   'too-small': (s) => `${s.label} must be ${range(s)}; ${limit(s, 'got')} is too small.`,
   'not-above': (s) => `${s.label} must be ${range(s)}; ${limit(s, 'got')} is not.`,
   'too-large': (s) => `${s.label} must be ${range(s)}; ${limit(s, 'got')} is too large.`,
+  'beyond-measure': (s) => `${s.label}: ${s.data['got']} is beyond anything that can be measured.`,
   'not-whole': (s) => `${s.label} must be a whole number, like 2; ${s.data['got']} is not.`,
   'not-a-choice': (s) => `${s.label}: "${s.data['got']}" is not one of the choices: ${choices(s)}.`,
   'not-yes-no': (s) => `${s.label} must be yes or no; "${s.data['got']}" is neither.`,
@@ -108,6 +110,7 @@ const sentences: Readonly<Record<string, (s: Spoken) => string>> = {
   'too-long': (s) => `${s.label} must have at most ${s.data['max']} characters; it has ${s.data['got']}.`,
   'not-the-pattern': (s) => `${s.label} must be ${s.field?.kind === 'text' && s.field.patternSays ? s.field.patternSays : 'written another way'}; "${s.data['got']}" is not.`,
   'not-rows': ({ label }) => `${label} must be a list of rows.`,
+  'not-a-row': ({ label, data }) => `${label}, row ${data['row']}: ${data['got']} is not a row of named figures.`,
   'too-few-rows': ({ label, data }) => `${label} needs at least ${data['min']} ${Number(data['min']) === 1 ? 'row' : 'rows'}; it has ${data['got']}.`,
   'too-many-rows': ({ label, data }) => `${label} takes at most ${data['max']} rows; it has ${data['got']}.`,
   'unknown-field': ({ name, data }) => `There is no field called "${name}". Allowed: ${data['allowed']}.`,

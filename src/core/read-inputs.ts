@@ -72,6 +72,10 @@ function readRows(field: Extract<Field, { kind: 'rows' }>, raw: RawValue, option
   const rows: Inputs[] = [];
   const problems: Problem[] = [];
   for (const [i, row] of (given as readonly RawInputs[]).entries()) {
+    if (typeof row !== 'object' || row === null || Array.isArray(row)) {
+      problems.push({ field: field.key, code: 'not-a-row', data: { row: i + 1, got: String(JSON.stringify(row)) } });
+      continue;
+    }
     const read = readInputs(field.columns, row, options);
     if (read.ok) rows.push(read.inputs);
     else if ('needsSum' in read) return needsSum;

@@ -42,6 +42,10 @@ describe('messages', () => {
     [{ lines: [] }, 'Readings needs at least 1 row; it has 0.'],
     [{ lines: [{ at: 1 }, { at: 'x' }] }, 'Readings, row 2, Diameter must be a number, like 1 or 1 mm; "x" is not.'],
     [{ lines: 7 }, 'Readings must be a list of rows.'],
+    [{ lines: [null] }, 'Readings, row 1: null is not a row of named figures.'],
+    [{ lines: [{ at: 1 }, 'abc'] }, 'Readings, row 2: "abc" is not a row of named figures.'],
+    [{ bore: '500.01' }, 'Bore must be more than 0 mm and at most 500 mm; 500.01 mm is too large.'],
+    [{ bore: 1e300 }, 'Bore: 1e+300 is beyond anything that can be measured.'],
     [{ bore: '1 + 3/16 in' }, 'Bore: in the sum "1 + 3/16 in" give every part its unit, like 3/8 in + 0.002 in.'],
     [{ colour: 1 }, 'There is no field called "colour". Allowed: bore, room, teeth, fit, wet, zone, lines.'],
   ])('%j', (raw, words) => expect(message(raw)).toBe(words));
@@ -53,7 +57,7 @@ describe('messages', () => {
 
   it('has words for every shared code', () => {
     for (const code of sharedProblemCodes) {
-      const words = describeProblem({ field: 'bore', code, data: { got: 5, min: 1, max: 2, allowed: 'a', value: 'v', wanted: 'length', is: 'mass', unit: 'kg' } }, { fields });
+      const words = describeProblem({ field: 'bore', code, data: { got: 5, min: 1, max: 2, allowed: 'a', value: 'v', wanted: 'length', is: 'mass', unit: 'kg', row: 1 } }, { fields });
       expect(words.length, code).toBeGreaterThan(10);
       expect(words, code).not.toMatch(/undefined|NaN/);
     }

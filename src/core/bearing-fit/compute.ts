@@ -5,7 +5,7 @@ import { guarded } from '../guarded.ts';
 import { adviceValues } from './advice-values.ts';
 import { fields, type FitInputs } from './fields.ts';
 import { housingLeast, housingMost, measuredHousing, measuredShaft, shaftLeast, shaftMost } from './formulas.ts';
-import { measuredInterference, seatForm, type SeatForm } from './readings.ts';
+import { farReadings, measuredInterference, seatForm, type SeatForm } from './readings.ts';
 import { isFor, ringFit, type RingFit } from './ring-fit.ts';
 import { limitValues, readingValues, seatTable } from './values.ts';
 import { choiceVerdict, fitVerdict, seatVerdicts } from './verdicts.ts';
@@ -36,10 +36,12 @@ export const compute = guarded(fields, (inputs): Result => {
   return { ok: true, values, working, cautions: cautionsFor(inputs, fit) };
 });
 
-function refusal({ seat, size, zone }: FitInputs): Refusal | undefined {
+function refusal({ seat, size, zone, readings, ring }: FitInputs): Refusal | undefined {
   const problem = whyRefused(size, zone, { size: 'size', zone: 'zone' });
   if (problem) return { ok: false, problems: [problem] };
-  return isFor(seat, zone) ? undefined : refuse('zone', seat === 'shaft' ? 'zone-of-a-hole' : 'zone-of-a-shaft', { got: zone });
+  if (!isFor(seat, zone)) return refuse('zone', seat === 'shaft' ? 'zone-of-a-hole' : 'zone-of-a-shaft', { got: zone });
+  const far = farReadings(size, readings ?? [], ring);
+  return far.length > 0 ? { ok: false, problems: far } : undefined;
 }
 
 function limitWorking(seat: 'shaft' | 'housing', { seat: s, ring, fit }: RingFit): WorkingStep[] {

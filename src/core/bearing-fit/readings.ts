@@ -1,4 +1,5 @@
 /** What a row of micrometer readings says about a seat. */
+import type { Problem } from '../result.ts';
 
 export interface Reading {
   /** Across the seat, and across it a quarter turn round, at the same place along it [m]. */
@@ -32,6 +33,17 @@ export function seatForm(rows: readonly Reading[]): SeatForm {
     taper: Math.max(...means) - Math.min(...means),
     outOfRound: Math.max(...rows.map((r) => Math.abs(r.across - r.quarter))),
   };
+}
+
+/**
+ * Readings that can't be of a seat of this size: a slip of the thimble or the wrong seat, not wear.
+ * @param size nominal [m] @param ring measured ring, if it was [m]
+ * @returns one problem for each reading more than 0.5 mm and 2 % of the size away; a choice, wide enough for any seat worth measuring
+ */
+export function farReadings(size: number, rows: readonly Reading[], ring?: number): Problem[] {
+  const far = (field: string, got: number): Problem[] => (Math.abs(got - size) > 5e-4 + 0.02 * size ? [{ field, code: 'reading-far', data: { got, size } }] : []);
+  const ofRows = rows.flatMap((r, i) => [...far(`readings.${i + 1}.across`, r.across), ...far(`readings.${i + 1}.quarter`, r.quarter)]);
+  return ring === undefined ? ofRows : [...ofRows, ...far('ring', ring)];
 }
 
 /** Interference of a measured seat with a ring between two sizes [m]. */

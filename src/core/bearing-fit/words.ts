@@ -37,6 +37,7 @@ export const words: Words = {
     'zone-undefined': limits.problems['zone-undefined'] ?? (() => ''),
     'zone-ends': limits.problems['zone-ends'] ?? (() => ''),
     'ring-outside-table': sizes.problems['ring-outside-table'] ?? (() => ''),
+    'reading-far': (data, say) => `A reading of ${say.quantity(Number(data['got']), ['mm', 'in'])} is too far from the seat size of ${say.quantity(Number(data['size']), ['mm', 'in'])} to be this seat. Read the micrometer again, or put the size right.`,
     'zone-of-a-hole': (data) => `${data['got']} is a zone of a hole. A shaft seat needs a small letter, like ${String(data['got']).toLowerCase()}.`,
     'zone-of-a-shaft': (data) => `${data['got']} is a zone of a shaft. A housing seat needs a capital letter, like ${String(data['got']).toUpperCase()}.`,
   },

@@ -40,6 +40,8 @@ export function readNumber(text: string): NumberRead {
   }
   const decimal = /^[\d.,]*\d[.,]?/.exec(body);
   if (!decimal) return { ok: false, code: 'not-a-number' };
+  // "1'000" is a thousand to one reader and a foot to another.
+  if (/^['’]\d{3}(?!\d|\s*["″”'/])/.test(body.slice(decimal[0].length))) return { ok: false, code: 'two-readings' };
   return readDecimal(decimal[0], body.slice(decimal[0].length), factor);
 }
 
@@ -52,5 +54,6 @@ function readDecimal(digits: string, rest: string, factor: number): NumberRead {
   if (commas > 1 || /^[1-9]\d{0,2},\d{3}$/.test(digits)) return { ok: false, code: 'two-readings' };
   const power = /^[eE]([+-]?\d{1,2})(?![\d.,])/.exec(rest);
   const value = Number(digits.replace(',', '.') + (power ? `e${power[1]}` : ''));
+  if (!Number.isFinite(value)) return { ok: false, code: 'not-a-number' };
   return { ok: true, value: factor * value, rest: power ? rest.slice(power[0].length) : rest };
 }

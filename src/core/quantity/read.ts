@@ -55,7 +55,7 @@ function readParts(text: string, wanted: Wanted): Read {
 }
 
 /** "5 ft 3 in", "1 h 30 min": same dimension, no shifted zero, each unit smaller than the one before. */
-function followsOn(before: UnitKey, after: UnitKey): boolean {
+export function followsOn(before: UnitKey, after: UnitKey): boolean {
   const [a, b] = [unitOf(before), unitOf(after)];
   return a.dimension === b.dimension && (a.dimension === 'length' || a.dimension === 'time') && b.si < a.si;
 }

@@ -6,9 +6,9 @@
 import { addDependencies, create, divideDependencies, multiplyDependencies, parseDependencies, subtractDependencies, unaryMinusDependencies } from 'mathjs/number';
 import type { MathNode, OperatorNode, ParenthesisNode, SymbolNode } from 'mathjs';
 import { normalise, readNumber } from './number.ts';
-import { readQuantity, type Read, type ReadFailure, type Wanted } from './read.ts';
+import { followsOn, readQuantity, type Read, type ReadFailure, type Wanted } from './read.ts';
 import { unitAt } from './spelling.ts';
-import { fromUnit, unitOf } from './units.ts';
+import { fromUnit, unitOf, type UnitKey } from './units.ts';
 
 // `create` with only what a sum needs: a named import of the evaluator would carry all of mathjs.
 const needed = { addDependencies, subtractDependencies, multiplyDependencies, divideDependencies, unaryMinusDependencies, parseDependencies };
@@ -60,18 +60,36 @@ function splitTerms(text: string, wanted: Wanted): { expression: string; terms: 
       rest = rest.slice(operator[0].length);
       continue;
     }
-    const number = readNumber(rest);
-    if (!number.ok) return { problem: { code: number.code === 'not-a-number' ? 'sum-not-readable' : number.code, data: { got: rest } } };
-    const after = number.rest.trimStart();
-    const unit = /^[-+*/×÷()]|^$/.test(after) ? undefined : unitAt(after, wanted.dimension);
-    if (!unit && after !== '' && !/^[-+*/×÷()]/.test(after)) return { problem: { code: 'unknown-unit', data: { got: after } } };
-    if (unit && unitOf(unit.key).dimension !== wanted.dimension)
-      return { problem: { code: 'wrong-dimension', data: { got: rest, unit: after.slice(0, unit.length), is: unitOf(unit.key).dimension, wanted: wanted.dimension } } };
+    let part = readPart(rest, wanted);
+    if ('problem' in part) return part;
+    const term = { value: part.value, bare: !part.unit };
+    rest = part.rest;
+    // "5 ft 3 in" is one quantity in a sum as well.
+    while (part.unit && /^\s*\d/.test(rest)) {
+      const before: UnitKey = part.unit;
+      part = readPart(rest.trimStart(), wanted);
+      if ('problem' in part) return part;
+      if (!part.unit || !followsOn(before, part.unit)) return { problem: { code: 'not-one-quantity', data: { got: text } } };
+      term.value += part.value;
+      rest = part.rest;
+    }
     expression += `q${terms.length}`;
-    terms.push({ value: unit ? fromUnit(number.value, unit.key) : number.value, bare: !unit });
-    rest = unit ? after.slice(unit.length) : after;
+    terms.push(term);
   }
   return { expression, terms };
+}
+
+/** A number and its unit, if one follows. */
+function readPart(text: string, wanted: Wanted): { value: number; unit?: UnitKey; rest: string } | { problem: ReadFailure } {
+  const number = readNumber(text);
+  if (!number.ok) return { problem: { code: number.code === 'not-a-number' ? 'sum-not-readable' : number.code, data: { got: text } } };
+  const after = number.rest.trimStart();
+  if (after === '' || /^[-+*/×÷()]/.test(after)) return { value: number.value, rest: after };
+  const found = unitAt(after, wanted.dimension);
+  if (!found) return { problem: { code: 'unknown-unit', data: { got: after } } };
+  const is = unitOf(found.key).dimension;
+  if (is !== wanted.dimension) return { problem: { code: 'wrong-dimension', data: { got: text, unit: after.slice(0, found.length), is, wanted: wanted.dimension } } };
+  return { value: fromUnit(number.value, found.key), unit: found.key, rest: after.slice(found.length) };
 }
 
 /** What a piece of the sum is: a bare number, a quantity, an illegal mixture, or a product of two quantities. */

@@ -26,6 +26,25 @@ describe('bearing fit', () => {
   const zone = fc.constantFrom('k5', 'j6', 'g6', 'N7', 'H7', 'P7', 'q7');
   answersAnything('bearing-fit', { seat: fc.constantFrom('shaft', 'housing'), size: fc.double({ min: 6, max: 180, noNaN: true }), zone });
 
+  describe('a measured seat', () => {
+    const near = fc.double({ min: 24.5, max: 25.5, noNaN: true });
+    answersAnything('bearing-fit', {
+      seat: fc.constantFrom('shaft', 'housing'), size: fc.constant(25), zone, basis: fc.constant('readings'), ring: fc.option(near, { nil: undefined }),
+      readings: fc.array(fc.record({ across: near, quarter: near }), { minLength: 1, maxLength: 4 }),
+    });
+  });
+
+  it('refuses a reading that can only be a slip, and keeps a badly worn one', () => {
+    const refused = (raw: RawInputs) => {
+      const read = readInputs(fields, raw);
+      const result = read.ok ? compute(read.inputs) : undefined;
+      return result && !result.ok ? result.problems.map((p) => `${p.field} ${p.code}`) : [];
+    };
+    expect(refused({ ...worn(25), readings: [{ across: 35.1, quarter: 25.1 }, { across: 25, quarter: 25.002 }] })).toEqual(['readings.1.across reading-far']);
+    expect(refused({ ...worn(25), ring: 52 })).toEqual(['ring reading-far']);
+    expect(refused(worn(24.5))).toEqual([]);
+  });
+
   it('the spread of the fit is the seat tolerance and the ring tolerance together', () => {
     fc.assert(fc.property(fc.boolean(), size(0.006), fc.constantFrom('Normal', 'P6', 'P5'), fc.nat(11), (onShaft, d, c, i) => {
       const name = (onShaft ? shaftSeats : housingSeats)[i] ?? 'h6';

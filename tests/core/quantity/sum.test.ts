@@ -25,6 +25,9 @@ describe('sums in a box', () => {
     ['1⅜ in + 5 thou', 0.035052],
     ['-(1 mm - 3 mm)', 0.002],
     ['25,4 mm', 0.0254],
+    ['5 ft 3 in + 1 in', 1.6256],
+    ['5\'3" + 1/2"', 1.6129],
+    ['(5 ft 1-3/4 in) / 2', 0.784225],
   ])('%s', (text, metres) => {
     const r = read(text);
     expect(r.ok && r.si).toBeCloseTo(metres, 12);
@@ -48,6 +51,8 @@ describe('sums in a box', () => {
     ['createUnit("x") + 1', 'sum-not-readable'],
     ['[1,2] * 2', 'sum-not-readable'],
     ['9999999! + 1', 'unknown-unit'],
+    ['1 in 5 ft + 1 in', 'not-one-quantity'],
+    ['5 ft 3 + 1 in', 'not-one-quantity'],
   ])('"%s" is refused: %s', (text, code) => expect(refusal(text)).toBe(code));
 
   it('adds no temperatures', () => {
