@@ -17,7 +17,7 @@ export const fields = defineFields([
   { key: 'engine', label: 'Engine speed, no load', kind: 'quantity', dimension: 'rotation', units: ['rpm', 'rpm'], default: 9300, min: 100, max: 20000, when: { field: 'known', is: ['pulleys'] }, help: 'The highest governed speed, from the machine plate or a rev counter.' },
   { key: 'enginePulley', label: 'Engine pulley, pitch diameter', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 52, min: 10, max: 1000, when: { field: 'known', is: ['pulleys'] } },
   { key: 'bladePulley', label: 'Blade pulley, pitch diameter', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 114, min: 10, max: 1000, when: { field: 'known', is: ['pulleys'] } },
-  { key: 'slip', label: 'Belt slip', kind: 'quantity', dimension: 'ratio', units: ['%', '%'], default: 0, min: 0, max: 30, more: true, when: { field: 'known', is: ['pulleys'] }, help: 'Leave at 0 to be on the safe side: slip only makes the blade slower.' },
+  { key: 'slip', label: 'Belt slip', kind: 'quantity', dimension: 'ratio', units: ['%', '%'], default: 0, min: 0, max: 30, more: true, when: { field: 'known', is: ['pulleys'] }, help: 'Under load only. The verdict never counts on it: out of the cut a belt does not slip.' },
   { key: 'spindle', label: 'Blade-shaft speed', kind: 'quantity', dimension: 'rotation', units: ['rpm', 'rpm'], min: 10, max: 30000, when: { field: 'known', is: ['spindle'] } },
   { key: 'markedAs', label: 'How the blade is marked', kind: 'choice', default: 'rpm', options: markedAs },
   { key: 'markedRotation', label: 'Highest speed marked on the blade', kind: 'quantity', dimension: 'rotation', units: ['rpm', 'rpm'], default: 5400, min: 10, max: 40000, when: { field: 'markedAs', is: ['rpm'] } },
