@@ -29,8 +29,10 @@ export const compute = guarded(fields, (inputs): Result => {
 
   const free = freeRotation(inputs);
   const verdicts = markVerdicts(inputs, marks, free);
-  const values = [...speedValues(speed, rotation, marks.lowest, share, free / marks.lowest), ...verdicts, ...depthValues(inputs, working)];
-  const stop = free > marks.lowest || verdicts.some((v) => v.kind === 'verdict' && v.level === 'stop');
+  const isStop = (v: Value) => v.kind === 'verdict' && v.level === 'stop';
+  // What forbids the blade is read first, not below a good word about its speed.
+  const values = [...verdicts.filter(isStop), ...speedValues(speed, rotation, marks.lowest, share, free / marks.lowest), ...verdicts.filter((v) => !isStop(v)), ...depthValues(inputs, working)];
+  const stop = free > marks.lowest || verdicts.some(isStop);
   return { ok: true, values, working, cautions: cautionsFor(stop) };
 });
 

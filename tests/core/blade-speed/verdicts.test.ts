@@ -66,6 +66,11 @@ describe('the verdict is never softer than the marking', () => {
     expect(answer({ diameter: 351, newDiameter: 350 }).values.map((v) => v.key)).not.toContain('largerVerdict');
   });
 
+  it('puts what forbids the blade before anything good about its speed', () => {
+    for (const [more, key] of [[{ guardSize: 300 }, 'guardVerdict'], [{ machineRotation: 3900 }, 'plateVerdict'], [{ alsoSpeed: 76 }, 'marksVerdict']] as const) expect(answer(more).values[0]?.key).toBe(key);
+    expect(answer({ guardSize: 350 }).values[0]?.key).toBe('verdict');
+  });
+
   it('mentions wear of the rim only for abrasive wheels', () => {
     expect(code(answer({ diameter: 330, newDiameter: 350, bladeKind: 'abrasive' }), 'wornVerdict')).toBe('worn-abrasive');
     expect(code(answer({ diameter: 330, newDiameter: 350, bladeKind: 'diamond' }), 'wornVerdict')).toBe('worn-diamond');
