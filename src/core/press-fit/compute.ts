@@ -51,7 +51,7 @@ export const compute = guarded(fields, (inputs): Result => {
     { kind: 'quantity', key: 'hubHoop', label: 'Pull round the bore of the outer part, tightest pair', value: stress.hubBore, units: ['MPa', 'psi'] },
     { kind: 'quantity', key: 'hubOuterHoop', label: 'Pull round its outside', value: stress.hubOutside, units: ['MPa', 'psi'] },
     { kind: 'quantity', key: 'shaftHoop', label: 'Push round the inner part, at the joint', value: stress.shaftSurface, units: ['MPa', 'psi'] },
-    { kind: 'quantity', key: 'shaftBoreHoop', label: 'Push round its hole', value: stress.shaftBore, units: ['MPa', 'psi'] },
+    ...(inputs.shaftBore > 0 ? [{ kind: 'quantity', key: 'shaftBoreHoop', label: 'Push round its hole', value: stress.shaftBore, units: ['MPa', 'psi'] } as const] : []),
     { kind: 'quantity', key: 'yieldShare', label: 'Share of the outer part\'s yield strength', value: share, units: ['%', '%'], decimals: [0, 0], source: strengthSource },
     { kind: 'quantity', key: 'lost', label: 'Interference lost to smoothing', value: lost, units: ['µm', 'thou'], source: 'din-7190-smoothing' },
   ];

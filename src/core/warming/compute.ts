@@ -2,7 +2,7 @@ import { step, type WorkingStep } from '../formula.ts';
 import type { InputsOf } from '../field.ts';
 import { refuse, type Caution, type Result, type Value } from '../result.ts';
 import { guarded } from '../guarded.ts';
-import { ceilingVerdict, housingCeiling, ringCeiling } from './ceilings.ts';
+import { ceilingVerdict, housingCeiling, ringCeiling, type Ceiling } from './ceilings.ts';
 import { growth, temperatureChange } from './expansion.ts';
 import { fields } from './fields.ts';
 import { dropNeeded, gapAtHeat, riseNeeded, riseWithCold, shrinkOfInner } from './formulas.ts';
@@ -47,13 +47,20 @@ export const compute = guarded(fields, (inputs): Result => {
     { kind: 'quantity', key: 'ceiling', label: 'Highest temperature for this part', value: ceiling.temperature, units: degrees, source: ceiling.source },
     ...coldValues(inputs, room - drop, room + riseBoth, cold),
     { kind: 'quantity', key: 'gapThere', label: 'Gap at the temperature warmed to', value: gapThere, units: micro },
-    ...(gapThere < c - 1e-9 ? [{ kind: 'verdict', key: 'heatTo', label: 'Temperature you mean to use', code: 'heat-to-short', level: 'caution' } as const] : []),
+    ...heatToVerdict(inputs.heatTo, ceiling, gapThere < c - 1e-9),
     ...openTimeValues({ wall: inputs.wall, material: outer, diameter: d, interference: I, rise: hot - room }, working),
     ...(rise > 0.5 ? [{ kind: 'verdict', key: 'measuring', label: 'Knowing the temperature', code: 'how-to-measure', level: 'note', source: 'common-practice' } as const] : []),
     ...(part === 'housing' ? [materialTable(d, I, c, room)] : []),
   ];
-  return { ok: true, values, working, cautions: cautionsFor(inputs, room + rise, room - drop, rise > 0.5) };
+  return { ok: true, values, working, cautions: cautionsFor(inputs, Math.max(hot, room + rise), room - drop, rise > 0.5) };
 });
+
+/** The reader's own temperature: too hot for the part, or not hot enough to open the fit. */
+function heatToVerdict(heatTo: number | undefined, ceiling: Ceiling, short: boolean): Value[] {
+  const base = { kind: 'verdict', key: 'heatTo', label: 'Temperature you mean to use' } as const;
+  if (heatTo !== undefined && heatTo > ceiling.temperature) return [{ ...base, code: 'heat-to-over', level: 'stop', data: { hot: heatTo, ceiling: ceiling.temperature }, source: ceiling.source }];
+  return short ? [{ ...base, code: 'heat-to-short', level: 'caution' }] : [];
+}
 
 function coldValues({ part, sealed, room }: WarmInputs, alone: number, both: number, cold: number): Value[] {
   const inner = part === 'housing' ? 'bearing' : 'shaft';

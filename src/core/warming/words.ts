@@ -27,6 +27,7 @@ export const words: Words = {
     'open-time-short': () => 'It closes in less than a minute even in still air. Rehearse the drop-in cold and have every tool at hand.',
     'open-time-fair': () => 'Time enough to carry it over. It still closes in seconds once it touches the cold part: go straight in, to the shoulder, and hold it there.',
     'how-to-measure': () => 'Measure on the metal beside the seat: a contact probe, or a temperature crayon that melts at a stated heat. An infrared gun reads bare, shiny metal far too low; aim it at a patch of dull tape or paint. Leave a casting in the oven until the thick parts are as warm as the thin ones.',
+    'heat-to-over': (data, say) => `Do not warm it to ${say.quantity(Number(data['hot']), degrees)}: ${say.quantity(Number(data['ceiling']), degrees)} is the most for this part.`,
     'heat-to-short': () => 'At the temperature you mean to use the fit is not open by the gap asked for. Go hotter, up to the ceiling, or chill the other part.',
   },
   problems: {

@@ -28,6 +28,13 @@ describe('warming', () => {
     expect(valueOf(answer({ ...housing, interference: -30 }), 'warmVerdict', 'verdict').code).toBe('warm-not-needed');
   });
 
+  it('stops a temperature past the ceiling, whether or not it opens the fit', () => {
+    const said = (raw: RawInputs) => valueOf(answer(raw), 'heatTo', 'verdict');
+    expect(said({ ...housing, heatTo: 150 })).toMatchObject({ code: 'heat-to-over', level: 'stop' });
+    expect(said({ part: 'ring', diameter: 25, interference: 40, sealed: 'no', heatTo: 200 }).code).toBe('heat-to-over');
+    expect(said({ ...housing, heatTo: 40 }).code).toBe('heat-to-short');
+  });
+
   it('equal materials keep their fit at any temperature', () => {
     expect(warmLoss(0.052, 1.25e-5, 1.25e-5, 80)).toBe(0);
   });
