@@ -27,7 +27,14 @@ const shared = {
 };
 
 /** Customer care guides. A Spanish twin stands in guides/es/ under the same file name. */
-export const guide = z.strictObject({ ...shared, lang: z.enum(['en', 'es']).default('en') });
+export const guide = z.strictObject({
+  ...shared,
+  lang: z.enum(['en', 'es']).default('en'),
+  /** How long it takes, where the guide is something to do: "5 minutes". */
+  time: z.string().min(3).optional(),
+  /** What the customer needs at hand for it. */
+  tools: z.array(z.string()).default([]),
+});
 
 /** Bench work, step by step. */
 export const job = z.strictObject({
