@@ -34,6 +34,7 @@ const masses: Readonly<Record<Section, BeltMass>> = {
   PM: remembered(0.12, 'ribbed-belt-data'),
 };
 
+/** Mass of one belt or rib for each meter [kg/m], and the source it comes from. */
 export function beltMass(section: Section): BeltMass {
   return masses[section];
 }
@@ -41,6 +42,7 @@ export function beltMass(section: Section): BeltMass {
 /** Y of the push check [N]: what a limp string leaves out. Source: gb-t-13575-1-tables (memory); 0 where none is known. */
 const extras: Readonly<Partial<Record<Section, number>>> = { Z: 10, A: 15, B: 20, C: 29, D: 59 };
 
+/** Stiffness allowance of the push check for a section [N]; 0 where none is known. */
 export function pushExtra(section: Section): number {
   return extras[section] ?? 0;
 }

@@ -44,10 +44,12 @@ export type Section = VSection | RibSection;
 export const vSections = Object.keys(grooveRows) as VSection[];
 export const ribSections = Object.keys(ribRows) as RibSection[];
 
+/** True for a ribbed belt (PH to PM). */
 export function isRibbed(section: Section): section is RibSection {
   return Object.hasOwn(ribRows, section);
 }
 
+/** Groove of a V pulley: widths and depths [mm], angles [°], from the table above. */
 export function vGroove(section: VSection): VGroove {
   const [least, datumWidth, topWidth, above, pitch, edge, depth, angleSmall, angleUpTo, angleAbove] = grooveRows[section];
   return { least, datumWidth, topWidth, above, pitch, edge, depth, angleSmall, angleUpTo, angleAbove };
@@ -61,6 +63,7 @@ export interface RibGroove {
   readonly least: number;
 }
 
+/** Groove of a ribbed pulley [mm], from the table above. */
 export function ribGroove(section: RibSection): RibGroove {
   const [pitch, edge, overBalls, ballsToOutside, least] = ribRows[section];
   return { pitch, edge, overBalls, ballsToOutside, least };

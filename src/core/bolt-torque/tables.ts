@@ -18,6 +18,7 @@ export interface Thread {
   readonly area: number;
 }
 
+/** Diameter, pitch [m] and stress area [m²] of a coarse thread. Example: M8 -> 8 mm, 1.25 mm, 36.6 mm². Source: the table above. */
 export function threadOf(size: BoltSize): Thread {
   const [d, p, area] = threads[sizes.indexOf(size)] ?? threads[0];
   return { diameter: d / 1000, pitch: p / 1000, area: area / 1e6 };
@@ -40,6 +41,7 @@ export const conditions = [
 
 export type ThreadState = (typeof conditions)[number]['value'];
 
+/** The state of a thread with its torque factor K; source shigley-bolts. */
 export function conditionOf(value: ThreadState) {
   return conditions.find((c) => c.value === value) ?? conditions[1];
 }

@@ -4,6 +4,7 @@ import { toUnit, unitLabel, unitOf, type UnitKey } from './units.ts';
 export type UnitSystem = 'metric' | 'inch';
 export type UnitPair = readonly [UnitKey, UnitKey];
 
+/** Of a pair [metric, inch], the one for the reader's system. */
 export function pick<T>(pair: readonly [T, T], system: UnitSystem): T {
   return system === 'metric' ? pair[0] : pair[1];
 }
@@ -23,12 +24,14 @@ function plain(value: number): string {
   return Math.abs(value) >= 1000 ? String(Math.round(value)) : String(rounded);
 }
 
+/** An SI number in one unit, with the unit behind it: formatIn(0.0254, 'in') -> 1 in. */
 export function formatIn(si: number, unit: UnitKey, decimals?: number): string {
   const label = unitLabel(unit);
   const number = formatNumber(toUnit(si, unit), decimals ?? unitOf(unit).decimals);
   return label === '' ? number : /^[°%]$/.test(label) && label !== '%' ? `${number}${label}` : `${number}\u00a0${label}`;
 }
 
+/** An SI number in the reader's unit of a pair, rounded as the unit or `decimals` say. */
 export function formatQuantity(si: number, units: UnitPair, system: UnitSystem, decimals?: readonly [number, number]): string {
   return formatIn(si, pick(units, system), decimals && pick(decimals, system));
 }

@@ -52,6 +52,7 @@ export function lossesAt(s: Setting, shaftInterference: number, housingInterfere
   };
 }
 
+/** All three losses of clearance together [m]. */
 export function totalOf(l: Loss): number {
   return l.inner + l.outer + l.heat;
 }

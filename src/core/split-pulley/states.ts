@@ -22,6 +22,7 @@ export function statesOf(c: Cones, drive: number, centre: number, from: number, 
   });
 }
 
+/** Pitch radius at a gap and the belt path it asks for [m]. @param gap between the halves [m] @param drive diameter of the other pulley [m] @param centre distance of the shafts [m] */
 export function stateAt(c: Cones, drive: number, centre: number, pass: number, gap: number): State {
   const radius = pitchRadius(c, gap);
   return { pass, gap, radius, path: beltLength(pulleys(2 * radius, drive), centre) };

@@ -21,10 +21,12 @@ export interface Ceiling {
   readonly source: string;
 }
 
+/** Highest temperature of an empty housing [K]: 100 °C for light alloy, 120 °C for iron and steel. */
 export function housingCeiling(material: MaterialKey): Ceiling {
   return materialOf(material).light ? ceilings.lightHousing : ceilings.ironHousing;
 }
 
+/** Highest temperature of a bearing [K]: 80 °C sealed or greased, 121 °C open. */
 export function ringCeiling(sealed: boolean): Ceiling {
   return sealed ? ceilings.sealedRing : ceilings.openRing;
 }

@@ -42,6 +42,7 @@ export const materials = {
 
 export type MaterialKey = keyof typeof materials;
 
+/** Expansion, stiffness and density of a material, each with its source. */
 export function materialOf(key: MaterialKey): Material {
   return materials[key];
 }
