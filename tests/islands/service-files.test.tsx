@@ -18,10 +18,9 @@ function listOf(raw: RawInputs) {
 const late: RawInputs = { start: '2026-03-02', tasks: [{ machine: 'Saw 1', task: 'Belt', base: '10 h', since: '14 h' }, { machine: 'Saw 2', task: 'Belt', base: '17.5 h' }] };
 
 describe('calendar entries', () => {
-  it('put overdue work on the first day and keep the name it was due under', () => {
+  it('put overdue work on the first day under the name it always has', () => {
     const [entry] = calendarEntries(listOf(late), '2026-03-02', 'shop.example');
-    // 4 h over at 10 h a week is 2.8 days, and days are rounded down.
-    expect(entry).toMatchObject({ date: '2026-03-02', title: 'Overdue: Saw 1: Belt', uid: 'saw-1-belt-2026-02-27@shop.example' });
+    expect(entry).toMatchObject({ date: '2026-03-02', title: 'Overdue: Saw 1: Belt', uid: 'saw-1.belt@shop.example', note: 'Was due on 2026-02-27.' });
   });
   it('stand once, however often the same row was typed', () => {
     const rows = { machine: 'Saw 1', task: 'Belt', base: '10 h' };

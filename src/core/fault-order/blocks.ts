@@ -3,7 +3,7 @@ import { defineFields } from '../field.ts';
 import { halfSplit } from './half-split.ts';
 import { planOrder } from './plan.ts';
 import { repeatedSearch } from './repeat.ts';
-import { afterFinding, expectedOfOrder, orderBySingles } from './single-checks.ts';
+import { afterFinding, blockRatio, expectedOfOrder, orderBySingles } from './single-checks.ts';
 
 const share = <const K extends string>(key: K, label: string) => ({ key, label, kind: 'quantity', dimension: 'ratio', units: ['%', '%'], min: 0, max: 100 }) as const;
 const minutes = { key: 'minutes', label: 'Minutes', kind: 'number', min: 0, above: true, max: 1e6 } as const;
@@ -33,8 +33,9 @@ export const blocks = {
       { key: 'confirmLast', label: 'Check the last suspect too', kind: 'yes-no', default: true },
       fallback,
     ]),
-    gives: { order: { label: 'Order' }, expected: { label: 'Expected minutes' } },
+    gives: { order: { label: 'Order' }, expected: { label: 'Expected minutes' }, behindPerMinute: { label: 'Found per minute behind the strip-down, its minutes counted in' } },
     run: (i) => {
+      const behind = i.suspects.filter((s) => s.behind).sort((a, b) => b.chance / b.minutes - a.chance / a.minutes);
       const plan = planOrder(
         {
           suspects: i.suspects.map((s) => ({ id: s.name, name: s.name, likelihood: s.chance })),
@@ -44,7 +45,8 @@ export const blocks = {
         [],
         { sure: 1, confirmLast: i.confirmLast, fallbackMinutes: i.fallback },
       );
-      return { order: plan.path.map((s) => s.name).join(', '), expected: plan.expectedMinutes };
+      const perMinute = behind.length === 0 ? {} : { behindPerMinute: blockRatio(behind.map((s) => s.chance), behind.map((s) => s.minutes), i.stripDown) };
+      return { order: plan.path.map((s) => s.name).join(', '), expected: plan.expectedMinutes, ...perMinute };
     },
   }),
   'repeated-search': block({
@@ -58,11 +60,18 @@ export const blocks = {
     },
   }),
   'after-finding': block({
-    what: 'chance of a fault after a check has shown it, or has not',
+    what: 'chance of a fault after a check has shown it, or has not, and how many machines that is',
     source: 'bayes-rule',
-    fields: defineFields([share('before', 'Chance before'), share('finds', 'Shows a fault when there is one'), share('falseAlarm', 'Shows one when there is none')]),
-    gives: { shows: { label: 'Chance that it shows a fault', units: ['%', '%'] }, ifShown: { label: 'If it does', units: ['%', '%'] }, ifClear: { label: 'If it does not', units: ['%', '%'] } },
-    run: (i) => afterFinding(i.before, i.finds, i.falseAlarm),
+    fields: defineFields([share('before', 'Chance before'), share('finds', 'Shows a fault when there is one'), share('falseAlarm', 'Shows one when there is none'), { key: 'machines', label: 'Machines checked', kind: 'count', default: 100, min: 1, max: 1000000 }]),
+    gives: {
+      shows: { label: 'Chance that it shows a fault', units: ['%', '%'] }, ifShown: { label: 'If it does', units: ['%', '%'] }, ifClear: { label: 'If it does not', units: ['%', '%'] },
+      soundIfClear: { label: 'Sound, if it does not', units: ['%', '%'] }, times: { label: 'Likelier with the fault than without, times' }, youden: { label: 'Youden’s index' },
+      shown: { label: 'Machines it shows a fault in, on average' }, right: { label: 'Of those with the fault' },
+    },
+    run: (i) => {
+      const { rightly, ...after } = afterFinding(i.before, i.finds, i.falseAlarm);
+      return { ...after, shown: i.machines * after.shows, right: i.machines * rightly };
+    },
   }),
   'half-split': block({
     what: 'where to cut a chain of stages one of which is bad',

@@ -10,7 +10,7 @@
 import type { Sums } from './model.ts';
 import { effortNow, found, isUseful, massOf, weigh, type Outcome } from './state.ts';
 
-/** 3^12 states take about half a second on a small computer; one more check takes three times that. */
+/** 3^12 states take a second or so on one core of a bench laptop, more when it is busy; one more check takes three times that. */
 export const exactChecks = 12;
 export const exactSuspects = 12;
 

@@ -8,7 +8,7 @@ export { words } from './words.ts';
 export { planOrder, updateAfter, type Plan, type PlannedCheck, type PathStep, type Belief, type SuspectChance } from './plan.ts';
 export type { FaultModel, Suspect, Check, Tell, StripDown, Seen, OrderOptions } from './model.ts';
 export { exactChecks, exactSuspects } from './exact.ts';
-export { orderBySingles, expectedOfOrder, afterFinding } from './single-checks.ts';
+export { orderBySingles, expectedOfOrder, blockRatio, afterFinding } from './single-checks.ts';
 export { repeatedSearch } from './repeat.ts';
 export { halfSplit, type HalfSplit } from './half-split.ts';
 

@@ -5,6 +5,7 @@
  * all their minutes with the strip-down once.
  */
 import type { Sums } from './model.ts';
+import { blockRatio } from './single-checks.ts';
 import { effortNow, isUseful, massOf, type Outcome } from './state.ts';
 
 /** Chance that a check shows a fault and is right about it. */
@@ -37,12 +38,5 @@ function ratioOf(sums: Sums, outcomes: readonly Outcome[], weights: Float64Array
   const opening = effortNow(sums, outcomes, c) - own(c);
   if (opening === 0) return gain(c) / Math.max(own(c), 1e-9);
   const others = useful.filter((k) => k !== c && sums.group[k] === sums.group[c]).sort((a, b) => gain(b) / own(b) - gain(a) / own(a));
-  let [found, minutes] = [gain(c), opening + own(c)];
-  let best = found / minutes;
-  for (const k of others) {
-    found += gain(k);
-    minutes += own(k);
-    best = Math.max(best, found / minutes);
-  }
-  return best;
+  return blockRatio([c, ...others].map(gain), [c, ...others].map(own), opening);
 }

@@ -53,11 +53,14 @@ export const shopBlocks = {
     run: (i) => costUntilItHolds(i.cost, i.success),
   }),
   'repairs-so-far': block({
-    what: 'repairs paid up to a number of hours, as a power of the hours',
+    what: 'repairs paid up to a number of hours, as a power of the hours: in all, as a share of the price, and for an hour on average',
     source: 'asabe-ep496',
     fields: defineFields([money('price', 'Price new'), { key: 'share', label: 'Share of the price spent by the unit of hours', kind: 'number', min: 0 }, positive('exponent', 'Exponent'), count0('hours', 'Hours'), { ...positive('unit', 'Unit of hours'), default: 1000 }, { ...count0('from', 'Counted from hours'), default: 0 }]),
-    gives: { total: { label: 'Repairs' } },
-    run: (i) => ({ total: repairsSoFar(i.price, i.share, i.exponent, i.hours, i.unit) - repairsSoFar(i.price, i.share, i.exponent, i.from, i.unit) }),
+    gives: { total: { label: 'Repairs' }, ofPrice: { label: 'Of the price new', units: ['%', '%'] }, perHour: { label: 'An hour, on average' } },
+    run: (i) => {
+      const total = repairsSoFar(i.price, i.share, i.exponent, i.hours, i.unit) - repairsSoFar(i.price, i.share, i.exponent, i.from, i.unit);
+      return { total, ...(i.price === 0 ? {} : { ofPrice: total / i.price }), ...(i.hours > i.from ? { perHour: total / (i.hours - i.from) } : {}) };
+    },
   }),
   'ownership-per-hour': block({
     what: 'loss of value and money tied up, for an hour',
@@ -74,10 +77,10 @@ export const shopBlocks = {
     run: (i) => ({ cost: repairPerHour(i.price, i.repair, i.economic, i.area, i.lifeHours), factor: i.repair * i.economic * i.area }),
   }),
   'hourly-cost': block({
-    what: 'hourly cost at work and standing by',
+    what: 'hourly cost of owning, at work and standing by',
     source: 'usace-ep-1110-1-8',
     fields: defineFields([money('depreciation', 'Loss of value an hour'), money('money', 'Money tied up, an hour of a 40-hour week'), money('operating', 'Running cost an hour'), { ...positive('weekHours', 'Hours a week'), default: 40 }]),
-    gives: { work: { label: 'At work' }, standby: { label: 'Standing by' } },
+    gives: { ownership: { label: 'Owning it' }, work: { label: 'At work' }, standby: { label: 'Standing by' } },
     run: (i) => hourlyCost(i.depreciation, i.money, i.operating, i.weekHours),
   }),
   'book-value': block({

@@ -57,12 +57,12 @@ export const worthBlocks = {
     what: 'what a look at the engine is worth before a repair is ordered',
     source: 'value-of-information',
     fields: defineFields([chance('worn', 'Chance of the hidden fault'), money('gain', 'Gain by repairing if sound'), money('wasted', 'Lost if not'), chance('finds', 'Look finds it'), chance('falseAlarm', 'Look condemns a sound one'), moneyOr0('fee', 'Cost of the look')]),
-    gives: { blind: { label: 'Expected gain without looking' }, perfect: { label: 'Worth of knowing for certain' }, worth: { label: 'Worth of the look' }, net: { label: 'Less its cost' }, wornIfFound: { label: 'Chance of the fault, look says worn', units: ['%', '%'] }, wornIfPassed: { label: 'Chance of the fault, look says sound', units: ['%', '%'] }, indifferent: { label: 'Chance of the fault at which repair and new are equal', units: ['%', '%'] } },
+    gives: { blind: { label: 'Expected gain without looking' }, perfect: { label: 'Worth of knowing for certain' }, worth: { label: 'Worth of the look' }, net: { label: 'Less its cost' }, found: { label: 'Chance that the look says worn', units: ['%', '%'] }, wornIfFound: { label: 'Chance of the fault, look says worn', units: ['%', '%'] }, wornIfPassed: { label: 'Chance of the fault, look says sound', units: ['%', '%'] }, gainIfFound: { label: 'Expected gain by repairing, look says worn' }, gainIfPassed: { label: 'Expected gain by repairing, look says sound' }, indifferent: { label: 'Chance of the fault at which repair and new are equal', units: ['%', '%'] } },
     run: (i) => {
       const v = engineCheckValue(i);
       const found = i.worn * i.finds + (1 - i.worn) * i.falseAlarm;
-      const known = found > 0 && found < 1 ? { wornIfFound: (i.worn * i.finds) / found, wornIfPassed: (i.worn * (1 - i.finds)) / (1 - found) } : {};
-      return { blind: v.blind, perfect: v.perfect, worth: v.worth, net: v.worth - i.fee, ...known, ...(i.gain + i.wasted === 0 ? {} : { indifferent: i.gain / (i.gain + i.wasted) }) };
+      const known = found > 0 && found < 1 ? { wornIfFound: (i.worn * i.finds) / found, wornIfPassed: (i.worn * (1 - i.finds)) / (1 - found), gainIfFound: v.ifWorn / found, gainIfPassed: v.ifSound / (1 - found) } : {};
+      return { blind: v.blind, perfect: v.perfect, worth: v.worth, net: v.worth - i.fee, found, ...known, ...(i.gain + i.wasted === 0 ? {} : { indifferent: i.gain / (i.gain + i.wasted) }) };
     },
   }),
   decision: block({

@@ -51,18 +51,19 @@ export function repairPerHour(price: number, repair: number, economic: number, a
 }
 
 /**
- * Hourly cost of a machine, working and standing by.
- * Formulas: work = D + F 40/h + O; standby = D/2 + F.
+ * Hourly cost of a machine, owned, working and standing by.
+ * Formulas: ownership = D + F 40/h; work = ownership + O; standby = D/2 + F.
  * @param depreciation D [currency an hour]
  * @param money F, money tied up, for a 40-hour week [currency an hour]
  * @param operating O [currency an hour]
  * @param weekHours h [h a week]
  * @returns [currency an hour]
- * Example: 46.39, 16.96, 91.74 -> 155.09 at 40 h, 149.44 at 60 h, standby 40.16.
+ * Example: 46.39, 16.96, 91.74 -> at 40 h 63.35 owned and 155.09 at work, 149.44 at 60 h, standby 40.16.
  * Source: usace-ep-1110-1-8.
  */
 export function hourlyCost(depreciation: number, money: number, operating: number, weekHours: number) {
-  return { work: depreciation + (money * 40) / weekHours + operating, standby: depreciation / 2 + money };
+  const ownership = depreciation + (money * 40) / weekHours;
+  return { ownership, work: ownership + operating, standby: depreciation / 2 + money };
 }
 
 /**

@@ -4,10 +4,9 @@ import { dueEvents, type DueLine } from '../../core/service-interval/index.ts';
 
 const hour = 3600;
 
-/** Overdue work would be lost among the days gone by: it is entered on the first day, under the name of the day it was due. */
+/** Overdue work would be lost among the days gone by: it is entered on the first day, and its note says when it was due. */
 export function calendarEntries(list: readonly DueLine[], start: string, site: string): CalendarEvent[] {
-  const events = dueEvents(list, site).map((e) => (e.date < start ? { ...e, date: start, title: `Overdue: ${e.title}`, note: `Was due on ${e.date}.` } : e));
-  return events.filter((e, i) => events.findIndex((other) => other.uid === e.uid) === i);
+  return dueEvents(list, site).map((e) => (e.date < start ? { ...e, date: start, title: `Overdue: ${e.title}`, note: `Was due on ${e.date}.` } : e));
 }
 
 /** What stands behind the @ of an entry's name: the site's host, or what the page is served from; a carried copy has neither. */

@@ -14,6 +14,11 @@ function answer(raw: RawInputs) {
   return compute(read.inputs);
 }
 
+function linesOf(raw: RawInputs) {
+  const read = readInputs(fields, raw);
+  return read.ok ? sortedList(read.inputs as Parameters<typeof sortedList>[0]) : [];
+}
+
 describe('the age at which to replace a part', () => {
   it('shrinks by the same factor as the life', () => {
     fc.assert(
@@ -112,12 +117,24 @@ describe('a service', () => {
   });
 
   it('always gets the same name in the calendar', () => {
-    const read = readInputs(fields, example);
-    const lines = read.ok ? sortedList(read.inputs as Parameters<typeof sortedList>[0]) : [];
+    const lines = linesOf(example);
     const events = dueEvents(lines, 'shop.example');
     expect(events).toEqual(dueEvents(lines, 'shop.example'));
     expect(new Set(events.map((e) => e.uid)).size).toBe(3);
-    expect(events[0]?.uid).toMatch(/^mp-350-no-1-check-the-belt-clean-its-grooves-2026-03-\d\d@shop\.example$/);
+    expect(events[0]?.uid).toBe('mp-350-no-1.check-the-belt-clean-its-grooves@shop.example');
+  });
+
+  it('keeps its name in the calendar when its day moves, so that the old day is replaced', () => {
+    const later = dueEvents(linesOf({ start: '2026-03-02', tasks: [{ machine: 'Saw', task: 'Oil', base: '10 h' }] }), 'shop.example');
+    const sooner = dueEvents(linesOf({ start: '2026-03-02', tasks: [{ machine: 'Saw', task: 'Oil', base: '10 h', since: '8 h' }] }), 'shop.example');
+    expect(sooner[0]?.date).not.toBe(later[0]?.date);
+    expect(sooner[0]?.uid).toBe(later[0]?.uid);
+  });
+
+  it('is numbered in the calendar when the machine has another of the same name, and stands once when typed twice', () => {
+    const oil = (base: string) => ({ machine: 'Saw', task: 'Oil', base });
+    const names = dueEvents(linesOf({ start: '2026-03-02', tasks: [oil('20 h'), oil('10 h'), oil('10 h'), { machine: 'Saw', task: 'Oil 2', base: '30 h' }] }), 'shop.example');
+    expect(names.map((e) => e.uid)).toEqual(['saw.oil@shop.example', 'saw.oil.2@shop.example', 'saw.oil-2@shop.example']);
   });
 
   it.each([
