@@ -18,7 +18,8 @@ export type AnswerLine = { readonly broken: string; readonly out?: never } | { r
 export function answerLine(line: string, callable: Callable): AnswerLine {
   let raw: unknown;
   try {
-    raw = JSON.parse(line);
+    // Some shells put a byte-order mark before the first line.
+    raw = JSON.parse(line.replace(/^\uFEFF/, ''));
   } catch (error) {
     return { broken: (error as Error).message };
   }

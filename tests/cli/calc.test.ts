@@ -50,6 +50,11 @@ describe('calc', () => {
     expect(new Set(lines.map((l) => (JSON.parse(l) as { ok: boolean }).ok))).toEqual(new Set([true]));
   });
 
+  it('reads past a byte-order mark before the first line', () => {
+    const { code, lines } = calc(['limits-fits/limits'], '\uFEFF{"size": 25, "zone": "H7"}\n');
+    expect([code, JSON.parse(lines[0] ?? '').ok]).toEqual([0, true]);
+  });
+
   it('takes sums and fractions in text', () => {
     const { lines } = calc(['blade-speed/cut-depth'], '{"diameter": "12 in", "flange": "5 1/2 in"}\n{"diameter": "12 in", "flange": "5 in + 1/2 in"}\n');
     // A 12 in blade that loses 2 3/4 in of radius cuts 3 1/4 in = 82.55 mm.

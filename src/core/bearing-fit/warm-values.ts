@@ -1,7 +1,7 @@
 import { step, type WorkingStep } from '../formula.ts';
 import type { Fit } from '../limits-fits/index.ts';
 import type { Value } from '../result.ts';
-import { ceilingVerdict, housingCeiling, materialOf, ringCeiling, temperatureChange } from '../warming/index.ts';
+import { ceilingVerdict, housingCeiling, materialOf, ringCeiling, temperatureChange, warmLabel } from '../warming/index.ts';
 import type { FitInputs } from './fields.ts';
 import { riseToFit } from './formulas.ts';
 
@@ -17,7 +17,7 @@ export function warmValues({ seat, size, material, sealed, room, gap }: FitInput
   if (rise > 0) working.push(step(riseToFit, { I_max: fit.most, c: gap, alpha: warmed.alpha, d: size }, rise));
   const source = warmed.alphaSource;
   return [
-    { kind: 'quantity', key: 'warmTemperature', label: part === 'housing' ? 'Warm the housing to' : 'Warm the bearing to', value: room + rise, low: room + low, high: room + rise, units: degrees, main: true, source },
+    { kind: 'quantity', key: 'warmTemperature', label: warmLabel(part, room + rise, ceiling), value: room + rise, low: room + low, high: room + rise, units: degrees, main: true, source },
     { kind: 'quantity', key: 'warmRise', label: 'Temperature rise', value: rise, low, high: rise, units: ['°C diff', '°F diff'], source },
     ceilingVerdict(part, room + rise, room, ceiling, sealed ?? true),
   ];

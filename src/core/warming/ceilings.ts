@@ -31,6 +31,12 @@ export function ringCeiling(sealed: boolean): Ceiling {
   return sealed ? ceilings.sealedRing : ceilings.openRing;
 }
 
+/** A temperature past the ceiling is named as a need, not as a thing to do. */
+export function warmLabel(part: 'housing' | 'ring', needed: number, ceiling: Ceiling): string {
+  const name = part === 'housing' ? 'housing' : 'bearing';
+  return needed > ceiling.temperature ? `Warmth alone would take the ${name} to` : `Warm the ${name} to`;
+}
+
 /** Whether the temperature needed is allowed, and what to do when not. */
 export function ceilingVerdict(part: 'housing' | 'ring', needed: number, room: number, ceiling: Ceiling, sealed: boolean): Value {
   const base = { kind: 'verdict', key: 'warmVerdict', label: 'Can it be warmed that far', main: true, data: { needed, ceiling: ceiling.temperature }, source: ceiling.source } as const;

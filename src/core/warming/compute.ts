@@ -2,7 +2,7 @@ import { step, type WorkingStep } from '../formula.ts';
 import type { InputsOf } from '../field.ts';
 import { refuse, type Caution, type Result, type Value } from '../result.ts';
 import { guarded } from '../guarded.ts';
-import { ceilingVerdict, housingCeiling, ringCeiling, type Ceiling } from './ceilings.ts';
+import { ceilingVerdict, housingCeiling, ringCeiling, warmLabel, type Ceiling } from './ceilings.ts';
 import { growth, temperatureChange } from './expansion.ts';
 import { fields } from './fields.ts';
 import { dropNeeded, gapAtHeat, riseNeeded, riseWithCold, shrinkOfInner } from './formulas.ts';
@@ -42,10 +42,10 @@ export const compute = guarded(fields, (inputs): Result => {
 
   const values: Value[] = [
     ceilingVerdict(part, room + rise, room, ceiling, sealed),
-    { kind: 'quantity', key: 'temperature', label: part === 'housing' ? 'Warm the housing to' : 'Warm the bearing to', value: room + rise, units: degrees, main: true, source: outer.alphaSource },
+    { kind: 'quantity', key: 'temperature', label: warmLabel(part, room + rise, ceiling), value: room + rise, units: degrees, main: true, source: outer.alphaSource },
     { kind: 'quantity', key: 'rise', label: 'Rise over the room', value: rise, units: ['°C diff', '°F diff'] },
     { kind: 'quantity', key: 'ceiling', label: 'Highest temperature for this part', value: ceiling.temperature, units: degrees, source: ceiling.source },
-    ...coldValues(inputs, room - drop, room + riseBoth, cold),
+    ...coldValues(inputs, room - drop, room + riseBoth, cold, ceiling),
     { kind: 'quantity', key: 'gapThere', label: 'Gap at the temperature warmed to', value: gapThere, units: micro },
     ...heatToVerdict(inputs.heatTo, ceiling, gapThere < c - 1e-9),
     ...openTimeValues({ wall: inputs.wall, material: outer, diameter: d, interference: I, rise: hot - room }, working),
@@ -62,7 +62,7 @@ function heatToVerdict(heatTo: number | undefined, ceiling: Ceiling, short: bool
   return short ? [{ ...base, code: 'heat-to-short', level: 'caution' }] : [];
 }
 
-function coldValues({ part, sealed, room }: WarmInputs, alone: number, both: number, cold: number): Value[] {
+function coldValues({ part, sealed, room }: WarmInputs, alone: number, both: number, cold: number, ceiling: Ceiling): Value[] {
   const inner = part === 'housing' ? 'bearing' : 'shaft';
   const sealedInner = part === 'housing' && sealed;
   if (alone >= room) return [{ kind: 'verdict', key: 'coldVerdict', label: 'Chilling alone', code: 'cool-not-needed', level: 'good' }];
@@ -70,7 +70,7 @@ function coldValues({ part, sealed, room }: WarmInputs, alone: number, both: num
   return [
     ...(alone > liquidNitrogen ? [{ kind: 'quantity', key: 'coldAlone', label: `Instead, chill the ${inner} alone to`, value: alone, units: degrees } as const] : []),
     { kind: 'verdict', key: 'coldVerdict', label: 'Chilling alone', code, level: code === 'cool-freezer' ? 'good' : code === 'cool-dry-ice' ? 'note' : 'caution' },
-    { kind: 'quantity', key: 'both', label: `With the ${inner} chilled as well, warm to`, value: both, units: degrees },
+    { kind: 'quantity', key: 'both', label: `With the ${inner} chilled as well, ${both > ceiling.temperature ? 'it would still take' : 'warm to'}`, value: both, units: degrees },
   ];
 }
 

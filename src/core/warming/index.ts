@@ -5,7 +5,7 @@ export { fields } from './fields.ts';
 export { compute } from './compute.ts';
 export { blocks } from './blocks.ts';
 export { ceilingWords, words } from './words.ts';
-export { ceilings, ceilingVerdict, housingCeiling, ringCeiling, type Ceiling } from './ceilings.ts';
+export { ceilings, ceilingVerdict, housingCeiling, ringCeiling, type Ceiling, warmLabel } from './ceilings.ts';
 export { airCooling, coolingTime } from './cooling-time.ts';
 export { growth, temperatureChange, warmLoss } from './expansion.ts';
 export { allMaterials, housingMaterials, materialOf, materials, shaftMaterials, type Material, type MaterialKey } from './materials.ts';

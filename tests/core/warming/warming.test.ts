@@ -35,6 +35,12 @@ describe('warming', () => {
     expect(said({ ...housing, heatTo: 40 }).code).toBe('heat-to-short');
   });
 
+  it('names a temperature past the ceiling as a need, not as something to do', () => {
+    const labels = (raw: RawInputs) => answer(raw).values.filter((v) => v.key === 'temperature' || v.key === 'both').map((v) => v.label);
+    expect(labels(housing)).toEqual(['Warm the housing to', 'With the bearing chilled as well, warm to']);
+    expect(labels({ ...housing, interference: 200 })).toEqual(['Warmth alone would take the housing to', 'With the bearing chilled as well, it would still take']);
+  });
+
   it('equal materials keep their fit at any temperature', () => {
     expect(warmLoss(0.052, 1.25e-5, 1.25e-5, 80)).toBe(0);
   });
