@@ -23,7 +23,10 @@ interface Common {
   readonly more?: boolean;
   readonly optional?: boolean;
   readonly when?: Condition;
-  /** Where the limits come from: a source id, or a few words such as "arithmetic". */
+  /**
+   * Where the limits come from: a source id, or a few words such as "arithmetic".
+   * Left out, they only catch a slip of the decimal point and say nothing about the trade.
+   */
   readonly limitFrom?: string;
 }
 
