@@ -6,6 +6,7 @@
 import { readFile, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { build, transform, type Plugin } from 'esbuild';
+import { classicOptions } from './classic-options.ts';
 import { handOver, needsOf, table, takeFromTable, type Need } from './later-chunks.ts';
 
 /** Put in front of a script that loads others later. */
@@ -67,14 +68,7 @@ export class ClassicScripts {
     const later = new Set<string>();
     const made = await build({
       stdin: { contents: source, resolveDir: this.folder, loader: 'js' },
-      bundle: true,
-      write: false,
-      format: 'iife',
-      minify: true,
-      charset: 'utf8',
-      legalComments: 'none',
-      target: ['es2022'],
-      logLevel: 'silent',
+      ...classicOptions,
       define: { 'import.meta.url': 'undefined', 'import.meta.resolve': 'undefined' },
       plugins: [noteLater(later), plainLoad, ...plugins],
       ...(globalName === undefined ? {} : { globalName }),

@@ -3,6 +3,7 @@ import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { classicOptions } from '../portable/classic-options.ts';
 import { listFiles } from '../portable/dist-files.ts';
 
 const browserParts = fileURLToPath(new URL('../../lib/page/search/', import.meta.url));
@@ -26,17 +27,10 @@ export async function packIndex(pagefindFolder: string, outFolder: string, other
 async function engine(pagefind: string, otherWords: Readonly<Record<string, string>>): Promise<string> {
   const made = await build({
     entryPoints: [join(browserParts, 'engine.ts')],
-    bundle: true,
-    write: false,
-    format: 'iife',
-    minify: true,
-    charset: 'utf8',
-    legalComments: 'none',
-    target: ['es2022'],
+    ...classicOptions,
     define: { fetch: 'hostFetch', 'import.meta.url': 'undefined', OTHER_WORDS: JSON.stringify(otherWords) },
     inject: [join(browserParts, 'index-files.ts')],
     plugins: [{ name: 'pagefind', setup: ({ onResolve }) => onResolve({ filter: /^almanac:pagefind$/ }, () => ({ path: pagefind })) }],
-    logLevel: 'silent',
   });
   return made.outputFiles[0]?.text ?? '';
 }
