@@ -2,7 +2,7 @@
  * Turns what was typed in a form, or sent as JSON, into the SI inputs of a calculation.
  * All problems are found in one pass and nothing typed is changed.
  */
-import { isAsked } from './check-inputs.ts';
+import { checkInputs, isAsked } from './check-inputs.ts';
 import type { Field, Inputs, InputValue, RawInputs, RawValue, SingleField } from './field.ts';
 import { fromUnit, pick, readQuantity, type Read, type UnitKey, type UnitSystem, type Wanted } from './quantity/index.ts';
 import { normalise, readNumber } from './quantity/number.ts';
@@ -40,7 +40,10 @@ export function readInputs(fields: readonly Field[], raw: RawInputs, options: Re
       if (outcome.said !== undefined) said[field.key] = outcome.said;
     }
   }
-  return problems.length > 0 ? { ok: false, problems: inFieldOrder(fields, problems) } : { ok: true, inputs, said };
+  if (problems.length === 0) return { ok: true, inputs, said };
+  // What could be read is held against its limits too, so that nothing waits for another field to be mended.
+  const beyond = checkInputs(fields, inputs).filter((p) => inputs[p.field.split('.')[0] ?? ''] !== undefined);
+  return { ok: false, problems: inFieldOrder(fields, [...problems, ...beyond]) };
 }
 
 /** Fields others depend on are read first, so that conditions can be judged. */

@@ -63,6 +63,11 @@ describe('messages', () => {
     }
   });
 
+  it('holds what it could read against its limits although another box can not be read', () => {
+    const read = readInputs(fields, { bore: 'x', teeth: 12, room: '100 °C', lines: [{ at: -1 }] }, { sum: readSum });
+    expect(!read.ok && 'problems' in read && read.problems.map((p) => `${p.field} ${p.code}`)).toEqual(['bore not-a-number', 'room too-large', 'teeth too-large', 'lines.1.at too-small']);
+  });
+
   it('finds all problems in one pass, in the order of the fields', () => {
     const read = readInputs(fields, { teeth: 'x', bore: 'y', fit: 'shaft', zone: '' }, { sum: readSum });
     expect(!read.ok && 'problems' in read && read.problems.map((p) => p.field)).toEqual(['bore', 'teeth', 'zone']);
