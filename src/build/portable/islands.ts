@@ -1,5 +1,6 @@
 /** One classic script per set of islands, so that a page carries its own calculators and no others. */
 import { basename } from 'node:path';
+import { BundleOnce } from './bundle-once.ts';
 import type { ClassicScripts } from './classic-scripts.ts';
 import type { Edit } from './edits.ts';
 import type { HashedFiles } from './hashed-files.ts';
@@ -17,13 +18,10 @@ export interface IslandSet {
 }
 
 export class IslandBundles {
-  readonly #scripts: ClassicScripts;
-  readonly #files: HashedFiles;
-  readonly #made = new Map<string, Promise<string>>();
+  readonly #bundles: BundleOnce;
 
   constructor(scripts: ClassicScripts, files: HashedFiles) {
-    this.#scripts = scripts;
-    this.#files = files;
+    this.#bundles = new BundleOnce('islands', scripts, files);
   }
 
   async forPage(page: Page): Promise<IslandSet | undefined> {
@@ -41,12 +39,7 @@ export class IslandBundles {
         edits.push({ ...at, text: `${attribute}="${basename(url)}"` });
       }
     const source = bundleSource([...names].sort(), runtime.directives, runtime.element);
-    let file = this.#made.get(source);
-    if (!file) {
-      file = this.#scripts.bundle(source).then((code) => this.#files.add('islands', 'js', code));
-      this.#made.set(source, file);
-    }
-    return { file: await file, edits, taken: new Set(runtime.scripts) };
+    return { file: await this.#bundles.file(source), edits, taken: new Set(runtime.scripts) };
   }
 }
 

@@ -1,5 +1,6 @@
 /** The scripts of one page that are not islands: module files become classic, inline ones move to files. */
 import { basename } from 'node:path';
+import { BundleOnce } from './bundle-once.ts';
 import type { ClassicScripts } from './classic-scripts.ts';
 import type { Edit } from './edits.ts';
 import type { HashedFiles } from './hashed-files.ts';
@@ -7,12 +8,11 @@ import { isInline } from './island-runtime.ts';
 import type { Page, PageElement } from './parse-page.ts';
 
 export class PageScripts {
-  readonly #scripts: ClassicScripts;
+  readonly #bundles: BundleOnce;
   readonly #files: HashedFiles;
-  readonly #made = new Map<string, Promise<string>>();
 
   constructor(scripts: ClassicScripts, files: HashedFiles) {
-    this.#scripts = scripts;
+    this.#bundles = new BundleOnce('page', scripts, files);
     this.#files = files;
   }
 
@@ -24,7 +24,7 @@ export class PageScripts {
       const { type, src } = script.attributes;
       if (taken.has(script)) edits.push({ start: script.start, end: script.end, text: '' });
       else if (type === 'module') {
-        const file = await this.#classic(src === undefined ? script.text : `import './${basename(src)}';`);
+        const file = await this.#bundles.file(src === undefined ? script.text : `import './${basename(src)}';`);
         edits.push({ start: script.start, end: script.end, text: `<script defer src="${address(file)}"></script>` });
       } else if (isInline(script)) {
         const file = await this.#files.add('inline', 'js', script.text);
@@ -32,14 +32,5 @@ export class PageScripts {
       }
     }
     return edits;
-  }
-
-  #classic(source: string): Promise<string> {
-    let file = this.#made.get(source);
-    if (!file) {
-      file = this.#scripts.bundle(source).then((code) => this.#files.add('page', 'js', code));
-      this.#made.set(source, file);
-    }
-    return file;
   }
 }
