@@ -7,7 +7,8 @@ import { readInputs } from '../core/read-inputs.ts';
 import type { Problem, Result, Value } from '../core/result.ts';
 import type { Words } from '../core/words.ts';
 
-interface Callable {
+/** A topic, or a block with its topic's words. */
+export interface Callable {
   readonly fields: readonly Field[];
   readonly words: Words;
   readonly compute: (inputs: Inputs) => Result;

@@ -7,18 +7,9 @@
  */
 import { createInterface } from 'node:readline';
 import process, { stdin, stdout, stderr, argv } from 'node:process';
-import type { Field, Inputs } from '../core/field.ts';
 import { topics } from '../core/registry.ts';
-import type { Result } from '../core/result.ts';
-import type { Words } from '../core/words.ts';
-import { answerLine } from './answer-line.ts';
+import { answerLine, type Callable } from './answer-line.ts';
 import { listFields, listTopics } from './listings.ts';
-
-interface Callable {
-  readonly fields: readonly Field[];
-  readonly words: Words;
-  readonly compute: (inputs: Inputs) => Result;
-}
 
 function find(name: string): Callable | undefined {
   const [topicName = '', blockName] = name.split('/');

@@ -7,7 +7,7 @@
  * Greek letters by name); every symbol is listed in `symbols`. Angles are in rad,
  * rotational speed is in 1/s, temperature differences are in K.
  */
-import { toUnit, unitLabel, type UnitKey } from './quantity/units.ts';
+import { toUnit, type UnitKey } from './quantity/units.ts';
 
 export interface SymbolSpec {
   /** What the symbol stands for, in words. */
@@ -67,9 +67,4 @@ export function step(formula: Formula, put: Readonly<Record<string, number>>, ga
     gave: show(name, gave),
     source: formula.source,
   };
-}
-
-/** "D = 350 mm", for a text-only working. */
-export function putInText(p: PutIn): string {
-  return `${p.symbol} = ${Number(p.value.toPrecision(6))} ${unitLabel(p.unit)}`.trim();
 }
