@@ -1,10 +1,10 @@
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
-import { articleText } from './src/build/article-text.ts';
-import { checkedContent } from './src/build/content-check/integration.ts';
-import { portable } from './src/build/portable/integration.ts';
-import { siteAddress } from './src/build/site-address.ts';
+import { articleText } from './src/steps/article-text.ts';
+import { checkedContent } from './src/steps/content-check/integration.ts';
+import { portable } from './src/steps/integration.ts';
+import { siteAddress } from './src/steps/site-address.ts';
 
 export default defineConfig({
   // The content check comes first: it stops the build with file and line before anything is made.

@@ -1,6 +1,6 @@
 /** Every article once, with its address. Collections are read a single time: asking on each page is slow at scale. */
 import { getCollection, type CollectionEntry } from 'astro:content';
-import type { Lang } from './words.ts';
+import type { Lang } from '../words/index.ts';
 
 export const folders = ['guides', 'jobs', 'tables', 'explainers', 'calculators'] as const;
 export type Folder = (typeof folders)[number];

@@ -1,6 +1,6 @@
 /** Rows for lists of pages. */
 import { articlesIn, type Folder } from './articles.ts';
-import type { Lang } from './words.ts';
+import type { Lang } from '../words/index.ts';
 
 export interface Row {
   readonly path: string;

@@ -1,7 +1,7 @@
 /** Titles of pages named in front matter ("jobs/drive-belt-change"), in the reader's language where there is a twin. */
 import { allArticles } from './articles.ts';
 import { allFaults } from './faults.ts';
-import type { Lang } from './words.ts';
+import type { Lang } from '../words/index.ts';
 
 export interface PageTitle {
   readonly path: string;

@@ -15,16 +15,19 @@ const any = /./;
 /** The first layer that owns a file counts. */
 export const layers: readonly Layer[] = [
   { name: 'core', owns: /^src\/core\//, layers: ['core'], packages: none },
-  { name: 'page scripts', owns: /^src\/lib\/page\//, layers: ['page scripts'], packages: /^almanac:pagefind$/ },
-  { name: 'islands', owns: /^src\/islands\//, layers: ['core', 'islands', 'page scripts', 'styles'], packages: /^(?:preact(?:\/|$)|d3-(?:scale|shape)$)/ },
+  { name: 'browser', owns: /^src\/browser\//, layers: ['browser', 'words'], packages: /^almanac:pagefind$/ },
+  { name: 'words', owns: /^src\/words\//, layers: ['words'], packages: none },
+  { name: 'islands', owns: /^src\/islands\//, layers: ['core', 'islands', 'browser', 'words', 'styles'], packages: /^(?:preact(?:\/|$)|d3-(?:scale|shape)$)/ },
   { name: 'schemas', owns: /^src\/schemas\//, layers: ['schemas', 'core'], packages: /^astro\/zod$/ },
-  { name: 'lib', owns: /^src\/lib\//, layers: ['lib', 'schemas', 'core'], packages: /^(?!node:)/ },
-  { name: 'components', owns: /^src\/components\//, layers: ['components', 'islands', 'core', 'schemas', 'lib', 'page scripts', 'styles'], packages: /^(?!node:)/ },
-  { name: 'layouts', owns: /^src\/layouts\//, layers: ['layouts', 'components', 'lib', 'page scripts', 'styles'], packages: /^(?:astro(?::|\/|$)|@fontsource)/ },
-  { name: 'pages', owns: /^src\/pages\//, layers: ['layouts', 'components', 'lib', 'page scripts', 'styles'], packages: /^astro(?::|\/|$)/ },
+  { name: 'lib', owns: /^src\/lib\//, layers: ['lib', 'schemas', 'core', 'words'], packages: /^(?!node:)/ },
+  { name: 'components', owns: /^src\/components\//, layers: ['components', 'islands', 'core', 'schemas', 'lib', 'browser', 'words', 'styles'], packages: /^(?!node:)/ },
+  { name: 'layouts', owns: /^src\/layouts\//, layers: ['layouts', 'components', 'lib', 'browser', 'words', 'styles'], packages: /^(?:astro(?::|\/|$)|@fontsource)/ },
+  { name: 'pages', owns: /^src\/pages\//, layers: ['layouts', 'components', 'lib', 'browser', 'words', 'styles'], packages: /^astro(?::|\/|$)/ },
   { name: 'styles', owns: /^src\/styles\//, layers: ['styles'], packages: none },
-  { name: 'build', owns: /^src\/build\//, layers: ['build', 'core', 'schemas'], packages: any },
-  { name: 'cli', owns: /^src\/cli\//, layers: ['cli', 'core', 'schemas'], packages: /^node:/ },
+  { name: 'steps', owns: /^src\/steps\//, layers: ['steps', 'core', 'schemas', 'words'], packages: any },
+  // The terminal needs the core and Node, nothing else: it is how the numbers are audited from outside.
+  { name: 'terminal', owns: /^src\/commands\/calc(?:\.ts$|\/)/, layers: ['terminal', 'core', 'words'], packages: /^node:/ },
+  { name: 'commands', owns: /^src\/commands\//, layers: ['commands', 'steps', 'core', 'schemas', 'words'], packages: any },
   { name: 'content collections', owns: /^src\/content\.config\.ts$/, layers: ['schemas'], packages: /^astro(?::|\/)/ },
 ];
 
@@ -39,7 +42,16 @@ export function layerOf(file: string): Layer | undefined {
   return layers.find((layer) => layer.owns.test(file));
 }
 
-/** The folder right under src/core that a file stands in; none for the contract at its top. */
-export function topicOf(file: string): string | undefined {
-  return /^src\/core\/([^/]+)\//.exec(file)?.[1];
+/** The room of the core that a file stands in, to be entered by its index.ts alone; none for the contract and the registry, which are open. */
+export function roomOf(file: string): string | undefined {
+  return /^src\/core\/(?:topics\/[^/]+|(?!contract|topics)[^/]+)(?=\/)/.exec(file)?.[0];
+}
+
+/** The floors of the core, from the ground up; a file imports from its own floor or a lower one. */
+export const coreFloors = ['quantity', 'contract', 'shared subjects', 'topics', 'registry'] as const;
+
+export function floorOf(file: string): number {
+  const [, name = ''] = /^src\/core\/([^/]+)/.exec(file) ?? [];
+  const floor = coreFloors.findIndex((f) => f === name.replace(/\.ts$/, ''));
+  return floor >= 0 ? floor : coreFloors.indexOf('shared subjects');
 }

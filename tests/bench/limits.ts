@@ -1,5 +1,5 @@
 /** How fast limits are looked up: every usual seat and a spread of other zones, over sizes from 1 to 3150 mm. */
-import { fitOf, housingSeats, limitsAt, shaftSeats } from '../../src/core/limits-fits/index.ts';
+import { fitOf, housingSeats, limitsAt, shaftSeats } from '../../src/core/topics/limits-fits/index.ts';
 
 export interface Bench {
   readonly name: string;

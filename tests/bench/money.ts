@@ -1,8 +1,9 @@
 /** Work on money and order, for the bench: what one run does, and the same by plain means to compare with. */
-import { planOrder, type FaultModel } from '../../src/core/fault-order/index.ts';
-import { capitalRecovery, compute, fields, mostWorthPaying, simulate, type Comparison, type Doubt } from '../../src/core/repair-worth/index.ts';
-import { bestAge } from '../../src/core/service-interval/index.ts';
-import { readInputs } from '../../src/core/read-inputs.ts';
+import { planOrder, type FaultModel } from '../../src/core/topics/fault-order/index.ts';
+import { capitalRecovery } from '../../src/core/money/index.ts';
+import { type Comparison, compute, type Doubt, fields, mostWorthPaying, simulate } from '../../src/core/topics/repair-worth/index.ts';
+import { bestAge } from '../../src/core/topics/service-interval/index.ts';
+import { readInputs } from '../../src/core/contract/read-inputs.ts';
 
 interface Bench {
   readonly name: string;

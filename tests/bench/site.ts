@@ -2,8 +2,8 @@
 import { spawnSync } from 'node:child_process';
 import { cp, mkdir, readdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { listFiles } from '../../src/build/portable/dist-files.ts';
-import { projectFolder } from '../../src/build/run/command.ts';
+import { listFiles } from '../../src/steps/support/files.ts';
+import { projectFolder } from '../../src/commands/support/command.ts';
 
 /** Inside the project, so that the copy finds its packages; git ignores the folder. */
 const place = join(projectFolder, '.astro', 'bench-site');

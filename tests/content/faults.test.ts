@@ -1,7 +1,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
-import { exactChecks, exactSuspects, planOrder } from '../../src/core/fault-order/index.ts';
+import { exactChecks, exactSuspects, planOrder } from '../../src/core/topics/fault-order/index.ts';
 import { fault } from '../../src/schemas/fault.ts';
 
 const content = new URL('../../content/', import.meta.url);

@@ -3,7 +3,7 @@ import { pathToFileURL } from 'node:url';
 import { join } from 'node:path';
 import type { Browser, Locator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { serveFolder, type Serving } from '../../src/build/serve.ts';
+import { serveFolder, type Serving } from '../../src/commands/support/serve.ts';
 import { launch, wakeCalculator, watchedPage } from './support/browser.ts';
 import { calculators, dist, pages } from './support/site.ts';
 

@@ -1,7 +1,7 @@
 /** The site after one visit, with the server gone. */
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { serveFolder, type Serving } from '../../src/build/serve.ts';
+import { serveFolder, type Serving } from '../../src/commands/support/serve.ts';
 import { launch, wakeCalculator, watchedPage, type WatchedPage } from './support/browser.ts';
 import { dist, pages } from './support/site.ts';
 

@@ -1,9 +1,9 @@
 /** What every finished page must be, read from its text. */
 import { expect, test } from 'vitest';
-import { policy } from '../../src/build/portable/policy.ts';
-import { parsePage } from '../../src/build/portable/parse-page.ts';
+import { policy } from '../../src/steps/portable/policy.ts';
+import { parsePage } from '../../src/steps/portable/parse-page.ts';
 import { dist, pages, readPage } from './support/site.ts';
-import { listFiles } from '../../src/build/portable/dist-files.ts';
+import { listFiles } from '../../src/steps/support/files.ts';
 
 const all = [...pages, '404.html'];
 const parsed = all.map((file) => parsePage(file, readPage(file)));

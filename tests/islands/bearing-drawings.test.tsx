@@ -2,8 +2,8 @@
 import { parseFragment, type DefaultTreeAdapterTypes } from 'parse5';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
-import { readInputs } from '../../src/core/read-inputs.ts';
-import type { RawInputs } from '../../src/core/field.ts';
+import { readInputs } from '../../src/core/contract/read-inputs.ts';
+import type { RawInputs } from '../../src/core/contract/field.ts';
 import { calculators } from './calculators.ts';
 import { pageFor, shop } from './page.ts';
 

@@ -1,7 +1,7 @@
 /** Drawings of the bench calculators at the ends of what the boxes allow: whole, finite and inside the picture. */
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
-import type { RawInputs } from '../../src/core/field.ts';
+import type { RawInputs } from '../../src/core/contract/field.ts';
 import { layGroove, some } from '../../src/islands/SplitPulley/groove.ts';
 import { calculators } from './calculators.ts';
 import { pageFor, shop } from './page.ts';

@@ -1,7 +1,7 @@
 /** Every topic that has a form, with its form. */
 import type { ComponentType } from 'preact';
 import { topics } from '../../src/core/registry.ts';
-import type { Topic } from '../../src/core/topic.ts';
+import type { Topic } from '../../src/core/contract/topic.ts';
 import type { IslandProps } from '../../src/islands/kit/index.ts';
 
 const found = import.meta.glob<{ default: ComponentType<IslandProps> }>('../../src/islands/*/index.tsx', { eager: true });

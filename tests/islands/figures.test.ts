@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { defineFields } from '../../src/core/field.ts';
-import { readInputs } from '../../src/core/read-inputs.ts';
+import { defineFields } from '../../src/core/contract/field.ts';
+import { readInputs } from '../../src/core/contract/read-inputs.ts';
 import { changeFigures, rawOf, startFigures, systemOf, unitsRead, type Change, type Figures } from '../../src/islands/kit/state/figures.ts';
 import { askedFields, blankFigures, untouchedRows, untouchedText } from '../../src/islands/kit/state/shown-text.ts';
 

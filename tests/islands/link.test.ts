@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { readInputs } from '../../src/core/read-inputs.ts';
+import { readInputs } from '../../src/core/contract/read-inputs.ts';
 import { changeFigures, startFigures, unitsRead } from '../../src/islands/kit/state/figures.ts';
 import { linkQuery, readLink } from '../../src/islands/kit/state/link.ts';
 import { examplesFor } from '../published/examples.ts';

@@ -1,8 +1,8 @@
 /** Forms on money, parts, order and intervals at the ends of what they take: drawn, finite, complete. */
 import { renderToString } from 'preact-render-to-string';
 import { expect, it } from 'vitest';
-import type { RawInputs } from '../../src/core/field.ts';
-import { readInputs } from '../../src/core/read-inputs.ts';
+import type { RawInputs } from '../../src/core/contract/field.ts';
+import { readInputs } from '../../src/core/contract/read-inputs.ts';
 import { calculators } from './calculators.ts';
 import { pageFor } from './page.ts';
 

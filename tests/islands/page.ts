@@ -1,7 +1,7 @@
 /** What a page hands to an island, made from content as the build makes it, but without Astro. */
 import { readFileSync } from 'node:fs';
 import { parse } from 'yaml';
-import type { Topic } from '../../src/core/topic.ts';
+import type { Topic } from '../../src/core/contract/topic.ts';
 import { formulaMarkup } from '../../src/lib/formula-markup.ts';
 import type { IslandProps, ShopFacts } from '../../src/islands/kit/index.ts';
 

@@ -1,9 +1,9 @@
 /** What leaves the service list: calendar entries, table, wall card, and the day it starts on. */
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
-import type { RawInputs } from '../../src/core/field.ts';
-import { readInputs } from '../../src/core/read-inputs.ts';
-import { compute, example, fields, sortedList } from '../../src/core/service-interval/index.ts';
+import type { RawInputs } from '../../src/core/contract/field.ts';
+import { readInputs } from '../../src/core/contract/read-inputs.ts';
+import { compute, example, fields, sortedList } from '../../src/core/topics/service-interval/index.ts';
 import { calendarStamp, fileName, today } from '../../src/islands/kit/index.ts';
 import { calendarEntries, listRows, siteOf } from '../../src/islands/ServiceInterval/files.ts';
 import { toToday } from '../../src/islands/ServiceInterval/to-today.ts';

@@ -3,7 +3,7 @@
  * Inputs are raw, as at the terminal: numbers in the metric unit, or text with a unit.
  * Expected values are in the metric unit of the output unless `unit` says otherwise.
  */
-import type { RawInputs } from '../../src/core/field.ts';
+import type { RawInputs } from '../../src/core/contract/field.ts';
 import type { UnitKey } from '../../src/core/quantity/index.ts';
 
 export interface Expected {

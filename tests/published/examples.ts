@@ -3,7 +3,7 @@
  * of its published file and `more` for branches neither reaches.
  */
 import { existsSync, readFileSync } from 'node:fs';
-import type { RawInputs } from '../../src/core/field.ts';
+import type { RawInputs } from '../../src/core/contract/field.ts';
 import type { CaseFile } from './case.ts';
 
 export function examplesFor(topic: string, example: RawInputs): RawInputs[] {

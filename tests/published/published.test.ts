@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { topics } from '../../src/core/registry.ts';
-import { readInputs } from '../../src/core/read-inputs.ts';
+import { readInputs } from '../../src/core/contract/read-inputs.ts';
 import { readSum } from '../../src/core/quantity/sum.ts';
 import { toUnit } from '../../src/core/quantity/index.ts';
-import type { Answer, Result } from '../../src/core/result.ts';
+import type { Answer, Result } from '../../src/core/contract/result.ts';
 import type { CaseFile, Expected, PublishedCase } from './case.ts';
 
 const folder = new URL('.', import.meta.url);

@@ -1,3 +1,3 @@
 /** Files a reader can take away. */
-export { calendarText, escapeText, foldLine, type CalendarEvent, type CalendarOptions } from './calendar.ts';
+export { calendarText, escapeText, foldLine, type CalendarEvent, type CalendarOptions } from './icalendar.ts';
 export { csvText, type Cell } from './csv.ts';

@@ -1,6 +1,6 @@
 /** Tolerance zones of seat and ring to one scale, measured sizes on them, and the interference they make. */
 import { formatIn, formatNumber, pick, toUnit, type UnitKey } from '../../core/quantity/index.ts';
-import { valueOf } from '../../core/result.ts';
+import { valueOf } from '../../core/contract/result.ts';
 import { linear, niceSteps, Picture, quantityReading, spreadOut, type DrawingProps } from '../kit/index.ts';
 import { InterferenceStrip } from './InterferenceStrip.tsx';
 import { Zone } from './Zone.tsx';

@@ -1,5 +1,5 @@
 /** How tight a bearing ring sits, cold and warm, on its shaft or in its housing. */
-import { compute, example, fields, title, words } from '../../core/bearing-fit/index.ts';
+import { compute, example, fields, title, words } from '../../core/topics/bearing-fit/index.ts';
 import { Workbench, type IslandProps } from '../kit/index.ts';
 import { Drawing } from './Drawing.tsx';
 

@@ -1,7 +1,7 @@
 /** Hours in every degree of dirt, from the assembly room to slurry, on one scale of tens. */
-import { levels } from '../../core/bearing-life/index.ts';
+import { levels } from '../../core/topics/bearing-life/index.ts';
 import { formatNumber, toUnit } from '../../core/quantity/index.ts';
-import { valueOf } from '../../core/result.ts';
+import { valueOf } from '../../core/contract/result.ts';
 import { Axis, linear, Picture, RangeRow, type DrawingProps } from '../kit/index.ts';
 
 const [left, right, first, rowHigh] = [6, 354, 38, 36];

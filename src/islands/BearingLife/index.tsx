@@ -1,5 +1,5 @@
 /** Hours a bearing lasts by load and speed, clean and in slurry. */
-import { compute, example, fields, title, words } from '../../core/bearing-life/index.ts';
+import { compute, example, fields, title, words } from '../../core/topics/bearing-life/index.ts';
 import { Workbench, type IslandProps } from '../kit/index.ts';
 import { Drawing } from './Drawing.tsx';
 

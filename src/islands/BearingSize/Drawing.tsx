@@ -1,7 +1,7 @@
 /** The bearing cut through its axis, and each caliper reading against the standard sizes round it. */
-import { bearings } from '../../core/bearing-size/index.ts';
+import { bearings } from '../../core/topics/bearing-size/index.ts';
 import { formatIn, formatQuantity, pick } from '../../core/quantity/index.ts';
-import { valueOf } from '../../core/result.ts';
+import { valueOf } from '../../core/contract/result.ts';
 import { Picture, type DrawingProps } from '../kit/index.ts';
 import { Section } from './Section.tsx';
 import { Strip } from './Strip.tsx';

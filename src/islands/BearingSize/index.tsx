@@ -1,5 +1,5 @@
 /** Which bearing it is, from three caliper readings or the number on its ring. */
-import { compute, example, fields, title, words } from '../../core/bearing-size/index.ts';
+import { compute, example, fields, title, words } from '../../core/topics/bearing-size/index.ts';
 import { Workbench, type IslandProps } from '../kit/index.ts';
 import { Drawing } from './Drawing.tsx';
 

@@ -1,6 +1,6 @@
 /** Both pulleys and the belt to scale, with wraps, free span and the push check. */
 import { formatQuantity } from '../../core/quantity/index.ts';
-import { valueOf, type QuantityValue } from '../../core/result.ts';
+import { valueOf, type QuantityValue } from '../../core/contract/result.ts';
 import { Arrow, Picture, readingOf, readingText, SizeLine, type DrawingProps } from '../kit/index.ts';
 import { beltPath, layOut } from './layout.ts';
 

@@ -1,5 +1,5 @@
 /** Belt length, wrap and the tension window, with the checks that show it. */
-import { compute, example, fields, title, words } from '../../core/belt-tension/index.ts';
+import { compute, example, fields, title, words } from '../../core/topics/belt-tension/index.ts';
 import { Workbench, type IslandProps } from '../kit/index.ts';
 import { Drawing } from './Drawing.tsx';
 import { Listen } from './listen/Listen.tsx';

@@ -1,6 +1,6 @@
 /** The blade face on and edge on, and how it slows down. */
 import { formatIn, formatQuantity } from '../../core/quantity/index.ts';
-import { valueOf } from '../../core/result.ts';
+import { valueOf } from '../../core/contract/result.ts';
 import { Picture, readingOf, readingText, TextLines, type DrawingProps } from '../kit/index.ts';
 import { SlowingDown } from './SlowingDown.tsx';
 import { enlargement, Wobble } from './Wobble.tsx';

@@ -1,5 +1,5 @@
 /** What a turning blade holds, how long it turns on, how true it runs. */
-import { compute, example, fields, title, words } from '../../core/blade-rundown/index.ts';
+import { compute, example, fields, title, words } from '../../core/topics/blade-rundown/index.ts';
 import { Workbench, type IslandProps } from '../kit/index.ts';
 import { Drawing } from './Drawing.tsx';
 

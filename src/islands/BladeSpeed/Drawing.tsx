@@ -1,7 +1,7 @@
 /** The blade in the slab, to scale, and its rim speed on a ladder against the marked limit. */
-import { surfaceSpeed } from '../../core/blade-speed/index.ts';
+import { surfaceSpeed } from '../../core/topics/blade-speed/index.ts';
 import { formatIn, formatQuantity, pick, toUnit, type UnitKey } from '../../core/quantity/index.ts';
-import { valueOf } from '../../core/result.ts';
+import { valueOf } from '../../core/contract/result.ts';
 import { Ladder, Picture, type DrawingProps } from '../kit/index.ts';
 import { SingleScene } from './SingleScene.tsx';
 import { TwinScene } from './TwinScene.tsx';

@@ -1,5 +1,5 @@
 /** Surface speed against the marking, and depth of cut. */
-import { compute, example, fields, title, words } from '../../core/blade-speed/index.ts';
+import { compute, example, fields, title, words } from '../../core/topics/blade-speed/index.ts';
 import { Workbench, type IslandProps } from '../kit/index.ts';
 import { Drawing } from './Drawing.tsx';
 

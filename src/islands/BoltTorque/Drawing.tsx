@@ -1,7 +1,7 @@
 /** The torque for the same pull in every state of the thread, with what stretches the bolt struck out; below it the pull against the proof load. */
-import { conditionOf, conditions, type ThreadState } from '../../core/bolt-torque/index.ts';
+import { conditionOf, conditions, type ThreadState } from '../../core/topics/bolt-torque/index.ts';
 import { formatQuantity, pick, toUnit } from '../../core/quantity/index.ts';
-import { valueOf } from '../../core/result.ts';
+import { valueOf } from '../../core/contract/result.ts';
 import { Axis, barHeight, barTop, linear, niceSteps, Picture, quantityReading, RangeRow, readingText, type DrawingProps } from '../kit/index.ts';
 
 const [left, right, first, rowHigh] = [6, 354, 46, 36];

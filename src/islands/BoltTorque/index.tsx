@@ -1,5 +1,5 @@
 /** Torque of a bolt by size, class and state of its thread. */
-import { compute, example, fields, title, words } from '../../core/bolt-torque/index.ts';
+import { compute, example, fields, title, words } from '../../core/topics/bolt-torque/index.ts';
 import { Workbench, type IslandProps } from '../kit/index.ts';
 import { Drawing } from './Drawing.tsx';
 

@@ -1,7 +1,7 @@
 /** Drum and shoes at rest to scale, and every speed on one ladder. */
-import { idleMarginWanted } from '../../core/clutch-speed/index.ts';
+import { idleMarginWanted } from '../../core/topics/clutch-speed/index.ts';
 import { formatIn, formatQuantity, toUnit } from '../../core/quantity/index.ts';
-import { valueOf } from '../../core/result.ts';
+import { valueOf } from '../../core/contract/result.ts';
 import { Picture, SizeLine, TextLines, type DrawingProps } from '../kit/index.ts';
 import { layDrum } from './drum.ts';
 import { SpeedLadder, type Mark } from './SpeedLadder.tsx';

@@ -1,5 +1,5 @@
 /** When the shoes of the clutch reach the drum, against idle. */
-import { compute, example, fields, title, words } from '../../core/clutch-speed/index.ts';
+import { compute, example, fields, title, words } from '../../core/topics/clutch-speed/index.ts';
 import { Workbench, type IslandProps } from '../kit/index.ts';
 import { Drawing } from './Drawing.tsx';
 

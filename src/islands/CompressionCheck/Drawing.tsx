@@ -1,7 +1,7 @@
 /** The gauge as it stands, on a face made for this height. */
-import { compressionBands } from '../../core/compression-check/index.ts';
+import { compressionBands } from '../../core/topics/compression-check/index.ts';
 import { formatQuantity, pick, toUnit, unitLabel } from '../../core/quantity/index.ts';
-import { valueOf } from '../../core/result.ts';
+import { valueOf } from '../../core/contract/result.ts';
 import { Picture, TextLines, type DrawingProps } from '../kit/index.ts';
 import { Dial, type Band, type DialMark } from './Dial.tsx';
 

@@ -1,5 +1,5 @@
 /** A compression reading against a healthy one, with the height taken out. */
-import { compute, example, fields, title, words } from '../../core/compression-check/index.ts';
+import { compute, example, fields, title, words } from '../../core/topics/compression-check/index.ts';
 import { Workbench, type IslandProps } from '../kit/index.ts';
 import { Drawing } from './Drawing.tsx';
 

@@ -1,5 +1,5 @@
 /** How likely each suspect is, as bars on one scale; below, the checks as steps along the minutes they take. */
-import { valueOf } from '../../core/result.ts';
+import { valueOf } from '../../core/contract/result.ts';
 import { fitText, linear, Picture, type DrawingProps } from '../kit/index.ts';
 import { Steps, stepHigh, type Step } from './Steps.tsx';
 

@@ -1,5 +1,5 @@
 /** What to check first, for a complaint of one's own. */
-import { compute, example, fields, title, words } from '../../core/fault-order/index.ts';
+import { compute, example, fields, title, words } from '../../core/topics/fault-order/index.ts';
 import { Workbench, type IslandProps, type ShopFacts } from '../kit/index.ts';
 import { Drawing } from './Drawing.tsx';
 

@@ -1,6 +1,6 @@
 /** The one thing to do now, and why it comes next; or what was found. */
-import type { Plan } from '../../core/fault-order/index.ts';
-import { siteLink } from '../kit/site-link.ts';
+import type { Plan } from '../../core/topics/fault-order/index.ts';
+import { siteLink } from '../../browser/site-link.ts';
 import type { FaultSearchProps } from './props.ts';
 import { minutes, percent } from './wording.ts';
 

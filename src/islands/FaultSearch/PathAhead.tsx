@@ -1,5 +1,5 @@
 /** The order of checks for as long as nothing shows: the list a mechanic can print and work down. */
-import { exactChecks, exactSuspects, type Plan } from '../../core/fault-order/index.ts';
+import { exactChecks, exactSuspects, type Plan } from '../../core/topics/fault-order/index.ts';
 import type { FaultSearchProps } from './props.ts';
 import { minutes, percent } from './wording.ts';
 

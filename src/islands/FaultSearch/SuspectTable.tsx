@@ -1,6 +1,6 @@
 /** Who could be at fault, likeliest first, with a bar drawn to the same scale for all. */
-import type { Belief } from '../../core/fault-order/index.ts';
-import { siteLink } from '../kit/site-link.ts';
+import type { Belief } from '../../core/topics/fault-order/index.ts';
+import { siteLink } from '../../browser/site-link.ts';
 import type { FaultSearchProps } from './props.ts';
 import { percent } from './wording.ts';
 

@@ -1,5 +1,5 @@
 /** A half-finished search, kept on this device only, so that it can be picked up after the weekend. */
-import type { Seen } from '../../core/fault-order/index.ts';
+import type { Seen } from '../../core/topics/fault-order/index.ts';
 
 export interface Progress {
   readonly seen: readonly Seen[];

@@ -1,5 +1,5 @@
 /** What a complaint page hands over: the model the core plans with, and the words for people. */
-import type { FaultModel } from '../../core/fault-order/index.ts';
+import type { FaultModel } from '../../core/topics/fault-order/index.ts';
 
 export interface CheckWords {
   /** How the check is done. */

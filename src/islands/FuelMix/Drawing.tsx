@@ -1,6 +1,6 @@
 /** The can with gasoline and oil to scale, and beside it the small measure with the part that is poured in, larger. */
 import { formatNumber, pick, toUnit, unitLabel } from '../../core/quantity/index.ts';
-import { valueOf } from '../../core/result.ts';
+import { valueOf } from '../../core/contract/result.ts';
 import { Picture, readingOf, readingText, TextLines, type DrawingProps } from '../kit/index.ts';
 import { Jug, type Layer } from './Jug.tsx';
 

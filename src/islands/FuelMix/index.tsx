@@ -1,5 +1,5 @@
 /** Oil for the gasoline, and a wrong can put right. */
-import { compute, example, fields, title, words } from '../../core/fuel-mix/index.ts';
+import { compute, example, fields, title, words } from '../../core/topics/fuel-mix/index.ts';
 import { Workbench, type IslandProps } from '../kit/index.ts';
 import { Drawing } from './Drawing.tsx';
 

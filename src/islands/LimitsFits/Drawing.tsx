@@ -1,6 +1,6 @@
 /** The zone asked for against the line of nominal size, with the other part's beside it; below, the usual bearing seats of that size. */
 import { formatIn, formatNumber, pick, toUnit, type UnitKey } from '../../core/quantity/index.ts';
-import { valueOf } from '../../core/result.ts';
+import { valueOf } from '../../core/contract/result.ts';
 import { linear, niceSteps, Picture, quantityReading, spreadOut, type DrawingProps } from '../kit/index.ts';
 import { Seats, type Block } from './Seats.tsx';
 

@@ -1,5 +1,5 @@
 /** Limits of a tolerance zone, the fit of two, and the usual bearing seats of that size. */
-import { compute, example, fields, title, words } from '../../core/limits-fits/index.ts';
+import { compute, example, fields, title, words } from '../../core/topics/limits-fits/index.ts';
 import { Workbench, type IslandProps } from '../kit/index.ts';
 import { Drawing } from './Drawing.tsx';
 

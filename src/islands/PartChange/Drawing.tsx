@@ -1,6 +1,6 @@
 /** What leaving the part costs, by its age, against changing it now; where this part stands, and where the two meet. */
 import { formatNumber } from '../../core/quantity/index.ts';
-import { valueOf } from '../../core/result.ts';
+import { valueOf } from '../../core/contract/result.ts';
 import { linear, niceSteps, Picture, readingOf, type DrawingProps } from '../kit/index.ts';
 
 const plot = { left: 52, right: 346, top: 40, bottom: 226 };

@@ -1,5 +1,5 @@
 /** While the machine is open: change the part that is still good, or leave it. */
-import { compute, example, fields, title, words } from '../../core/part-change/index.ts';
+import { compute, example, fields, title, words } from '../../core/topics/part-change/index.ts';
 import { Workbench, type IslandProps, type ShopFacts } from '../kit/index.ts';
 import { Drawing } from './Drawing.tsx';
 

@@ -1,8 +1,8 @@
 /** The two parts cut along the shaft, the pulls in the outer one against its yield, and the force against the tools that can give it. */
-import { tools } from '../../core/press-fit/index.ts';
+import { tools } from '../../core/topics/press-fit/index.ts';
 import { formatQuantity, pick, toUnit, type UnitKey } from '../../core/quantity/index.ts';
-import { valueOf, type QuantityValue } from '../../core/result.ts';
-import { materialOf, type MaterialKey } from '../../core/warming/index.ts';
+import { valueOf, type QuantityValue } from '../../core/contract/result.ts';
+import { type MaterialKey, materialOf } from '../../core/materials/index.ts';
 import { Axis, barHeight, barTop, linear, niceSteps, Picture, quantityReading, RangeRow, readingText, type DrawingProps } from '../kit/index.ts';
 import { Section, sectionBottom } from './Section.tsx';
 

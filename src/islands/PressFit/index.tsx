@@ -1,5 +1,5 @@
 /** What an interference fit presses, holds and takes to push together. */
-import { compute, example, fields, title, words } from '../../core/press-fit/index.ts';
+import { compute, example, fields, title, words } from '../../core/topics/press-fit/index.ts';
 import { Workbench, type IslandProps } from '../kit/index.ts';
 import { Drawing } from './Drawing.tsx';
 

@@ -1,6 +1,6 @@
 /** Yearly cost against years of service left, repair and new; below it the quote against the most worth paying. */
 import { formatNumber } from '../../core/quantity/index.ts';
-import { valueOf } from '../../core/result.ts';
+import { valueOf } from '../../core/contract/result.ts';
 import { Ladder, linear, niceSteps, Picture, readingOf, type DrawingProps } from '../kit/index.ts';
 
 const plot = { left: 52, right: 346, top: 34, bottom: 214 };

@@ -1,5 +1,5 @@
 /** The most a repair is worth, against a new machine. */
-import { compute, example, fields, title, words } from '../../core/repair-worth/index.ts';
+import { compute, example, fields, title, words } from '../../core/topics/repair-worth/index.ts';
 import { Workbench, type IslandProps, type ShopFacts } from '../kit/index.ts';
 import { Drawing } from './Drawing.tsx';
 import { QuoteDesk } from './quote/QuoteDesk.tsx';

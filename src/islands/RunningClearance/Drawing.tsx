@@ -1,6 +1,6 @@
 /** The clearance, from the box to running: what each fit and the heat take, with the best and the worst pair of parts. */
 import { pick, toUnit, type UnitKey } from '../../core/quantity/index.ts';
-import { valueOf } from '../../core/result.ts';
+import { valueOf } from '../../core/contract/result.ts';
 import { Axis, barHeight, barTop, linear, niceSteps, Picture, quantityReading, RangeRow, readingText, type DrawingProps } from '../kit/index.ts';
 
 const [left, right, first, rowHigh] = [6, 354, 46, 42];

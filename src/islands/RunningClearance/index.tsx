@@ -1,5 +1,5 @@
 /** What fits and heat leave of a bearing's clearance. */
-import { compute, example, fields, title, words } from '../../core/running-clearance/index.ts';
+import { compute, example, fields, title, words } from '../../core/topics/running-clearance/index.ts';
 import { Workbench, type IslandProps } from '../kit/index.ts';
 import { Drawing } from './Drawing.tsx';
 

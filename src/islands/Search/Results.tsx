@@ -1,7 +1,7 @@
 /** What was found, or what to try when nothing was. */
 import type { RefObject } from 'preact';
 import type { Found } from './use-search.ts';
-import type { searchWords } from './words.ts';
+import type { searchWords } from '../../words/search.ts';
 
 interface Props {
   found: Found;

@@ -1,5 +1,5 @@
 /** What the engine found, turned into text runs the box can show without inserting markup. */
-import type { Hit as EngineHit } from '../../lib/page/search/contract.ts';
+import type { Hit as EngineHit } from '../../browser/search/contract.ts';
 
 export interface Run {
   readonly text: string;

@@ -1,7 +1,7 @@
 /** The state of one search: term, reader, what was found. Answers that come late are dropped. */
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Reader } from '../../lib/page/search/contract.ts';
-import { openSearch } from '../../lib/page/search/open.ts';
+import type { Reader } from '../../browser/search/contract.ts';
+import { openSearch } from '../../browser/search/open.ts';
 import { toHit, type Hit } from './found.ts';
 
 export interface Found {

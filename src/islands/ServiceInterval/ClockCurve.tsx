@@ -1,8 +1,8 @@
 /** Cost of an hour against the age at which the part is replaced: the flat bottom, and what running to failure costs. */
-import type { Inputs } from '../../core/field.ts';
+import type { Inputs } from '../../core/contract/field.ts';
 import { formatNumber } from '../../core/quantity/index.ts';
-import type { Answer } from '../../core/result.ts';
-import { costRate } from '../../core/service-interval/index.ts';
+import type { Answer } from '../../core/contract/result.ts';
+import { costRate } from '../../core/topics/service-interval/index.ts';
 import { Axis, linear, niceSteps, type Reader } from '../kit/index.ts';
 
 const hour = 3600;

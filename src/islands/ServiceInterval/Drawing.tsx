@@ -1,5 +1,5 @@
 /** What is due on a line of days and, where a part is replaced by the clock, the cost of each age. */
-import { sortedList } from '../../core/service-interval/index.ts';
+import { sortedList } from '../../core/topics/service-interval/index.ts';
 import { Picture, type DrawingProps } from '../kit/index.ts';
 import { ClockCurve, clockOf } from './ClockCurve.tsx';
 import { rowHigh, shownRows, Timeline } from './Timeline.tsx';

@@ -1,7 +1,7 @@
 /** Under the list: a card for the wall, entries for a calendar, a table for a spreadsheet. */
 import { useEffect, useState } from 'preact/hooks';
 import { calendarText, csvText } from '../../core/export/index.ts';
-import { sortedList } from '../../core/service-interval/index.ts';
+import { sortedList } from '../../core/topics/service-interval/index.ts';
 import { calendarStamp, DeskBox, download, printAlone, type TakeAwayProps } from '../kit/index.ts';
 import { calendarEntries, listRows, siteOf } from './files.ts';
 import { WallCard } from './WallCard.tsx';

@@ -1,6 +1,6 @@
 /** One line for each service, its mark where the day lies; overdue ones stand left of today. */
 import { formatNumber } from '../../core/quantity/index.ts';
-import type { DueLine } from '../../core/service-interval/index.ts';
+import type { DueLine } from '../../core/topics/service-interval/index.ts';
 import { Axis, fitText, linear, niceSteps } from '../kit/index.ts';
 
 export const shownRows = 8;

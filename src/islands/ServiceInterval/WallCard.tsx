@@ -1,6 +1,6 @@
 /** The list in letters that read from across the shop, with a box to tick and a place to sign. */
 import { formatNumber } from '../../core/quantity/index.ts';
-import type { DueLine } from '../../core/service-interval/index.ts';
+import type { DueLine } from '../../core/topics/service-interval/index.ts';
 import type { ShopFacts } from '../kit/index.ts';
 
 interface Props {

@@ -1,6 +1,6 @@
 /** The list as entries of a calendar and as rows of a spreadsheet. */
 import type { CalendarEvent, Cell } from '../../core/export/index.ts';
-import { dueEvents, type DueLine } from '../../core/service-interval/index.ts';
+import { dueEvents, type DueLine } from '../../core/topics/service-interval/index.ts';
 
 const hour = 3600;
 

@@ -1,5 +1,5 @@
 /** When a service is due, for one machine or the yard, and whether a part should be replaced by the clock. */
-import { compute, example, fields, title, words } from '../../core/service-interval/index.ts';
+import { compute, example, fields, title, words } from '../../core/topics/service-interval/index.ts';
 import { Workbench, type IslandProps } from '../kit/index.ts';
 import { DueDesk } from './DueDesk.tsx';
 import { Drawing } from './Drawing.tsx';

@@ -1,5 +1,5 @@
-import type { RawInputs } from '../../core/field.ts';
-import { dateText, dayNumber } from '../../core/service-interval/index.ts';
+import type { RawInputs } from '../../core/contract/field.ts';
+import { dateText, dayNumber } from '../../core/calendar/index.ts';
 import { today } from '../kit/index.ts';
 
 /**

@@ -1,6 +1,6 @@
 /** The belt climbing in the groove, state by state and to scale; below it a head drawn together in one go. */
 import { formatQuantity } from '../../core/quantity/index.ts';
-import { valueOf } from '../../core/result.ts';
+import { valueOf } from '../../core/contract/result.ts';
 import { Picture, SizeLine, spreadOut, TextLines, type DrawingProps } from '../kit/index.ts';
 import { layGroove, some } from './groove.ts';
 import { enlargement, Pinched } from './Pinched.tsx';

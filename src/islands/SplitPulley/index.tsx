@@ -1,5 +1,5 @@
 /** How a belt climbs in a split pulley, and how many small turns that takes. */
-import { compute, example, fields, title, words } from '../../core/split-pulley/index.ts';
+import { compute, example, fields, title, words } from '../../core/topics/split-pulley/index.ts';
 import { Workbench, type IslandProps } from '../kit/index.ts';
 import { Drawing } from './Drawing.tsx';
 

@@ -1,6 +1,6 @@
 /** How it cools on the way from oven to bench: quickest, usual and slowest, down to where the gap closes. */
 import { formatIn, formatNumber, pick } from '../../core/quantity/index.ts';
-import type { QuantityValue } from '../../core/result.ts';
+import type { QuantityValue } from '../../core/contract/result.ts';
 import { Axis, linear, niceSteps, type Reader } from '../kit/index.ts';
 
 interface Props {

@@ -1,7 +1,7 @@
 /** The gap against the temperature of the warmed part: closed below the line of zero, drop-in where it reaches the gap wanted, struck out past the ceiling. */
 import { formatIn, pick, toUnit, unitLabel, type UnitKey } from '../../core/quantity/index.ts';
-import { valueOf } from '../../core/result.ts';
-import { growth, materialOf, type MaterialKey } from '../../core/warming/index.ts';
+import { valueOf } from '../../core/contract/result.ts';
+import { growth, type MaterialKey, materialOf } from '../../core/materials/index.ts';
 import { Axis, linear, niceSteps, Picture, quantityReading, readingText, spreadOut, type DrawingProps } from '../kit/index.ts';
 import { Cooling } from './Cooling.tsx';
 

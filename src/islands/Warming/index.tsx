@@ -1,5 +1,5 @@
 /** How warm a housing or a bearing must be to go together without force, and how long it stays open. */
-import { compute, example, fields, title, words } from '../../core/warming/index.ts';
+import { compute, example, fields, title, words } from '../../core/topics/warming/index.ts';
 import { Workbench, type IslandProps } from '../kit/index.ts';
 import { Drawing } from './Drawing.tsx';
 

@@ -1,28 +1,28 @@
 /** A whole calculator: units, boxes, answer, and the sheet that prints. Every island is this with its topic and its drawing. */
 import { useRef } from 'preact/hooks';
 import type { ComponentType } from 'preact';
-import type { RawInputs } from '../../core/field.ts';
+import type { RawInputs } from '../../core/contract/field.ts';
 import { Actions } from './Actions.tsx';
 import type { DrawingProps } from './drawing/props.ts';
-import type { TakeAwayProps } from './export/take-away.ts';
-import type { UnderBox } from './form/form.ts';
+import type { TakeAwayProps } from './take-away/take-away.ts';
+import type { UnderBox } from './state/form.ts';
 import { ErrorSummary } from './form/ErrorSummary.tsx';
 import { FieldList } from './form/FieldList.tsx';
 import { hasLongRows } from './form/RowsBox.tsx';
 import { hasTwoSystems, UnitSwitch } from './form/UnitSwitch.tsx';
-import { PrintHead } from './PrintHead.tsx';
-import type { IslandProps, ShopFacts } from './props.ts';
+import { PrintHead } from './take-away/PrintHead.tsx';
+import type { IslandProps, ShopFacts } from './state/props.ts';
 import { AnswerPanel, mainOf } from './result/AnswerPanel.tsx';
 import { FiguresUsed } from './result/FiguresUsed.tsx';
 import { Icon } from './result/Icon.tsx';
-import { spoken, type Reader } from './result/reading.ts';
+import { spoken, type Reader } from './state/reading.ts';
 import { Working } from './result/Working.tsx';
-import { siteLink } from './site-link.ts';
+import { siteLink } from '../../browser/site-link.ts';
 import { linkQuery } from './state/link.ts';
 import { useAnnouncement } from './state/use-announcement.ts';
 import { useForm } from './state/use-form.ts';
-import type { TopicParts } from './topic-parts.ts';
-import { say } from './words.ts';
+import type { TopicParts } from './state/topic-parts.ts';
+import { say } from './state/words.ts';
 
 interface Props extends IslandProps {
   readonly topic: TopicParts;

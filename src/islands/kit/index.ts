@@ -3,7 +3,7 @@
  *
  * To add a calculator for a topic `my-topic` that is in src/core/registry.ts:
  *  1. src/islands/MyTopic/index.tsx
- *       import { compute, example, fields, title, words } from '../../core/my-topic/index.ts';
+ *       import { compute, example, fields, title, words } from '../../core/topics/my-topic/index.ts';
  *       import { Workbench, type IslandProps } from '../kit/index.ts';
  *       import { Drawing } from './Drawing.tsx';
  *       const topic = { title, fields, example, compute, words };
@@ -13,7 +13,7 @@
  *     Leave `drawing` out where a picture would say nothing. `fromShop={(shop) => ({ labourRate: shop.labourRate })}`
  *     fills boxes from content/shop.yaml. `underBox={{ frequency: Listen }}` puts another way to get a figure under its box.
  *  2. src/islands/MyTopic/Drawing.tsx: a component of DrawingProps. It gets the SI inputs and the answer; read the
- *     answer with `valueOf` from core/result.ts. Draw inside <Picture>, to scale, in classes of styles/calculator.css
+ *     answer with `valueOf` from core/contract/result.ts. Draw inside <Picture>, to scale, in classes of styles/calculator.css
  *     (pic-line, pic-fill, pic-mark, ...), and keep labels apart with `spreadOut`. No style attributes.
  *  3. src/components/calculators/MyTopic.astro: as its neighbours; `client:visible` must be written out.
  *     `takeAway={Sheets}` puts sheets to print and files to save under the answer; `toToday` moves days to today.
@@ -24,14 +24,14 @@
  * `${topic}-answer`; each value in it carries data-value="key".
  */
 export { Workbench } from './Workbench.tsx';
-export type { IslandProps, ShopFacts } from './props.ts';
-export type { UnderBoxProps } from './form/form.ts';
+export type { IslandProps, ShopFacts } from './state/props.ts';
+export type { UnderBoxProps } from './state/form.ts';
 export type { DrawingProps } from './drawing/props.ts';
-export type { TakeAwayProps } from './export/take-away.ts';
-export { DeskBox } from './export/DeskBox.tsx';
-export { calendarStamp, today } from './export/clock.ts';
-export { download, fileName } from './export/download.ts';
-export { printAlone } from './export/print-alone.ts';
+export type { TakeAwayProps } from './take-away/take-away.ts';
+export { DeskBox } from './take-away/DeskBox.tsx';
+export { calendarStamp, today } from './take-away/clock.ts';
+export { download, fileName } from './take-away/download.ts';
+export { printAlone } from './take-away/print-alone.ts';
 export { Picture } from './drawing/Picture.tsx';
 export { Ladder } from './drawing/Ladder.tsx';
 export { Arrow, SizeLine } from './drawing/Arrow.tsx';
@@ -40,4 +40,4 @@ export { barHeight, barTop, RangeRow } from './drawing/RangeRow.tsx';
 export { TextLines } from './drawing/TextLines.tsx';
 export { fitText } from './drawing/fit-text.ts';
 export { linear, niceSteps, spreadOut, type Scale } from './drawing/scale.ts';
-export { readingOf, readingText, quantityReading, type Reader } from './result/reading.ts';
+export { readingOf, readingText, quantityReading, type Reader } from './state/reading.ts';

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { AxeResults } from 'axe-core';
 import type { Page } from 'playwright-core';
-import { serveFolder } from '../../../src/build/serve.ts';
+import { serveFolder } from '../../../src/commands/support/serve.ts';
 import { launch } from './browser.ts';
 import { dist, pages } from './site.ts';
 

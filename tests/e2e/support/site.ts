@@ -2,7 +2,7 @@
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { listFiles } from '../../../src/build/portable/dist-files.ts';
+import { listFiles } from '../../../src/steps/support/files.ts';
 
 /** `npm test` builds dist first; SITE_DIST names another folder to look at. */
 export const dist = process.env['SITE_DIST'] ?? fileURLToPath(new URL('../../../dist/', import.meta.url));

@@ -1,5 +1,5 @@
 /** From one reading after another to plucks: readings that are clear and agree belong to the same one. */
-import type { Pitch } from '../../../core/belt-tension/index.ts';
+import type { Pitch } from '../../../core/topics/belt-tension/index.ts';
 
 export interface Heard {
   /** The newest reading, clear or not. */

@@ -1,6 +1,6 @@
 /** Listening as a state: off, asking, on, or refused with the reason. The microphone is shut when it stops or the page goes. */
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { findPitch } from '../../../core/belt-tension/index.ts';
+import { findPitch } from '../../../core/topics/belt-tension/index.ts';
 import { openMicrophone, type Microphone, type Refused } from './microphone.ts';
 import { hear, nothingHeard, type Heard } from './plucks.ts';
 

@@ -1,7 +1,7 @@
 /** The figures of a quote a customer may see, taken from the answer. Cost prices, markups and margins stay behind. */
-import type { Inputs } from '../../../core/field.ts';
-import { roundMoney } from '../../../core/repair-worth/index.ts';
-import { valueOf, type Answer } from '../../../core/result.ts';
+import type { Inputs } from '../../../core/contract/field.ts';
+import { roundMoney } from '../../../core/money/index.ts';
+import { valueOf, type Answer } from '../../../core/contract/result.ts';
 
 export interface QuotePart {
   readonly name: string;

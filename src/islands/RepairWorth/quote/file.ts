@@ -1,6 +1,6 @@
 /** The quote as rows of a spreadsheet: what the paper says, nothing more. */
 import type { Cell } from '../../../core/export/index.ts';
-import { roundMoney } from '../../../core/repair-worth/index.ts';
+import { roundMoney } from '../../../core/money/index.ts';
 import { quoteLines, type QuoteData, type QuoteLine } from './data.ts';
 import { validUntil, type Letter } from './letter.ts';
 import { quoteWords, type QuoteWords } from './words.ts';

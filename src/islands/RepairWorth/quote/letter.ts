@@ -1,5 +1,5 @@
 /** What stands on the sheet besides the figures, as the shop types it. */
-import { dateText, dayNumber } from '../../../core/service-interval/index.ts';
+import { dateText, dayNumber } from '../../../core/calendar/index.ts';
 import type { QuoteLanguage } from './money.ts';
 
 export interface Letter {

@@ -1,6 +1,6 @@
 /** One figure as a bar on a rule, against a limit; what lies beyond the limit is struck out. About 75 units high. */
 import { formatNumber } from '../../../core/quantity/index.ts';
-import type { VerdictValue } from '../../../core/result.ts';
+import type { VerdictValue } from '../../../core/contract/result.ts';
 import { linear, niceSteps } from './scale.ts';
 
 interface Props {

@@ -1,6 +1,6 @@
 /** One figure with its range: its name on a line, under it a bar from least to most. 34 units high. */
 import type { ComponentChildren } from 'preact';
-import type { VerdictValue } from '../../../core/result.ts';
+import type { VerdictValue } from '../../../core/contract/result.ts';
 import type { Scale } from './scale.ts';
 
 interface Props {

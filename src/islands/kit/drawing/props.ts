@@ -1,6 +1,6 @@
-import type { Inputs } from '../../../core/field.ts';
-import type { Answer } from '../../../core/result.ts';
-import type { Reader } from '../result/reading.ts';
+import type { Inputs } from '../../../core/contract/field.ts';
+import type { Answer } from '../../../core/contract/result.ts';
+import type { Reader } from '../state/reading.ts';
 
 /** What a drawing is made from: the same SI inputs and answer the figures beside it come from. */
 export interface DrawingProps {

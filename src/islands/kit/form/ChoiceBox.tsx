@@ -1,9 +1,9 @@
 /** One of a few: radios while they fit a glance, a list beyond that. Yes or no is the shortest such list. */
-import type { ChoiceField, Option, YesNoField } from '../../../core/field.ts';
+import type { ChoiceField, Option, YesNoField } from '../../../core/contract/field.ts';
 import { valueHeld } from '../state/shown-text.ts';
-import { say } from '../words.ts';
+import { say } from '../state/words.ts';
 import { describedBy, FieldFrame, ProblemLine } from './FieldFrame.tsx';
-import { boxId, type Form } from './form.ts';
+import { boxId, type Form } from '../state/form.ts';
 
 const fitsRadios = 4;
 const yesNo: readonly Option[] = [

@@ -1,7 +1,7 @@
 /** All problems in one place, after the button was pressed; each line leads to its box. */
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { say } from '../words.ts';
-import { boxId } from './form.ts';
+import { say } from '../state/words.ts';
+import { boxId } from '../state/form.ts';
 
 interface Props {
   readonly id: string;

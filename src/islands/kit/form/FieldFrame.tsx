@@ -1,8 +1,8 @@
 /** Label, help and problem around a single box. */
 import type { ComponentChildren } from 'preact';
-import type { SingleField } from '../../../core/field.ts';
+import type { SingleField } from '../../../core/contract/field.ts';
 import { Icon } from '../result/Icon.tsx';
-import { say } from '../words.ts';
+import { say } from '../state/words.ts';
 
 interface Props {
   readonly box: string;

@@ -1,12 +1,12 @@
 /** All boxes of a topic: ungrouped ones first, then each group; seldom-needed ones folded away where they belong. */
 import { useEffect, useRef } from 'preact/hooks';
-import type { Field } from '../../../core/field.ts';
+import type { Field } from '../../../core/contract/field.ts';
 import { askedFields } from '../state/shown-text.ts';
-import { say } from '../words.ts';
+import { say } from '../state/words.ts';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { RowsBox } from './RowsBox.tsx';
 import { TextBox } from './TextBox.tsx';
-import { boxId, type Form } from './form.ts';
+import { boxId, type Form } from '../state/form.ts';
 
 interface Props {
   readonly form: Form;

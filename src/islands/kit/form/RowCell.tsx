@@ -1,10 +1,10 @@
 /** One box of a row, with a label of its own: "Price, row 2". */
-import type { SingleField } from '../../../core/field.ts';
+import type { SingleField } from '../../../core/contract/field.ts';
 import type { UnitSystem } from '../../../core/quantity/index.ts';
-import { say } from '../words.ts';
+import { say } from '../state/words.ts';
 import { SelectBox, yesNo } from './ChoiceBox.tsx';
 import { describedBy, ProblemLine } from './FieldFrame.tsx';
-import { boxId, unitBeside, type Form } from './form.ts';
+import { boxId, unitBeside, type Form } from '../state/form.ts';
 import { Box } from './TextBox.tsx';
 
 interface Props {

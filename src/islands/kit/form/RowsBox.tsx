@@ -1,12 +1,12 @@
 /** A short table the reader fills in. A table where there is room, one block per row on a phone. */
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import type { RawInputs, RowsField } from '../../../core/field.ts';
+import type { RawInputs, RowsField } from '../../../core/contract/field.ts';
 import { systemOf } from '../state/figures.ts';
 import { emptyRow, untouchedRows } from '../state/shown-text.ts';
-import { say } from '../words.ts';
+import { say } from '../state/words.ts';
 import { RowCell } from './RowCell.tsx';
 import { ProblemLine } from './FieldFrame.tsx';
-import { boxId, unitBeside, type Form } from './form.ts';
+import { boxId, unitBeside, type Form } from '../state/form.ts';
 
 /** More columns than this do not fit beside the answer. */
 const few = 4;

@@ -1,7 +1,7 @@
 /** A typed figure or word: quantities, numbers, counts, money and text share one box. */
-import type { SingleField } from '../../../core/field.ts';
+import type { SingleField } from '../../../core/contract/field.ts';
 import { describedBy, FieldFrame } from './FieldFrame.tsx';
-import { boxId, bringsUnit, textIn, unitOfBox, type Form } from './form.ts';
+import { boxId, bringsUnit, textIn, unitOfBox, type Form } from '../state/form.ts';
 
 interface Props {
   readonly form: Form;

@@ -1,14 +1,14 @@
 /** What comes out, in the order it is wanted: finding, cautions, picture, the rest. */
 import type { ComponentType } from 'preact';
-import type { Value } from '../../../core/result.ts';
+import type { Value } from '../../../core/contract/result.ts';
 import type { DrawingProps } from '../drawing/props.ts';
-import type { IslandProps } from '../props.ts';
+import type { IslandProps } from '../state/props.ts';
 import type { Worked } from '../state/use-calculation.ts';
-import { say } from '../words.ts';
+import { say } from '../state/words.ts';
 import { Cautions } from './Cautions.tsx';
 import { MainValues } from './MainValues.tsx';
 import { OtherValues } from './OtherValues.tsx';
-import type { Reader } from './reading.ts';
+import type { Reader } from '../state/reading.ts';
 
 interface Props {
   readonly drawing: ComponentType<DrawingProps> | undefined;

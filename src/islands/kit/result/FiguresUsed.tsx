@@ -1,9 +1,9 @@
 /** The figures behind an answer as plain text: boxes print badly, and a bench card must stand alone. */
-import type { Field, RawInputs, RawValue, RowsField, SingleField } from '../../../core/field.ts';
-import { bringsUnit, unitBeside } from '../form/form.ts';
+import type { Field, RawInputs, RawValue, RowsField, SingleField } from '../../../core/contract/field.ts';
+import { bringsUnit, unitBeside } from '../state/form.ts';
 import { rawOf, systemOf, type Figures } from '../state/figures.ts';
 import { askedFields, isBlank, untouchedRows, untouchedText, valueHeld } from '../state/shown-text.ts';
-import { say } from '../words.ts';
+import { say } from '../state/words.ts';
 
 interface Props {
   readonly fields: readonly Field[];

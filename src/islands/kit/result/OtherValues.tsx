@@ -1,11 +1,11 @@
 /** Everything else the calculation found: short ones as a list, tables as tables. */
 import { formatNumber, pick, toUnit, unitLabel, unitOf } from '../../../core/quantity/index.ts';
-import { sayer } from '../../../core/messages.ts';
-import type { TableColumn, TableValue, Value } from '../../../core/result.ts';
-import type { ShownSource } from '../props.ts';
-import { say } from '../words.ts';
+import { sayer } from '../../../core/contract/messages.ts';
+import type { TableColumn, TableValue, Value } from '../../../core/contract/result.ts';
+import type { ShownSource } from '../state/props.ts';
+import { say } from '../state/words.ts';
 import { Range, Verdict } from './MainValues.tsx';
-import { isMeasured, readingOf, readingText, type Reader } from './reading.ts';
+import { isMeasured, readingOf, readingText, type Reader } from '../state/reading.ts';
 import { SourceMark } from './SourceMark.tsx';
 
 interface Props {

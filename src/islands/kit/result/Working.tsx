@@ -1,9 +1,9 @@
 /** The working: each formula, the numbers put in, what came out, where the formula is from. */
 import { useEffect, useRef } from 'preact/hooks';
 import { formatNumber, unitLabel } from '../../../core/quantity/index.ts';
-import type { PutIn, WorkingStep } from '../../../core/formula.ts';
-import type { ShownSource } from '../props.ts';
-import { say } from '../words.ts';
+import type { PutIn, WorkingStep } from '../../../core/contract/formula.ts';
+import type { ShownSource } from '../state/props.ts';
+import { say } from '../state/words.ts';
 import { SourceMark } from './SourceMark.tsx';
 import { SymbolMark } from './SymbolMark.tsx';
 

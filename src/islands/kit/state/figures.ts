@@ -2,7 +2,7 @@
  * What the reader has done to the boxes, as plain data. Three layers, the upper one winning:
  * `typed` (never rewritten), `base` (worked example, preset or link), the fields' own defaults.
  */
-import type { Field, RawInputs, RawValue } from '../../../core/field.ts';
+import type { Field, RawInputs, RawValue } from '../../../core/contract/field.ts';
 import { pick, type UnitKey, type UnitSystem } from '../../../core/quantity/index.ts';
 import { isBlank } from './shown-text.ts';
 

@@ -1,5 +1,5 @@
 /** Figures in the address: ?calc=blade-speed&f.diameter=350+mm&units=inch. Bare numbers are written with their unit, so that a link means the same to everyone. */
-import type { Field, RawInputs, RawValue, SingleField } from '../../../core/field.ts';
+import type { Field, RawInputs, RawValue, SingleField } from '../../../core/contract/field.ts';
 import { pick, type UnitSystem } from '../../../core/quantity/index.ts';
 import { rawOf, systemOf, type Figures } from './figures.ts';
 import { askedFields, isBlank } from './shown-text.ts';

@@ -1,7 +1,7 @@
 /** What stands in a box: typed text as it is, untouched figures written in the reader's unit. */
-import type { Field, RawInputs, RawValue, RowsField, SingleField } from '../../../core/field.ts';
+import type { Field, RawInputs, RawValue, RowsField, SingleField } from '../../../core/contract/field.ts';
 import { fromUnit, pick, readQuantity, toUnit, type UnitSystem } from '../../../core/quantity/index.ts';
-import { isAsked } from '../../../core/check-inputs.ts';
+import { isAsked } from '../../../core/contract/check-inputs.ts';
 
 export function isBlank(raw: RawValue): boolean {
   if (raw === undefined || raw === null) return true;

@@ -1,10 +1,10 @@
 /** From boxes to answer: reads what was typed, loads the sum evaluator when it is needed, keeps the last good answer. */
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import type { Inputs } from '../../../core/field.ts';
+import type { Inputs } from '../../../core/contract/field.ts';
 import type { Read, Wanted } from '../../../core/quantity/index.ts';
-import { readInputs } from '../../../core/read-inputs.ts';
-import type { Answer, Problem } from '../../../core/result.ts';
-import type { TopicParts } from '../topic-parts.ts';
+import { readInputs } from '../../../core/contract/read-inputs.ts';
+import type { Answer, Problem } from '../../../core/contract/result.ts';
+import type { TopicParts } from './topic-parts.ts';
 import { rawOf, unitsRead, type Figures } from './figures.ts';
 
 export interface Worked {

@@ -1,11 +1,11 @@
 /** One calculator's state: what is in the boxes, what comes of it, and the acts a reader can do. */
 import { useEffect, useReducer, useState } from 'preact/hooks';
-import { describeProblem } from '../../../core/messages.ts';
-import type { RawInputs } from '../../../core/field.ts';
+import { describeProblem } from '../../../core/contract/messages.ts';
+import type { RawInputs } from '../../../core/contract/field.ts';
 import type { UnitSystem } from '../../../core/quantity/index.ts';
-import type { Form } from '../form/form.ts';
-import type { IslandProps } from '../props.ts';
-import type { TopicParts } from '../topic-parts.ts';
+import type { Form } from './form.ts';
+import type { IslandProps } from './props.ts';
+import type { TopicParts } from './topic-parts.ts';
 import { changeFigures, rawOf, startFigures, type Figures } from './figures.ts';
 import { readLink } from './link.ts';
 import { blankFigures } from './shown-text.ts';

@@ -1,5 +1,5 @@
 /** Which problems are worth saying now: nobody is told off for a box not reached yet, or while still typing in it. */
-import type { Problem } from '../../../core/result.ts';
+import type { Problem } from '../../../core/contract/result.ts';
 import type { Figures } from './figures.ts';
 
 export function visibleProblems(problems: readonly Problem[], figures: Figures, active: string | undefined): readonly Problem[] {

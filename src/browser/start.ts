@@ -1,0 +1,2 @@
+/** What every page runs: keeping a copy for later, and saying so. */
+import './edition-notice.ts';

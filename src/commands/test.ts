@@ -1,0 +1,47 @@
+/**
+ * npm test: builds the site, checks types, runs every test, and ends with one line,
+ * "N passed, N failed", over all of it.
+ */
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { chromiumHelp, findOrInstallChromium } from './support/chromium.ts';
+import { buildSite, runNode } from './support/command.ts';
+import { countTests, type Count } from './support/count-tests.ts';
+
+async function step(what: string, work: () => Promise<number>): Promise<Count> {
+  console.log(`\n== ${what}`);
+  const code = await work();
+  if (code !== 0) console.error(`-- ${what}: failed`);
+  return code === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
+}
+
+async function runTests(chromium: string | undefined): Promise<Count> {
+  console.log('\n== Tests');
+  const folder = mkdtempSync(join(tmpdir(), 'almanac-tests-'));
+  const report = join(folder, 'report.json');
+  try {
+    const args = ['run', '--config', 'tests/vitest.config.ts', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
+    const code = await runNode('node_modules/vitest/vitest.mjs', args, chromium ? { CHROMIUM_PATH: chromium } : {});
+    const count = countTests(readFileSync(report, 'utf8'));
+    // Vitest can end badly with every test green, for example on an error outside any test.
+    return code !== 0 && count.failed === 0 ? { ...count, failed: 1 } : count;
+  } catch (reason) {
+    console.error('The test run left no report:', reason);
+    return { passed: 0, failed: 1 };
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+}
+
+const chromium = await findOrInstallChromium();
+if (!chromium) console.error(chromiumHelp);
+const counts = [
+  await step('Build', buildSite),
+  await step('Types', () => runNode('node_modules/astro/bin/astro.mjs', ['check', '--minimumFailingSeverity', 'error'])),
+  await runTests(chromium),
+];
+const passed = counts.reduce((sum, c) => sum + c.passed, 0);
+const failed = counts.reduce((sum, c) => sum + c.failed, 0);
+console.log(`\n${passed} passed, ${failed} failed`);
+process.exitCode = failed === 0 ? 0 : 1;

@@ -1,0 +1,46 @@
+/** What a reader's device must fetch for one page, packed with gzip as a host sends it. */
+import { readFileSync } from 'node:fs';
+import { join, posix } from 'node:path';
+import { gzipSync } from 'node:zlib';
+import { parsePage } from '../../steps/portable/parse-page.ts';
+
+export interface Weight {
+  readonly file: string;
+  /** Bytes after gzip; fonts and pictures are packed already and count as they are. */
+  readonly html: number;
+  readonly css: number;
+  readonly js: number;
+}
+
+export class Scales {
+  readonly #dist: string;
+  readonly #packed = new Map<string, number>();
+  constructor(dist: string) {
+    this.#dist = dist;
+  }
+
+  /** Bytes of one file after gzip; each file is packed once. */
+  gzip(file: string): number {
+    let size = this.#packed.get(file);
+    if (size === undefined) {
+      size = gzipSync(readFileSync(join(this.#dist, file)), { level: 9 }).length;
+      this.#packed.set(file, size);
+    }
+    return size;
+  }
+
+  page(file: string): Weight {
+    const { elements } = parsePage(file, readFileSync(join(this.#dist, file), 'utf8'));
+    const near = (address: string) => decodeURI(posix.join(posix.dirname(file), address));
+    const sum = (addresses: Iterable<string>) => [...new Set(addresses)].reduce((total, address) => total + this.gzip(near(address)), 0);
+    const sheets = elements.filter((e) => e.tag === 'link' && e.attributes['rel'] === 'stylesheet').map((e) => e.attributes['href'] ?? '');
+    const scripts = elements.filter((e) => e.tag === 'script' && e.attributes['src'] !== undefined).map((e) => e.attributes['src'] ?? '');
+    return { file, html: this.gzip(file), css: sum(sheets), js: sum(scripts) };
+  }
+}
+
+/** "calculators" for calculators/x.html, "es/guides" for es/guides/x.html, "start and lists" for the rest. */
+export function kindOf(file: string): string {
+  const folder = posix.dirname(file);
+  return folder === '.' || folder === 'es' ? 'start and lists' : folder;
+}

@@ -1,0 +1,63 @@
+import { step, type WorkingStep } from '../../contract/formula.ts';
+import type { Value } from '../../contract/result.ts';
+import { cleanliness, levels, type Level } from './contamination.ts';
+import { factor, modified } from './formulas.ts';
+import { branchOf, kappaLimits, lifeFactor } from './life.ts';
+
+export interface Running {
+  readonly kappa: number;
+  readonly Cu: number;
+  readonly load: number;
+  /** Basic life [s]. */
+  readonly life: number;
+  readonly pitch: number;
+  readonly dirt: Level;
+}
+
+const hours = ['h', 'h'] as const;
+
+/** Life in the dirt it has, and in every other, so that a seal can be priced in hours. */
+export function lifeValues(r: Running, working: WorkingStep[]): Value[] {
+  const here = lifeIn(r, r.dirt);
+  const sealed = lifeIn(r, 'high');
+  const kappa = Math.min(r.kappa, kappaLimits.most);
+  const [c, q] = branchOf(kappa);
+  const capped = here.factors[1] >= 50;
+  if (!capped) working.push(step(factor, { c, kappa_e: kappa, q, e_C: here.clean[1], C_u: r.Cu, P: r.load }, here.factors[1]));
+  working.push(step(modified, { a: here.factors[1], L: r.life }, here.high));
+  return [
+    { kind: 'quantity', key: 'life', label: 'Life as it is kept', value: middle(here), low: here.low, high: here.high, units: hours, main: true, source: 'iso-281-contamination' },
+    { kind: 'quantity', key: 'sealedLife', label: 'Life with whole seals', value: middle(sealed), low: sealed.low, high: sealed.high, units: hours, main: true, source: 'iso-281-contamination' },
+    worth(middle(here), middle(sealed)),
+    ...(r.dirt === 'severe' || r.dirt === 'very-severe' ? [{ kind: 'verdict', key: 'wear', label: 'Wear', code: 'wear-not-counted', level: 'caution', source: 'common-practice' } as const] : []),
+    {
+      kind: 'table', key: 'byDirt', label: 'Life from clean to slurry', source: 'iso-281-contamination',
+      rows: levels.map(({ value, label }) => {
+        const l = lifeIn(r, value);
+        return [label, l.clean[0], l.clean[1], l.low, l.high];
+      }),
+      columns: [{ key: 'level', label: 'What gets in' }, { key: 'cleanLow', label: 'Cleanliness, low', decimals: 1 }, { key: 'cleanHigh', label: 'high', decimals: 1 }, { key: 'low', label: 'Life, low', units: hours, decimals: [0, 0] }, { key: 'high', label: 'Life, high', units: hours, decimals: [0, 0] }],
+    },
+  ];
+}
+
+function lifeIn(r: Running, level: Level) {
+  const clean = cleanliness(level, r.pitch);
+  const factors = clean.map((e) => lifeFactor(r.kappa, (e * r.Cu) / r.load) ?? 0.1) as [number, number];
+  return { clean, factors, low: factors[0] * r.life, high: factors[1] * r.life };
+}
+
+function middle({ low, high }: { readonly low: number; readonly high: number }): number {
+  return (low + high) / 2;
+}
+
+/** Beyond this something else ends the bearing: a figure would only look exact. Our choice. */
+const longEnough = 100_000 * 3600;
+
+function worth(here: number, sealed: number): Value {
+  const base = { kind: 'verdict', key: 'worth', label: 'What seals and clean water are worth', main: true } as const;
+  if (sealed <= here) return { ...base, code: 'seal-whole', level: 'good' };
+  const data = { here, gain: Math.min(sealed, longEnough) - here, times: sealed / here };
+  if (here >= longEnough) return { ...base, code: 'life-beyond', level: 'good' };
+  return sealed > longEnough ? { ...base, code: 'seal-worth-most', level: 'note', data } : { ...base, code: 'seal-worth', level: 'note', data };
+}

@@ -1,0 +1,105 @@
+import { clearanceLimits, groups } from '../bearing-size/index.ts';
+import { step, type WorkingStep } from '../../contract/formula.ts';
+import type { InputsOf } from '../../contract/field.ts';
+import { refuse, type Refusal, type Result, type Value } from '../../contract/result.ts';
+import { guarded } from '../../contract/guarded.ts';
+import { materialOf } from '../../materials/index.ts';
+import { fields } from './fields.ts';
+import { innerLoss, innerRacewayGuess, leastLeft, mostLeft, outerLoss, outerRacewayGuess, warmFit, warmthLoss } from './formulas.ts';
+import { countedShare, racewayGuess } from './loss.ts';
+import { lossesAt, totalOf, type Loss, type Setting } from './residual.ts';
+
+type ClearanceInputs = InputsOf<typeof fields>;
+
+const micro = ['µm', 'thou'] as const;
+
+export const compute = guarded(fields, (inputs): Result => {
+  const working: WorkingStep[] = [];
+  const setting = settingOf(inputs, working);
+  const refused = refusal(inputs, setting);
+  if (refused) return refused;
+  const start = clearanceLimits(inputs.bore, inputs.group);
+  if (!start) return refuse('bore', 'clearance-outside-table', { got: inputs.bore });
+  const tight = lossesAt(setting, inputs.shaftMost, inputs.housingMost);
+  const loose = lossesAt(setting, inputs.shaftLeast, inputs.housingLeast);
+  const mid = lossesAt(setting, (inputs.shaftLeast + inputs.shaftMost) / 2, (inputs.housingLeast + inputs.housingMost) / 2);
+  const least = start.least - totalOf(tight);
+  const most = start.most - totalOf(loose);
+  const mean = (start.least + start.most) / 2 - totalOf(mid);
+  addWorking(working, setting, inputs, tight, loose, { start, least, most });
+  // Before anything is warm: a cold start with the inner ring heating first is the tightest moment.
+  const cold = lossesAt({ ...setting, housingRise: 0 }, inputs.shaftMost, inputs.housingMost);
+  const needed = groups.find((g) => (clearanceLimits(inputs.bore, g)?.least ?? -1) - totalOf(tight) >= 0);
+
+  const values: Value[] = [
+    verdict(least, mean, most, inputs.group),
+    span('left', 'Clearance left while running', mean, least, most, true),
+    span('innerLoss', 'Lost on the shaft', mid.inner, loose.inner, tight.inner),
+    span('outerLoss', 'Lost in the housing, warm', mid.outer, loose.outer, tight.outer),
+    { kind: 'quantity', key: 'heatLoss', label: 'Lost because the inner ring is warmer', value: tight.heat, units: micro },
+    { ...span('start', 'Clearance before fitting', (start.least + start.most) / 2, start.least, start.most), source: start.source },
+    { kind: 'quantity', key: 'coldLeast', label: 'Least clearance just after a start, housing still cold', value: start.least - totalOf(cold), units: micro },
+    span('warmHousing', 'Housing interference left when warm', mid.warmFit, loose.warmFit, tight.warmFit),
+    ...(mid.warmFit < 0 && inputs.housingMost > 0 ? [{ kind: 'verdict', key: 'housingLoose', label: 'Outer ring', code: 'outer-loose-warm', level: 'note' } as const] : []),
+    ...(needed ? [{ kind: 'text', key: 'groupNeeded', label: 'Smallest group that always keeps clearance', value: needed } as const] : []),
+    groupTable(inputs.bore, tight, loose),
+  ];
+  return { ok: true, values, working, cautions: [] };
+});
+
+function settingOf(i: ClearanceInputs, working: WorkingStep[]): Setting {
+  const guess = racewayGuess(i.bore, i.outside);
+  if (i.innerRaceway === undefined) working.push(step(innerRacewayGuess, { d: i.bore, D: i.outside }, guess.inner));
+  if (i.outerRaceway === undefined) working.push(step(outerRacewayGuess, { d: i.bore, D: i.outside }, guess.outer));
+  return {
+    bore: i.bore, outside: i.outside, innerRaceway: i.innerRaceway ?? guess.inner, outerRaceway: i.outerRaceway ?? guess.outer, shaftBore: i.shaftBore, housingOutside: i.housingOutside ?? Infinity,
+    shaft: materialOf(i.shaftMaterial), housing: materialOf(i.housingMaterial), ring: materialOf('bearing-steel'), difference: i.difference, housingRise: i.housingRise, surface: i.surface,
+  };
+}
+
+function refusal(i: ClearanceInputs, s: Setting): Refusal | undefined {
+  if (i.bore >= i.outside) return refuse('bore', 'bore-too-large', { bore: i.bore, outside: i.outside });
+  if (s.innerRaceway <= s.bore * 1.01 || s.innerRaceway >= s.outerRaceway) return refuse('innerRaceway', 'raceway-order', { inner: s.innerRaceway, outer: s.outerRaceway });
+  if (s.outerRaceway >= s.outside * 0.995) return refuse('outerRaceway', 'raceway-order', { inner: s.innerRaceway, outer: s.outerRaceway });
+  if (s.shaftBore >= s.bore * 0.98) return refuse('shaftBore', 'no-shaft-wall', { hole: s.shaftBore, bore: s.bore });
+  if (s.housingOutside <= s.outside * 1.01) return refuse('housingOutside', 'no-housing-wall', { outside: s.housingOutside, bearing: s.outside });
+  if (i.shaftLeast > i.shaftMost) return refuse('shaftLeast', 'least-above-most');
+  return i.housingLeast > i.housingMost ? refuse('housingLeast', 'least-above-most') : undefined;
+}
+
+interface Left {
+  readonly start: { readonly least: number; readonly most: number };
+  readonly least: number;
+  readonly most: number;
+}
+
+function addWorking(working: WorkingStep[], s: Setting, i: ClearanceInputs, tight: Loss, loose: Loss, { start, least, most }: Left): void {
+  working.push(
+    step(innerLoss, { p_i: tight.innerPressure, d: s.bore, F: s.innerRaceway, E: s.ring.E }, tight.inner),
+    step(warmFit, { k: countedShare(s.outside, s.surface), I_h: i.housingMost, D: s.outside, alpha_h: s.housing.alpha, alpha_r: s.ring.alpha, dT_h: s.housingRise }, tight.warmFit),
+    step(outerLoss, { p_o: tight.outerPressure, D: s.outside, G: s.outerRaceway, E: s.ring.E }, tight.outer),
+    step(warmthLoss, { alpha_r: s.ring.alpha, G: s.outerRaceway, dT: s.difference }, tight.heat),
+    step(leastLeft, { c_l: start.least, u_i: tight.inner, u_o: tight.outer, u_t: tight.heat }, least),
+    step(mostLeft, { c_h: start.most, v_i: loose.inner, v_o: loose.outer, u_t: loose.heat }, most),
+  );
+}
+
+function verdict(least: number, mean: number, most: number, group: string): Value {
+  const base = { kind: 'verdict', key: 'verdict', label: 'Running', main: true, data: { least, mean, most, group } } as const;
+  if (most < 0) return { ...base, code: 'always-preloaded', level: 'stop' };
+  if (mean < 0) return { ...base, code: 'preloaded', level: 'caution' };
+  return least < 0 ? { ...base, code: 'may-preload', level: 'caution' } : { ...base, code: 'runs-clear', level: 'good' };
+}
+
+function span(key: string, label: string, value: number, low: number, high: number, main = false): Value {
+  return { kind: 'quantity', key, label, value, low, high, units: micro, main };
+}
+
+function groupTable(bore: number, tight: Loss, loose: Loss): Value {
+  const rows = groups.flatMap((g) => {
+    const c = clearanceLimits(bore, g);
+    return c ? [[g, c.least, c.most, c.least - totalOf(tight), c.most - totalOf(loose)]] : [];
+  });
+  const column = (key: string, label: string) => ({ key, label, units: micro });
+  return { kind: 'table', key: 'groups', label: 'Every group with these fits', rows, columns: [{ key: 'group', label: 'Group' }, column('startLeast', 'New, least'), column('startMost', 'New, most'), column('least', 'Left, least'), column('most', 'Left, most')] };
+}

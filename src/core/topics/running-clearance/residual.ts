@@ -1,0 +1,58 @@
+/** Clearance left, for the tightest and the loosest parts together. */
+import { pressure } from '../press-fit/index.ts';
+import { type Material, warmLoss } from '../../materials/index.ts';
+import { countedShare, heatLoss, innerGrowth, outerShrink, type RingJoint, type Surface } from './loss.ts';
+
+export interface Setting {
+  readonly bore: number;
+  readonly outside: number;
+  readonly innerRaceway: number;
+  readonly outerRaceway: number;
+  readonly shaftBore: number;
+  /** `Infinity` when not known. */
+  readonly housingOutside: number;
+  readonly shaft: Material;
+  readonly housing: Material;
+  readonly ring: Material;
+  /** Inner ring minus outer ring, and housing minus room [K]. */
+  readonly difference: number;
+  readonly housingRise: number;
+  readonly surface: Surface;
+}
+
+export interface Loss {
+  readonly inner: number;
+  readonly outer: number;
+  readonly heat: number;
+  /** Housing interference left when warm [m]; below zero the ring is loose. */
+  readonly warmFit: number;
+  readonly innerPressure: number;
+  readonly outerPressure: number;
+}
+
+function inner(s: Setting): RingJoint {
+  return { diameter: s.bore, raceway: s.innerRaceway, ringE: s.ring.E, ringNu: s.ring.nu, otherE: s.shaft.E, otherNu: s.shaft.nu };
+}
+
+function outer(s: Setting): RingJoint {
+  return { diameter: s.outside, raceway: s.outerRaceway, ringE: s.ring.E, ringNu: s.ring.nu, otherE: s.housing.E, otherNu: s.housing.nu };
+}
+
+/** Losses for one pair of interferences [m]. */
+export function lossesAt(s: Setting, shaftInterference: number, housingInterference: number): Loss {
+  const onShaft = countedShare(s.bore, s.surface) * shaftInterference;
+  const warmFit = countedShare(s.outside, s.surface) * housingInterference - warmLoss(s.outside, s.housing.alpha, s.ring.alpha, s.housingRise);
+  return {
+    inner: innerGrowth(inner(s), s.shaftBore, onShaft),
+    outer: outerShrink(outer(s), s.housingOutside, warmFit),
+    heat: heatLoss(s.outerRaceway, s.ring.alpha, s.difference),
+    warmFit,
+    innerPressure: pressure({ diameter: s.bore, hubOutside: s.innerRaceway, shaftBore: s.shaftBore, hubE: s.ring.E, hubNu: s.ring.nu, shaftE: s.shaft.E, shaftNu: s.shaft.nu }, onShaft),
+    outerPressure: pressure({ diameter: s.outside, hubOutside: s.housingOutside, shaftBore: s.outerRaceway, hubE: s.housing.E, hubNu: s.housing.nu, shaftE: s.ring.E, shaftNu: s.ring.nu }, warmFit),
+  };
+}
+
+/** All three losses of clearance together [m]. */
+export function totalOf(l: Loss): number {
+  return l.inner + l.outer + l.heat;
+}

@@ -1,0 +1,84 @@
+import { step, type WorkingStep } from '../../contract/formula.ts';
+import type { Result, Value, VerdictValue } from '../../contract/result.ts';
+import { guarded } from '../../contract/guarded.ts';
+import { clockProblems, clockValues } from './by-the-clock.ts';
+import { dutyInterval } from './due.ts';
+import { fields } from './fields.ts';
+import { calendarLeft, daysByHours, first, floor, interval } from './formulas.ts';
+import { daysOf, dutyOf, listProblems, sortedList, type DueLine, type ServiceInputs, type TaskRow } from './read-list.ts';
+
+export const compute = guarded(fields, (inputs): Result => {
+  const problems = [...listProblems(inputs), ...clockProblems(inputs)];
+  if (problems.length > 0) return { ok: false, problems };
+  const working: WorkingStep[] = soonestWorking(inputs);
+  const list = sortedList(inputs);
+  const next = list[0];
+  return {
+    ok: true,
+    values: [...(next ? soonest(next) : []), fleet(list), factors(inputs), ...clockValues(inputs, working)],
+    working,
+    cautions: [{ hazard: 'unexpected-start', level: 'danger' }],
+  };
+});
+
+function soonest(next: DueLine): Value[] {
+  const verdict: VerdictValue = {
+    kind: 'verdict', key: 'verdict', label: 'Next', code: next.days < 0 ? 'overdue' : next.by === 'hours' ? 'due-by-hours' : 'due-by-calendar', level: next.days < 0 ? 'caution' : 'good',
+    data: { machine: next.machine, task: next.task, date: next.date, days: Math.abs(next.days) }, main: true,
+  };
+  return [
+    verdict,
+    { kind: 'text', key: 'dueDate', label: 'Due on', value: next.date, main: true },
+    { kind: 'count', key: 'dueDays', label: 'Days from the start', value: next.days },
+    ...(next.interval === undefined ? [] : [{ kind: 'quantity', key: 'interval', label: 'Interval under this duty', value: next.interval, units: ['h', 'h'], decimals: [1, 1] } as const]),
+    ...(next.hoursLeft === undefined ? [] : [{ kind: 'quantity', key: 'hoursLeft', label: 'Hours still to run', value: next.hoursLeft, units: ['h', 'h'], decimals: [1, 1] } as const]),
+    { kind: 'text', key: 'dueBy', label: 'Which came first', value: next.by },
+  ];
+}
+
+function fleet(list: readonly DueLine[]): Value {
+  return {
+    kind: 'table', key: 'list', label: 'All machines, soonest first',
+    columns: [
+      { key: 'date', label: 'Due on' }, { key: 'days', label: 'In days' }, { key: 'machine', label: 'Machine' }, { key: 'task', label: 'What is done' },
+      { key: 'interval', label: 'Interval', units: ['h', 'h'], decimals: 1 }, { key: 'left', label: 'Still to run', units: ['h', 'h'], decimals: 1 }, { key: 'by', label: 'Goes by' },
+    ],
+    rows: list.map((d) => [d.date, d.days, d.machine, d.task, d.interval ?? null, d.hoursLeft ?? null, d.by]),
+  };
+}
+
+/** Why a factor is what it is, in plain words: none of them is published for saws. */
+function factors(inputs: ServiceInputs): Value {
+  const defaults = fields.filter((f) => f.kind === 'number');
+  const standing = (key: string, value: number) => (defaults.find((f) => f.key === key)?.default === value ? 'assumption, no published figure' : 'the shop’s own');
+  const named = [['Dusty', 'dustyFactor', inputs.dustyFactor], ['Heavy dust or dry slurry', 'heavyFactor', inputs.heavyFactor], ['Cuts wet', 'waterFactor', inputs.waterFactor], ['Heavy load', 'loadFactor', inputs.loadFactor]] as const;
+  return {
+    kind: 'table', key: 'factors', label: 'What shortens the hours, and where the figure comes from',
+    columns: [{ key: 'duty', label: 'Duty' }, { key: 'factor', label: 'Hours times', decimals: 2 }, { key: 'from', label: 'From' }],
+    rows: named.map(([label, key, value]) => [label, value, standing(key, value)]),
+  };
+}
+
+/** Working of the service that is due first. */
+function soonestWorking(inputs: ServiceInputs): WorkingStep[] {
+  const next = sortedList(inputs)[0];
+  const row = inputs.tasks.find((r) => r.machine === next?.machine && r.task === next.task);
+  if (!row) return [];
+  if (row.base === undefined) return [calendarStep(row, inputs)];
+  const duty = dutyOf(row, inputs);
+  const t = dutyInterval(row.base, duty, inputs.least);
+  const plain = dutyInterval(row.base, duty);
+  const { byHours = 0, byCalendar } = daysOf(row, inputs);
+  return [
+    step(interval, { t_b: row.base, f_d: duty.dust, f_w: duty.water, f_l: duty.load }, plain),
+    ...(t > plain ? [step(floor, { s: inputs.least, t_b: row.base }, t)] : []),
+    step(daysByHours, { t, u: row.since, h: row.perDay, w: row.daysPerWeek }, byHours),
+    ...(byCalendar === undefined ? [] : [step(first, { d_h: byHours, d_c: byCalendar }, Math.min(byHours, byCalendar))]),
+  ];
+}
+
+function calendarStep(row: TaskRow, inputs: ServiceInputs): WorkingStep {
+  const { byCalendar = 0 } = daysOf(row, inputs);
+  const limit = (row.limit ?? 0) / 86400;
+  return step(calendarLeft, { L: limit, g: limit - byCalendar }, byCalendar);
+}

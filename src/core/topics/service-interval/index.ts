@@ -1,0 +1,26 @@
+/** When a service is due, for one machine or the whole yard, and whether a part should be replaced by the clock. */
+import * as all from './formulas.ts';
+
+export { fields } from './fields.ts';
+export { compute } from './compute.ts';
+export { blocks } from './blocks.ts';
+export { words } from './words.ts';
+export { dutyInterval, daysForHours, whicheverFirst, type Duty, type Due } from './due.ts';
+export { sortedList, dueLine, type DueLine } from './read-list.ts';
+export { dueEvents } from './calendar-events.ts';
+export { costRate, bestAge, flatBand, overhaulPeriod, type Costs } from './replacement-age.ts';
+export { greaseInterval } from './grease.ts';
+
+export const title = 'Service interval';
+export const formulas = Object.values(all);
+export const sources = ['arithmetic', 'common-practice', 'duty-scaling', 'army-tm-service-intervals', 'weibull-conditional', 'barlow-age-replacement', 'days-from-civil', 'iso-281-weibull', 'lieblein-zelen-1956', 'relubrication-formula'];
+export const hazards = ['unexpected-start'];
+export const example = {
+  start: '2026-03-02',
+  tasks: [
+    { machine: 'MP-350 no. 1', task: 'Check the belt, clean its grooves', base: '10 h', dust: 'dusty', perDay: '2 h', daysPerWeek: 5, since: '3 h' },
+    { machine: 'MP-350 no. 1', task: 'Look in the cylinder', base: '100 h', dust: 'dusty', perDay: '2 h', daysPerWeek: 5, since: '20 h' },
+    { machine: 'MP-500', task: 'Oil and oil filter', base: '100 h', limit: '91 day', dust: 'dusty', perDay: '1.5 h', daysPerWeek: 4, last: '2026-01-12', since: '18 h' },
+  ],
+  replace: true,
+};

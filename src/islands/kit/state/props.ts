@@ -1,0 +1,47 @@
+/** What a page hands to an island: plain data only, because it travels inside the HTML. */
+import type { RawInputs } from '../../../core/contract/field.ts';
+import type { UnitSystem } from '../../../core/quantity/index.ts';
+import type { CautionLevel } from '../../../core/contract/result.ts';
+
+export interface ShownSource {
+  readonly title: string;
+  readonly where?: string;
+  readonly how: 'read' | 'quoted' | 'memory' | 'common-practice' | 'arithmetic';
+}
+
+export interface ShownHazard {
+  readonly level: CautionLevel;
+  readonly title: string;
+  readonly say: string;
+  readonly do: readonly string[];
+}
+
+export interface ShopFacts {
+  readonly name: string;
+  /** Lines of the address. */
+  readonly address: readonly string[];
+  readonly phone: string;
+  readonly currency: string;
+  readonly units: UnitSystem;
+  readonly labourRate: number;
+  /** In percent. */
+  readonly tax: { readonly parts: number; readonly labour: number };
+}
+
+export interface IslandProps {
+  /** Topic, as in the registry and in the address: "blade-speed". */
+  readonly name: string;
+  /** Begins every id in this form; the topic, unless a page shows the same calculator twice. */
+  readonly id: string;
+  /** MathML of each formula, by formula id. */
+  readonly markup: Readonly<Record<string, string>>;
+  readonly sources: Readonly<Record<string, ShownSource>>;
+  readonly hazards: Readonly<Record<string, ShownHazard>>;
+  readonly shop: ShopFacts;
+  /** Live address of the calculator's page, for paper. */
+  readonly address?: string;
+  /** Figures an article starts from instead of the worked example; as at the terminal. */
+  readonly preset?: RawInputs;
+  /** The short form: no seldom-needed boxes, no drawing, no working. */
+  readonly compact?: boolean;
+}

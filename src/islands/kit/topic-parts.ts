@@ -1,4 +1,0 @@
-/** The parts of a topic a form needs. Islands import these by name, so that the blocks and formula lists stay out of the page. */
-import type { Topic } from '../../core/topic.ts';
-
-export type TopicParts = Pick<Topic, 'title' | 'fields' | 'example' | 'compute' | 'words'>;

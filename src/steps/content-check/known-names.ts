@@ -1,0 +1,40 @@
+/** What articles may name that is not in content/: components, figures, calculators, fixed pages. */
+import { existsSync } from 'node:fs';
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { topics } from '../../core/registry.ts';
+import { listFiles } from '../support/files.ts';
+import { kinds } from './kinds.ts';
+import type { Known } from './library.ts';
+
+export async function knownNames(projectFolder: string): Promise<Known> {
+  const src = join(projectFolder, 'src');
+  const names = async (folder: string) => (existsSync(join(src, folder)) ? (await listFiles(join(src, folder))).filter((f) => f.endsWith('.astro')).map((f) => f.slice(0, -'.astro'.length)) : []);
+  const pages = await names('pages');
+  return {
+    components: new Set([...(await listedComponents(src)), ...(await names('components/tables'))]),
+    figures: new Set(await names('components/figures')),
+    topics: new Set(Object.keys(topics)),
+    addresses: new Set([...pages.filter((p) => !p.includes('[')).map(addressOf), ...Object.keys(kinds).filter((k) => kinds[k]?.page).map((k) => `/${k}/`)]),
+    patterns: pages.filter((p) => p.includes('[') && !madeFromArticles.test(p)).map(patternOf),
+  };
+}
+
+/** Pages whose addresses the check derives from content/ itself. */
+const madeFromArticles = /^(?:\[folder\]|es\/guides|faults)\//;
+
+/** The names in the object that src/components/mdx-components.ts exports. */
+async function listedComponents(src: string): Promise<string[]> {
+  const text = await readFile(join(src, 'components/mdx-components.ts'), 'utf8');
+  const list = /mdxComponents\s*=\s*\{([^}]*)\}/.exec(text)?.[1] ?? '';
+  return [...list.matchAll(/(?<![.\w])([A-Z]\w*)\b(?!\s*:)/g)].map((m) => m[1] ?? '');
+}
+
+function addressOf(page: string): string {
+  return `/${page}/`.replace(/\/index\/$/, '/').replace(/^\/\/$/, '/');
+}
+
+function patternOf(page: string): RegExp {
+  const parts = page.replace(/\/index$/, '').split('/').map((part) => (part.startsWith('[') ? '[^/]+' : part));
+  return new RegExp(`^/${parts.join('/')}/$`);
+}

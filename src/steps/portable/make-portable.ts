@@ -1,0 +1,108 @@
+/**
+ * Turns what Astro built into a folder that works from a server, from a subfolder, installed
+ * and opened from disk: relative links, classic scripts, nothing inline, one fixed policy.
+ */
+import { existsSync } from 'node:fs';
+import { copyFile, readFile, rm, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { ClassicScripts } from './classic-scripts.ts';
+import { relativeCss } from './css.ts';
+import { listFiles } from '../support/files.ts';
+import { applyEdits, type Edit } from './edits.ts';
+import { HashedFiles } from './hashed-files.ts';
+import { IslandBundles } from './islands.ts';
+import { relink, type LinkProblem, type SiteFiles } from './links.ts';
+import { PageScripts } from './page-scripts.ts';
+import { PageStyles } from './page-styles.ts';
+import { parsePage, type Page, type PageElement } from './parse-page.ts';
+import { policyTag } from './policy.ts';
+import { relativePath, rootOf } from './site-paths.ts';
+
+export class BrokenLinks extends Error {
+  constructor(problems: readonly LinkProblem[]) {
+    super(`${problems.length} broken link${problems.length === 1 ? '' : 's'}:\n${problems.map((p) => `  ${p.file} -> ${p.link}  (${p.why})`).join('\n')}`);
+    this.name = 'BrokenLinks';
+  }
+}
+
+export async function makePortable(dist: string, base: string): Promise<void> {
+  await addOfflinePage(dist);
+  const files = await listFiles(dist);
+  const pages = await Promise.all(files.filter((f) => f.endsWith('.html')).map(async (f) => parsePage(f, await readFile(join(dist, f), 'utf8'))));
+  const site: SiteFiles = { files: new Set(files), ids: new Map(pages.map((p) => [p.file, p.ids])), base };
+  const scripts = new ClassicScripts(join(dist, '_astro'));
+  const added = new HashedFiles(dist);
+  const tools = { islands: new IslandBundles(scripts, added), scripts: new PageScripts(scripts, added), styles: new PageStyles(added) };
+
+  const problems: LinkProblem[] = [];
+  for (const page of pages) {
+    const links = relink(page, site, isReplaced);
+    problems.push(...links.problems);
+    await writeFile(join(dist, page.file), applyEdits(page.html, [...links.edits, ...(await pageEdits(page, base, tools))]));
+  }
+  if (problems.length > 0) throw new BrokenLinks(problems);
+  const later = await scripts.writeLater();
+  await dropModules(dist, files, later);
+  await makeCssRelative(dist);
+}
+
+/**
+ * A host shows 404.html at any depth, so its links are absolute. The worker needs the same page
+ * at a known place with relative links, in whatever subfolder the site stands.
+ */
+async function addOfflinePage(dist: string): Promise<void> {
+  const page = join(dist, '404.html');
+  if (existsSync(page)) await copyFile(page, join(dist, 'offline.html'));
+}
+
+interface Tools {
+  readonly islands: IslandBundles;
+  readonly scripts: PageScripts;
+  readonly styles: PageStyles;
+}
+
+async function pageEdits(page: Page, base: string, tools: Tools): Promise<Edit[]> {
+  const address = (file: string) => (page.file === '404.html' ? base + file : relativePath(page.file, file));
+  const islands = await tools.islands.forPage(page);
+  const edits = [...(islands?.edits ?? []), ...(await tools.scripts.forPage(page, islands?.taken ?? new Set(), address)), ...(await tools.styles.forPage(page, address))];
+  for (const e of page.elements) {
+    if (isPreload(e)) edits.push({ start: e.start, end: e.end, text: '' });
+    if (e.tag === 'html') edits.push(rootEdit(e, page.file === '404.html' ? base : rootOf(page.file)));
+    if (e.tag === 'head') {
+      edits.push({ start: e.startTagEnd, end: e.startTagEnd, text: policyTag });
+      const end = page.html.indexOf('</head>', e.startTagEnd);
+      if (islands) edits.push({ start: end, end, text: `<script defer src="${address(islands.file)}"></script>` });
+    }
+  }
+  return edits;
+}
+
+/** Scripts learn from <html data-root> where the top folder is. */
+function rootEdit(html: PageElement, root: string): Edit {
+  const present = html.attributeAt['data-root'];
+  return present ? { ...present, text: `data-root="${root}"` } : { start: html.startTagEnd - 1, end: html.startTagEnd - 1, text: ` data-root="${root}"` };
+}
+
+function isPreload(e: PageElement): boolean {
+  return e.tag === 'link' && e.attributes['rel'] === 'modulepreload';
+}
+
+/** Elements another part of this step writes anew. */
+function isReplaced(e: PageElement): boolean {
+  return isPreload(e) || (e.tag === 'script' && e.attributes['type'] === 'module');
+}
+
+async function dropModules(dist: string, before: readonly string[], keep: ReadonlySet<string>): Promise<void> {
+  const modules = before.filter((f) => f.startsWith('_astro/') && f.endsWith('.js') && !keep.has(f.slice('_astro/'.length)));
+  await Promise.all(modules.map((f) => rm(join(dist, f))));
+}
+
+async function makeCssRelative(dist: string): Promise<void> {
+  const files = await listFiles(dist);
+  const all = new Set(files);
+  for (const file of files.filter((f) => f.endsWith('.css'))) {
+    const css = await readFile(join(dist, file), 'utf8');
+    const relative = relativeCss(file, css, all);
+    if (relative !== css) await writeFile(join(dist, file), relative);
+  }
+}

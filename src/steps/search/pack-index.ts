@@ -1,0 +1,36 @@
+/** Packs a Pagefind index and its engine as classic scripts, which load from a server and from disk alike. */
+import { mkdir, readFile, writeFile } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+import { classicOptions } from '../support/classic.ts';
+import { listFiles } from '../support/files.ts';
+
+const browserParts = fileURLToPath(new URL('../../browser/search/', import.meta.url));
+/** Pagefind also writes ready-made search boxes and a worker; none of them is used. */
+const used = /^(?:pagefind-entry\.json|pagefind\.[^/]+\.pf_meta|wasm\.[^/]+\.pagefind|(?:index|fragment|filter)\/.+)$/;
+
+export async function packIndex(pagefindFolder: string, outFolder: string, otherWords: Readonly<Record<string, string>>): Promise<void> {
+  const entry = JSON.parse(await readFile(join(pagefindFolder, 'pagefind-entry.json'), 'utf8')) as { languages: Record<string, { wasm?: string }> };
+  const wasms = new Set(Object.values(entry.languages).map((l) => `wasm.${l.wasm ?? 'unknown'}.pagefind`));
+  for (const name of await listFiles(pagefindFolder)) {
+    if (!used.test(name) || (name.startsWith('wasm.') && !wasms.has(name))) continue;
+    const bytes = await readFile(join(pagefindFolder, name));
+    const file = join(outFolder, `${name}.js`);
+    await mkdir(dirname(file), { recursive: true });
+    await writeFile(file, `almanacSearch.put(${JSON.stringify(name)},${JSON.stringify(bytes.toString('base64'))})\n`);
+  }
+  await writeFile(join(outFolder, 'engine.js'), await engine(join(pagefindFolder, 'pagefind.js'), otherWords));
+}
+
+/** Pagefind's own code with `fetch` replaced inside this bundle only; nothing global is touched. */
+async function engine(pagefind: string, otherWords: Readonly<Record<string, string>>): Promise<string> {
+  const made = await build({
+    entryPoints: [join(browserParts, 'engine.ts')],
+    ...classicOptions,
+    define: { fetch: 'hostFetch', 'import.meta.url': 'undefined', OTHER_WORDS: JSON.stringify(otherWords) },
+    inject: [join(browserParts, 'index-files.ts')],
+    plugins: [{ name: 'pagefind', setup: ({ onResolve }) => onResolve({ filter: /^almanac:pagefind$/ }, () => ({ path: pagefind })) }],
+  });
+  return made.outputFiles[0]?.text ?? '';
+}

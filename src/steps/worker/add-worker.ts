@@ -1,0 +1,31 @@
+/** Writes sw.js: the worker with the list of every file and its hash. Last step, after all files are final. */
+import { createHash } from 'node:crypto';
+import { readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { build } from 'esbuild';
+import { listFiles } from '../support/files.ts';
+
+const source = fileURLToPath(new URL('../../browser/worker/service-worker.ts', import.meta.url));
+/** The worker itself, and the page that only a host shows. */
+const notSaved = new Set(['sw.js', '404.html']);
+
+export async function addWorker(dist: string): Promise<void> {
+  const files: Record<string, string> = {};
+  for (const file of await listFiles(dist))
+    if (!notSaved.has(file)) files[file] = createHash('sha256').update(await readFile(join(dist, file))).digest('hex').slice(0, 16);
+  const list = JSON.stringify(files);
+  const edition = createHash('sha256').update(list).digest('hex').slice(0, 12);
+  const made = await build({
+    entryPoints: [source],
+    bundle: true,
+    write: false,
+    format: 'iife',
+    minify: true,
+    charset: 'utf8',
+    target: ['es2022'],
+    define: { FILES: list, EDITION: JSON.stringify(edition) },
+    logLevel: 'silent',
+  });
+  await writeFile(join(dist, 'sw.js'), made.outputFiles[0]?.text ?? '');
+}

@@ -1,0 +1,42 @@
+import { describe, expect, test } from 'vitest';
+import { kindOf, Scales, type Weight } from '../../src/commands/weights/measure.ts';
+import { dist, pages } from '../e2e/support/site.ts';
+import { listFiles } from '../../src/steps/support/files.ts';
+
+/**
+ * Bytes after gzip that one page may weigh: the heaviest of its kind today and about a fifth more.
+ * A job may carry several calculators at once.
+ */
+const budgets: Readonly<Record<string, Omit<Weight, 'file'>>> = {
+  'start and lists': { html: 18_500, css: 13_500, js: 15_000 },
+  guides: { html: 9_500, css: 13_500, js: 2_000 },
+  'es/guides': { html: 9_500, css: 13_500, js: 2_000 },
+  jobs: { html: 32_000, css: 13_500, js: 76_000 },
+  tables: { html: 11_000, css: 13_500, js: 50_000 },
+  explainers: { html: 15_500, css: 13_500, js: 50_000 },
+  faults: { html: 9_500, css: 13_500, js: 18_000 },
+  calculators: { html: 22_000, css: 13_500, js: 50_000 },
+};
+const scales = new Scales(dist);
+
+describe.each(['html', 'css', 'js'] as const)('%s', (part) => {
+  test('no page is heavier than its kind may be', () => {
+    const over = pages.map((file) => scales.page(file)).filter((w) => w[part] > (budgets[kindOf(w.file)]?.[part] ?? 0));
+    expect(over.map((w) => `${w.file}: ${w[part]} bytes of ${part}, at most ${budgets[kindOf(w.file)]?.[part] ?? 'no budget for this kind'}`)).toEqual([]);
+  });
+});
+
+test('a page without a calculator carries none', () => {
+  expect(pages.filter((file) => kindOf(file) === 'guides').map((file) => scales.page(file).js).every((js) => js < 2_000)).toBe(true);
+});
+
+test('what is loaded when someone types a sum stays near the size of its evaluator', async () => {
+  // mathjs with numbers only and the functions a sum needs is 40 kB; with units it would be 67 kB, whole 190 kB.
+  const sums = (await listFiles(dist)).filter((f) => /^_astro\/sum\./.test(f));
+  expect(sums).toHaveLength(1);
+  expect(scales.gzip(sums[0] ?? '')).toBeLessThan(46_000);
+});
+
+test('the search engine starts small', () => {
+  expect(scales.gzip('pagefind/engine.js')).toBeLessThan(17_000);
+});

@@ -1,0 +1,66 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { climb, compute, example, fields, pitchRadius } from '../../../../src/core/topics/split-pulley/index.ts';
+import { readInputs } from '../../../../src/core/contract/read-inputs.ts';
+import { valueOf, type Answer } from '../../../../src/core/contract/result.ts';
+import type { RawInputs } from '../../../../src/core/contract/field.ts';
+
+function answer(more: RawInputs): Answer {
+  const read = readInputs(fields, { ...example, ...more });
+  if (!read.ok) throw new Error(JSON.stringify(read));
+  const result = compute(read.inputs);
+  if (!result.ok) throw new Error(JSON.stringify(result));
+  return result;
+}
+
+const angles = fc.double({ min: 0.3, max: 1, noNaN: true });
+const gaps = fc.double({ min: 0, max: 0.01, noNaN: true });
+
+describe('a belt in a split pulley', () => {
+  it('lies exactly where the cones stand as far apart as it is wide', () => {
+    fc.assert(
+      fc.property(angles, gaps, fc.double({ min: 0.008, max: 0.02, noNaN: true }), (angle, gap, belt) => {
+        const [closed, nominal] = [0.08, 0.013];
+        const r = pitchRadius({ closed, angle, nominal, belt }, gap);
+        expect(nominal + gap + 2 * (r - closed) * Math.tan(angle / 2)).toBeCloseTo(belt, 12);
+      }),
+    );
+  });
+
+  it('climbs twice as far for twice the gap, and further in a narrower V', () => {
+    fc.assert(fc.property(angles, gaps, (angle, gap) => Math.abs(climb(2 * gap, angle) - 2 * climb(gap, angle)) < 1e-12));
+    fc.assert(fc.property(angles, (angle) => climb(0.001, angle) > climb(0.001, angle * 1.01)));
+  });
+
+  it('climbs and grows its path with every pass, until it is closed', () => {
+    const rows = valueOf(answer({ beltWidthNow: '13 mm' }), 'states', 'table').rows as number[][];
+    for (const [i, row] of rows.entries()) {
+      const before = rows[i - 1];
+      if (!before) continue;
+      expect(row[1]).toBeLessThan(before[1] as number);
+      expect(row[2]).toBeGreaterThan(before[2] as number);
+      expect(row[3]).toBeGreaterThan(before[3] as number);
+    }
+    expect(rows.at(-1)?.[1]).toBe(0);
+    expect(rows.at(-1)?.[2]).toBeCloseTo(0.05, 12);
+    expect(rows.length).toBe(17);
+  });
+
+  it('is pinched when drawn together in one go, unless one pass closes the gap', () => {
+    expect(valueOf(answer({}), 'verdict', 'verdict').code).toBe('one-go-pinches');
+    expect(valueOf(answer({ gapStart: 0.3 }), 'verdict', 'verdict').code).toBe('one-pass-enough');
+  });
+
+  it('turns the blades faster when it is worn narrow, and warns of it', () => {
+    const worn = answer({ beltWidthNow: '11.5 mm' });
+    expect(valueOf(worn, 'faster', 'quantity').value).toBeGreaterThan(0);
+    expect(worn.cautions.map((c) => c.hazard)).toContain('blade-overspeed');
+    expect(valueOf(answer({ beltWidthNow: '13 mm' }), 'faster', 'quantity').value).toBeCloseTo(0, 12);
+    expect(valueOf(answer({ beltWidthNow: '14 mm' }), 'widthVerdict', 'verdict').code).toBe('belt-wide');
+  });
+
+  it('stays slack when it is longer than the path it closes to', () => {
+    expect(valueOf(answer({ beltLength: '950 mm' }), 'fitVerdict', 'verdict').code).toBe('stays-slack');
+    expect(valueOf(answer({ beltLength: '880 mm' }), 'fitVerdict', 'verdict').code).toBe('draws-tight');
+  });
+});
