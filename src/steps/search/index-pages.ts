@@ -14,7 +14,7 @@ export async function indexPages(dist: string, pages: readonly string[], outputP
     for (const url of pages) {
       const content = await readFile(join(dist, url), 'utf8');
       if (!content.includes('data-pagefind-body')) continue;
-      report(url, (await index.addHTMLFile({ url, content: withSummary(content) })).errors);
+      report(url, (await index.addHTMLFile({ url, content: wordsApart(withSummary(content)) })).errors);
     }
     report('index', (await index.writeFiles({ outputPath })).errors);
   } finally {
@@ -24,6 +24,11 @@ export async function indexPages(dist: string, pages: readonly string[], outputP
 
 function withSummary(html: string): string {
   return html.replace('name="description"', 'data-pagefind-meta="summary[content]" name="description"');
+}
+
+/** Pagefind joins the text of neighboring cells and list items unless a space stands between them. */
+function wordsApart(html: string): string {
+  return html.replace(/<\/(?:caption|td|th|li|dt|dd|p|h\d|figcaption|summary)>/g, '$& ');
 }
 
 function report(what: string, errors: readonly string[]): void {
