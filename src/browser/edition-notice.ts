@@ -68,7 +68,8 @@ async function start(): Promise<void> {
   });
   container.addEventListener('controllerchange', () => {
     if (asked) location.reload();
-    else if (!firstSave || ended) show('elsewhere', say.elsewhere, { label: say.reload, press: () => location.reload() });
+    else if (!firstSave || ended)
+      show('elsewhere', say.elsewhere, { label: say.reload, press: () => location.reload() });
     else {
       ended = true;
       show('saved', say.saved, { label: say.close, press: hide });

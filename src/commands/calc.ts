@@ -44,7 +44,9 @@ async function main(args: readonly string[]): Promise<number> {
   const name = args.find((a) => !a.startsWith('-'));
   const callable = name === undefined ? undefined : find(name);
   if (!callable) {
-    stderr.write(`${name === undefined ? 'Name a topic.' : `There is no topic or block called "${name}".`} These exist:\n${listTopics(topics)}\n`);
+    stderr.write(
+      `${name === undefined ? 'Name a topic.' : `There is no topic or block called "${name}".`} These exist:\n${listTopics(topics)}\n`,
+    );
     return 2;
   }
   if (args.includes('--fields')) {

@@ -37,13 +37,21 @@ await mkdir(folder, { recursive: true });
 const serving = await serveFolder(join(projectFolder, 'dist'));
 const browser = await chromium.launch({ executablePath, args: process.getuid?.() === 0 ? ['--no-sandbox'] : [] });
 for (const { name, page: file, viewport, scrollTo, dark } of pictures) {
-  const context = await browser.newContext({ viewport, colorScheme: dark ? 'dark' : 'light', reducedMotion: 'reduce', serviceWorkers: 'block' });
+  const context = await browser.newContext({
+    viewport,
+    colorScheme: dark ? 'dark' : 'light',
+    reducedMotion: 'reduce',
+    serviceWorkers: 'block',
+  });
   const page = await context.newPage();
   await page.goto(serving.address + file);
   if (scrollTo) {
     await page.locator(scrollTo).first().scrollIntoViewIfNeeded();
     await page.locator(`${scrollTo}[data-live=yes]`).first().waitFor();
-    await page.locator(scrollTo).first().evaluate((element) => element.scrollIntoView({ block: 'start' }));
+    await page
+      .locator(scrollTo)
+      .first()
+      .evaluate((element) => element.scrollIntoView({ block: 'start' }));
   }
   await page.evaluate(() => document.fonts.ready);
   await page.screenshot({ path: join(folder, `${name}.png`) });

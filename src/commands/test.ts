@@ -21,7 +21,14 @@ async function runTests(chromium: string | undefined): Promise<Count> {
   const folder = mkdtempSync(join(tmpdir(), 'almanac-tests-'));
   const report = join(folder, 'report.json');
   try {
-    const args = ['run', '--config', 'tests/vitest.config.ts', '--reporter=default', '--reporter=json', `--outputFile.json=${report}`];
+    const args = [
+      'run',
+      '--config',
+      'tests/vitest.config.ts',
+      '--reporter=default',
+      '--reporter=json',
+      `--outputFile.json=${report}`,
+    ];
     const code = await runNode('node_modules/vitest/vitest.mjs', args, chromium ? { CHROMIUM_PATH: chromium } : {});
     const count = countTests(readFileSync(report, 'utf8'));
     // Vitest can end badly with every test green, for example on an error outside any test.
@@ -38,7 +45,9 @@ const chromium = await findOrInstallChromium();
 if (!chromium) console.error(chromiumHelp);
 const counts = [
   await step('Build', buildSite),
-  await step('Types', () => runNode('node_modules/astro/bin/astro.mjs', ['check', '--minimumFailingSeverity', 'error'])),
+  await step('Types', () =>
+    runNode('node_modules/astro/bin/astro.mjs', ['check', '--minimumFailingSeverity', 'error']),
+  ),
   await runTests(chromium),
 ];
 const passed = counts.reduce((sum, c) => sum + c.passed, 0);

@@ -14,11 +14,13 @@ if (!existsSync(dist)) {
 const scales = new Scales(dist);
 const files = await listFiles(dist);
 const kinds = new Map<string, Weight[]>();
-for (const file of files.filter((f) => f.endsWith('.html') && f !== '404.html')) kinds.set(kindOf(file), [...(kinds.get(kindOf(file)) ?? []), scales.page(file)]);
+for (const file of files.filter((f) => f.endsWith('.html') && f !== '404.html'))
+  kinds.set(kindOf(file), [...(kinds.get(kindOf(file)) ?? []), scales.page(file)]);
 
 const total = (w: Weight) => w.html + w.css + w.js;
 const kB = (bytes: number) => `${(bytes / 1000).toFixed(1)} kB`.padStart(9);
-const row = (label: string, w: Weight) => `  ${label.padEnd(9)}${kB(w.html)}${kB(w.css)}${kB(w.js)}${kB(total(w))}  ${w.file}`;
+const row = (label: string, w: Weight) =>
+  `  ${label.padEnd(9)}${kB(w.html)}${kB(w.css)}${kB(w.js)}${kB(total(w))}  ${w.file}`;
 
 console.log(`After gzip     HTML      CSS       JS      all`);
 for (const [kind, weights] of [...kinds].sort()) {

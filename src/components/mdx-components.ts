@@ -9,6 +9,8 @@ import Term from './article/Term.astro';
 import WideTable from './article/WideTable.astro';
 
 const found = import.meta.glob<{ default: AstroComponentFactory }>('./tables/*.astro', { eager: true });
-const tables = Object.fromEntries(Object.entries(found).map(([file, module]) => [file.slice('./tables/'.length, -'.astro'.length), module.default]));
+const tables = Object.fromEntries(
+  Object.entries(found).map(([file, module]) => [file.slice('./tables/'.length, -'.astro'.length), module.default]),
+);
 
 export const mdxComponents = { Calculator, Hazard, Term, Source, Figure, BothUnits, table: WideTable, ...tables };

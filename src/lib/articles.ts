@@ -23,9 +23,9 @@ function toArticle(folder: Folder, entry: CollectionEntry<Folder>): Article {
 let cache: Promise<readonly Article[]> | undefined;
 
 export function allArticles(): Promise<readonly Article[]> {
-  cache ??= Promise.all(folders.map(async (folder) => (await getCollection(folder)).map((entry) => toArticle(folder, entry)))).then((lists) =>
-    lists.flat().sort((a, b) => a.entry.data.title.localeCompare(b.entry.data.title, a.lang)),
-  );
+  cache ??= Promise.all(
+    folders.map(async (folder) => (await getCollection(folder)).map((entry) => toArticle(folder, entry))),
+  ).then((lists) => lists.flat().sort((a, b) => a.entry.data.title.localeCompare(b.entry.data.title, a.lang)));
   return cache;
 }
 
@@ -35,7 +35,9 @@ export async function articlesIn(folder: Folder, lang: Lang = 'en'): Promise<rea
 
 /** The same guide in the other language, when there is one. */
 export async function twinOf(article: Article): Promise<Article | undefined> {
-  return (await allArticles()).find((a) => a.folder === article.folder && a.slug === article.slug && a.lang !== article.lang);
+  return (await allArticles()).find(
+    (a) => a.folder === article.folder && a.slug === article.slug && a.lang !== article.lang,
+  );
 }
 
 /** Day of the latest review: the edition shown in the footer. Taken from content, so that equal content builds equal bytes. */

@@ -5,7 +5,11 @@
 import { parse, type MathNode, type SymbolNode } from 'mathjs';
 import temml from 'temml';
 
-const greek = new Set('alpha beta gamma delta epsilon zeta eta theta kappa lambda mu nu xi pi rho sigma tau phi chi psi omega Gamma Delta Theta Lambda Pi Sigma Phi Psi Omega'.split(' '));
+const greek = new Set(
+  'alpha beta gamma delta epsilon zeta eta theta kappa lambda mu nu xi pi rho sigma tau phi chi psi omega Gamma Delta Theta Lambda Pi Sigma Phi Psi Omega'.split(
+    ' ',
+  ),
+);
 
 /** "theta_s" -> \theta_{s}; words of more than one letter stand upright. */
 function symbolTex(name: string): string {

@@ -5,7 +5,9 @@ type RecordFolder = 'hazards' | 'sources' | 'machines' | 'glossary';
 
 const cache = new Map<RecordFolder, Promise<ReadonlyMap<string, unknown>>>();
 
-export async function records<F extends RecordFolder>(folder: F): Promise<ReadonlyMap<string, CollectionEntry<F>['data']>> {
+export async function records<F extends RecordFolder>(
+  folder: F,
+): Promise<ReadonlyMap<string, CollectionEntry<F>['data']>> {
   const known = cache.get(folder) ?? getCollection(folder).then((list) => new Map(list.map((e) => [e.id, e.data])));
   cache.set(folder, known);
   return (await known) as ReadonlyMap<string, CollectionEntry<F>['data']>;

@@ -1,9 +1,16 @@
 /** Front matter of every article. One line of explanation per field, for the person who writes it. */
 import { z } from 'astro/zod';
 
-const id = z.string().regex(/^[a-z0-9]+(?:-[a-z0-9]+)*$/, 'must be small letters, digits and single hyphens, like wet-cutting');
+const id = z
+  .string()
+  .regex(/^[a-z0-9]+(?:-[a-z0-9]+)*$/, 'must be small letters, digits and single hyphens, like wet-cutting');
 /** Where another page is: "jobs/drive-belt-change". */
-const pagePath = z.string().regex(/^(?:guides|jobs|tables|explainers|calculators|faults)\/[a-z0-9-]+$/, 'must be a folder and a file name without ending, like jobs/drive-belt-change');
+const pagePath = z
+  .string()
+  .regex(
+    /^(?:guides|jobs|tables|explainers|calculators|faults)\/[a-z0-9-]+$/,
+    'must be a folder and a file name without ending, like jobs/drive-belt-change',
+  );
 
 const shared = {
   /** Page heading and browser title; at most 70 characters. */

@@ -73,22 +73,41 @@ export const fault = z
     const say = (path: (string | number)[], message: string) => context.addIssue({ code: 'custom', path, message });
     const suspects = file.suspects.map((s) => s.id);
     const downs = file.stripDowns.map((d) => d.id);
-    for (const [list, ids] of [['suspects', suspects], ['checks', file.checks.map((c) => c.id)], ['stripDowns', downs]] as const)
-      ids.forEach((name, k) => ids.indexOf(name) < k && say([list, k, 'id'], `"${name}" is used twice; give each its own id`));
+    for (const [list, ids] of [
+      ['suspects', suspects],
+      ['checks', file.checks.map((c) => c.id)],
+      ['stripDowns', downs],
+    ] as const)
+      ids.forEach(
+        (name, k) => ids.indexOf(name) < k && say([list, k, 'id'], `"${name}" is used twice; give each its own id`),
+      );
     const total = file.suspects.reduce((sum, s) => sum + s.likelihood, 0);
-    if (total > 1 + 1e-9) say(['suspects'], `the likelihoods add up to ${Number(total.toFixed(4))}; they must add up to 1 at most`);
+    if (total > 1 + 1e-9)
+      say(['suspects'], `the likelihoods add up to ${Number(total.toFixed(4))}; they must add up to 1 at most`);
     file.checks.forEach((c, k) => {
-      if (c.stripDown !== undefined && !downs.includes(c.stripDown)) say(['checks', k, 'stripDown'], `there is no strip-down "${c.stripDown}" below; there is ${downs.join(', ') || 'none'}`);
+      if (c.stripDown !== undefined && !downs.includes(c.stripDown))
+        say(
+          ['checks', k, 'stripDown'],
+          `there is no strip-down "${c.stripDown}" below; there is ${downs.join(', ') || 'none'}`,
+        );
       c.tells.forEach((t, i) => {
-        if (!suspects.includes(t.suspect)) say(['checks', k, 'tells', i, 'suspect'], `there is no suspect "${t.suspect}"; there is ${suspects.join(', ')}`);
-        if (c.tells.findIndex((other) => other.suspect === t.suspect) < i) say(['checks', k, 'tells', i, 'suspect'], `"${t.suspect}" stands twice in this check`);
-        if (t.ifFaulty <= t.ifSound) say(['checks', k, 'tells', i, 'ifFaulty'], 'must be above ifSound, or the check tells nothing');
+        if (!suspects.includes(t.suspect))
+          say(
+            ['checks', k, 'tells', i, 'suspect'],
+            `there is no suspect "${t.suspect}"; there is ${suspects.join(', ')}`,
+          );
+        if (c.tells.findIndex((other) => other.suspect === t.suspect) < i)
+          say(['checks', k, 'tells', i, 'suspect'], `"${t.suspect}" stands twice in this check`);
+        if (t.ifFaulty <= t.ifSound)
+          say(['checks', k, 'tells', i, 'ifFaulty'], 'must be above ifSound, or the check tells nothing');
       });
     });
     file.suspects.forEach((s, k) => {
-      if (!file.checks.some((c) => c.tells.some((t) => t.suspect === s.id))) say(['suspects', k], `no check tells about "${s.id}"; add one, or leave the suspect out`);
+      if (!file.checks.some((c) => c.tells.some((t) => t.suspect === s.id)))
+        say(['suspects', k], `no check tells about "${s.id}"; add one, or leave the suspect out`);
     });
     downs.forEach((name, k) => {
-      if (!file.checks.some((c) => c.stripDown === name)) say(['stripDowns', k], `no check needs the strip-down "${name}"`);
+      if (!file.checks.some((c) => c.stripDown === name))
+        say(['stripDowns', k], `no check needs the strip-down "${name}"`);
     });
   });

@@ -2,20 +2,28 @@
 import { z } from 'astro/zod';
 import { id } from './article.ts';
 
-const row = z.strictObject({
-  part: z.string().min(2),
-  /** What is done, verb first. */
-  do: z.string().min(5),
-  /** How often. Give a moment ("before each use") or figures; with both hours and months the first to come counts. */
-  when: z.string().min(3).optional(),
-  hours: z.number().positive().optional(),
-  months: z.number().positive().optional(),
-  /** True when dust and slurry shorten it. */
-  dust: z.boolean().default(false),
-  source: id,
-  /** Page that tells how. */
-  see: z.string().regex(/^\/[a-z0-9/-]+\/$/, 'must be an address on this site, like /jobs/drive-belt-change/').optional(),
-}).refine((r) => r.when !== undefined || r.hours !== undefined || r.months !== undefined, 'needs when, hours or months');
+const row = z
+  .strictObject({
+    part: z.string().min(2),
+    /** What is done, verb first. */
+    do: z.string().min(5),
+    /** How often. Give a moment ("before each use") or figures; with both hours and months the first to come counts. */
+    when: z.string().min(3).optional(),
+    hours: z.number().positive().optional(),
+    months: z.number().positive().optional(),
+    /** True when dust and slurry shorten it. */
+    dust: z.boolean().default(false),
+    source: id,
+    /** Page that tells how. */
+    see: z
+      .string()
+      .regex(/^\/[a-z0-9/-]+\/$/, 'must be an address on this site, like /jobs/drive-belt-change/')
+      .optional(),
+  })
+  .refine(
+    (r) => r.when !== undefined || r.hours !== undefined || r.months !== undefined,
+    'needs when, hours or months',
+  );
 
 export const schedule = z.strictObject({
   title: z.string().min(5),

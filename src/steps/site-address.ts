@@ -5,7 +5,9 @@ import { parse } from 'yaml';
 
 export function siteAddress(): string | undefined {
   try {
-    const shop: unknown = parse(readFileSync(fileURLToPath(new URL('../../content/shop.yaml', import.meta.url)), 'utf8'));
+    const shop: unknown = parse(
+      readFileSync(fileURLToPath(new URL('../../content/shop.yaml', import.meta.url)), 'utf8'),
+    );
     const site = (shop as { site?: unknown } | null)?.site;
     return typeof site === 'string' && URL.canParse(site) ? site : undefined;
   } catch {

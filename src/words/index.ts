@@ -38,7 +38,8 @@ const en = {
   madeUp: 'This shop, its machines and its customers are made up to show what the almanac does.',
   madeWith: 'Made with Bench Almanac',
   manualFirst: 'The machine’s own manual and the law where you work come before anything on this page.',
-  carried: 'If you can read this line and the page looks bare, unpack the whole folder first and open index.html from it.',
+  carried:
+    'If you can read this line and the page looks bare, unpack the whole folder first and open index.html from it.',
   level: { danger: 'Danger', warning: 'Warning', caution: 'Caution', notice: 'Notice' },
   how: {
     read: 'read in the source',
@@ -88,7 +89,8 @@ const es: Dictionary = {
   madeUp: 'Este taller, sus máquinas y sus clientes son inventados para mostrar lo que hace el almanaque.',
   madeWith: 'Hecho con Bench Almanac',
   manualFirst: 'El manual de la máquina y la ley del lugar donde trabaja están por encima de esta página.',
-  carried: 'Si lee esta línea y la página se ve sin formato, descomprima primero la carpeta completa y abra index.html desde ella.',
+  carried:
+    'Si lee esta línea y la página se ve sin formato, descomprima primero la carpeta completa y abra index.html desde ella.',
   level: { danger: 'Peligro', warning: 'Advertencia', caution: 'Precaución', notice: 'Aviso' },
   how: {
     read: 'leído en la fuente',

@@ -30,19 +30,41 @@ export function importsOf(project: string, file: string): Import[] {
 /** An .astro file has code in its front matter and in its scripts. */
 function pieces(file: string, text: string): { code: string; firstLine: number }[] {
   if (!file.endsWith('.astro')) return [{ code: text, firstLine: 1 }];
-  const found = [...text.matchAll(/^---\r?\n([\s\S]*?)^---/gm)].slice(0, 1).concat([...text.matchAll(/<script\b[^>]*>([\s\S]*?)<\/script>/g)]);
-  return found.map((m) => ({ code: m[1] ?? '', firstLine: text.slice(0, m.index + m[0].indexOf(m[1] ?? '')).split('\n').length }));
+  const found = [...text.matchAll(/^---\r?\n([\s\S]*?)^---/gm)]
+    .slice(0, 1)
+    .concat([...text.matchAll(/<script\b[^>]*>([\s\S]*?)<\/script>/g)]);
+  return found.map((m) => ({
+    code: m[1] ?? '',
+    firstLine: text.slice(0, m.index + m[0].indexOf(m[1] ?? '')).split('\n').length,
+  }));
 }
 
 function readImports(project: string, file: string, code: string, firstLine: number): Import[] {
   const tree = ts.createSourceFile(file, code, ts.ScriptTarget.Latest, true, ts.ScriptKind.TSX);
   const found: Import[] = [];
   const add = (node: ts.Node, written: string, how: Import['how']) =>
-    found.push({ from: file, line: tree.getLineAndCharacterOfPosition(node.getStart()).line + firstLine, written, to: resolveImport(project, file, written), how });
+    found.push({
+      from: file,
+      line: tree.getLineAndCharacterOfPosition(node.getStart()).line + firstLine,
+      written,
+      to: resolveImport(project, file, written),
+      how,
+    });
   const visit = (node: ts.Node): void => {
-    if (ts.isImportDeclaration(node) && ts.isStringLiteral(node.moduleSpecifier)) add(node, node.moduleSpecifier.text, node.importClause?.phaseModifier === ts.SyntaxKind.TypeKeyword ? 'type' : 'plain');
-    else if (ts.isExportDeclaration(node) && node.moduleSpecifier && ts.isStringLiteral(node.moduleSpecifier)) add(node, node.moduleSpecifier.text, node.isTypeOnly ? 'type' : 'plain');
-    else if (ts.isImportTypeNode(node) && ts.isLiteralTypeNode(node.argument) && ts.isStringLiteral(node.argument.literal)) add(node, node.argument.literal.text, 'type');
+    if (ts.isImportDeclaration(node) && ts.isStringLiteral(node.moduleSpecifier))
+      add(
+        node,
+        node.moduleSpecifier.text,
+        node.importClause?.phaseModifier === ts.SyntaxKind.TypeKeyword ? 'type' : 'plain',
+      );
+    else if (ts.isExportDeclaration(node) && node.moduleSpecifier && ts.isStringLiteral(node.moduleSpecifier))
+      add(node, node.moduleSpecifier.text, node.isTypeOnly ? 'type' : 'plain');
+    else if (
+      ts.isImportTypeNode(node) &&
+      ts.isLiteralTypeNode(node.argument) &&
+      ts.isStringLiteral(node.argument.literal)
+    )
+      add(node, node.argument.literal.text, 'type');
     else if (ts.isCallExpression(node)) for (const written of loadedBy(node)) add(node, written, 'later');
     ts.forEachChild(node, visit);
   };
@@ -53,7 +75,8 @@ function readImports(project: string, file: string, code: string, firstLine: num
 /** import('...'), require('...') and import.meta.glob('...'). */
 function loadedBy(call: ts.CallExpression): string[] {
   const name = call.expression.getText();
-  if (call.expression.kind !== ts.SyntaxKind.ImportKeyword && name !== 'require' && name !== 'import.meta.glob') return [];
+  if (call.expression.kind !== ts.SyntaxKind.ImportKeyword && name !== 'require' && name !== 'import.meta.glob')
+    return [];
   const first = call.arguments[0];
   const literals = first && ts.isArrayLiteralExpression(first) ? [...first.elements] : first ? [first] : [];
   return literals.filter(ts.isStringLiteralLike).map((l) => l.text);

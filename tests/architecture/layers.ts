@@ -17,17 +17,47 @@ export const layers: readonly Layer[] = [
   { name: 'core', owns: /^src\/core\//, layers: ['core'], packages: none },
   { name: 'browser', owns: /^src\/browser\//, layers: ['browser', 'words'], packages: /^almanac:pagefind$/ },
   { name: 'words', owns: /^src\/words\//, layers: ['words'], packages: none },
-  { name: 'islands', owns: /^src\/islands\//, layers: ['core', 'islands', 'browser', 'words', 'styles'], packages: /^(?:preact(?:\/|$)|d3-(?:scale|shape)$)/ },
+  {
+    name: 'islands',
+    owns: /^src\/islands\//,
+    layers: ['core', 'islands', 'browser', 'words', 'styles'],
+    packages: /^(?:preact(?:\/|$)|d3-(?:scale|shape)$)/,
+  },
   { name: 'schemas', owns: /^src\/schemas\//, layers: ['schemas', 'core'], packages: /^astro\/zod$/ },
   { name: 'lib', owns: /^src\/lib\//, layers: ['lib', 'schemas', 'core', 'words'], packages: /^(?!node:)/ },
-  { name: 'components', owns: /^src\/components\//, layers: ['components', 'islands', 'core', 'schemas', 'lib', 'browser', 'words', 'styles'], packages: /^(?!node:)/ },
-  { name: 'layouts', owns: /^src\/layouts\//, layers: ['layouts', 'components', 'lib', 'browser', 'words', 'styles'], packages: /^(?:astro(?::|\/|$)|@fontsource)/ },
-  { name: 'pages', owns: /^src\/pages\//, layers: ['layouts', 'components', 'lib', 'browser', 'words', 'styles'], packages: /^astro(?::|\/|$)/ },
+  {
+    name: 'components',
+    owns: /^src\/components\//,
+    layers: ['components', 'islands', 'core', 'schemas', 'lib', 'browser', 'words', 'styles'],
+    packages: /^(?!node:)/,
+  },
+  {
+    name: 'layouts',
+    owns: /^src\/layouts\//,
+    layers: ['layouts', 'components', 'lib', 'browser', 'words', 'styles'],
+    packages: /^(?:astro(?::|\/|$)|@fontsource)/,
+  },
+  {
+    name: 'pages',
+    owns: /^src\/pages\//,
+    layers: ['layouts', 'components', 'lib', 'browser', 'words', 'styles'],
+    packages: /^astro(?::|\/|$)/,
+  },
   { name: 'styles', owns: /^src\/styles\//, layers: ['styles'], packages: none },
   { name: 'steps', owns: /^src\/steps\//, layers: ['steps', 'core', 'schemas', 'words'], packages: any },
   // The terminal needs the core and Node, nothing else: it is how the numbers are audited from outside.
-  { name: 'terminal', owns: /^src\/commands\/calc(?:\.ts$|\/)/, layers: ['terminal', 'core', 'words'], packages: /^node:/ },
-  { name: 'commands', owns: /^src\/commands\//, layers: ['commands', 'steps', 'core', 'schemas', 'words'], packages: any },
+  {
+    name: 'terminal',
+    owns: /^src\/commands\/calc(?:\.ts$|\/)/,
+    layers: ['terminal', 'core', 'words'],
+    packages: /^node:/,
+  },
+  {
+    name: 'commands',
+    owns: /^src\/commands\//,
+    layers: ['commands', 'steps', 'core', 'schemas', 'words'],
+    packages: any,
+  },
   { name: 'content collections', owns: /^src\/content\.config\.ts$/, layers: ['schemas'], packages: /^astro(?::|\/)/ },
 ];
 

@@ -1,5 +1,12 @@
 /** Belt sums under load: how many a second one core does. */
-import { beltLength, centreForLength, compute, example, fields, pulleys } from '../../src/core/topics/belt-tension/index.ts';
+import {
+  beltLength,
+  centreForLength,
+  compute,
+  example,
+  fields,
+  pulleys,
+} from '../../src/core/topics/belt-tension/index.ts';
 import { readInputs } from '../../src/core/contract/read-inputs.ts';
 
 const solves = 400_000;

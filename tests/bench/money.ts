@@ -1,7 +1,14 @@
 /** Work on money and order, for the bench: what one run does, and the same by plain means to compare with. */
 import { planOrder, type FaultModel } from '../../src/core/topics/fault-order/index.ts';
 import { capitalRecovery } from '../../src/core/money/index.ts';
-import { type Comparison, compute, type Doubt, fields, mostWorthPaying, simulate } from '../../src/core/topics/repair-worth/index.ts';
+import {
+  type Comparison,
+  compute,
+  type Doubt,
+  fields,
+  mostWorthPaying,
+  simulate,
+} from '../../src/core/topics/repair-worth/index.ts';
 import { bestAge } from '../../src/core/topics/service-interval/index.ts';
 import { readInputs } from '../../src/core/contract/read-inputs.ts';
 
@@ -13,7 +20,21 @@ interface Bench {
   readonly plain?: () => number;
 }
 
-const machine: Comparison = { rate: 0.08, repair: 260, asIs: 120, service: 3, endValue: 40, repairRunning: 140, repairDown: 120, comebackChance: 0.1, comebackCost: 150, newFirst: 1340, newLife: 6, newResale: 150, newRunning: 90 };
+const machine: Comparison = {
+  rate: 0.08,
+  repair: 260,
+  asIs: 120,
+  service: 3,
+  endValue: 40,
+  repairRunning: 140,
+  repairDown: 120,
+  comebackChance: 0.1,
+  comebackCost: 150,
+  newFirst: 1340,
+  newLife: 6,
+  newResale: 150,
+  newRunning: 90,
+};
 const doubt: Doubt = { repair: 0.1, service: 0.4, newFirst: 0.1, newLife: 0.3, worn: 0.15 };
 const draws = 100000;
 
@@ -47,7 +68,13 @@ function plainDraws(): number {
 
 const sawComplaint: FaultModel = {
   suspects: Array.from({ length: 12 }, (_, k) => ({ id: `s${k}`, name: `s${k}`, likelihood: (12 - k) / 80 })),
-  checks: Array.from({ length: 12 }, (_, k) => ({ id: `c${k}`, name: `c${k}`, minutes: 3 + ((k * 5) % 11), stripDown: k % 3 === 0 ? 'open' : undefined, tells: [{ suspect: `s${k}`, ifFaulty: 0.9, ifSound: 0.05 }] })),
+  checks: Array.from({ length: 12 }, (_, k) => ({
+    id: `c${k}`,
+    name: `c${k}`,
+    minutes: 3 + ((k * 5) % 11),
+    stripDown: k % 3 === 0 ? 'open' : undefined,
+    tells: [{ suspect: `s${k}`, ifFaulty: 0.9, ifSound: 0.05 }],
+  })),
   stripDowns: [{ id: 'open', minutes: 9 }],
 };
 
@@ -105,7 +132,8 @@ export const benches: Bench[] = [
   {
     name: 'age of replacement',
     run: () => {
-      for (let k = 0; k < 100; k++) kept += bestAge({ shape: 2 + k / 100, scale: 400 }, { planned: 60, failure: 300 }) ?? 0;
+      for (let k = 0; k < 100; k++)
+        kept += bestAge({ shape: 2 + k / 100, scale: 400 }, { planned: 60, failure: 300 }) ?? 0;
       return 100;
     },
   },

@@ -28,9 +28,13 @@ function speed(work: () => number): number {
 }
 
 async function core(only: string | undefined): Promise<void> {
-  const files = (await readdir(import.meta.dirname)).filter((f) => f.endsWith('.ts') && f !== 'run.ts' && f !== 'site.ts' && (only === undefined || f.includes(only)));
+  const files = (await readdir(import.meta.dirname)).filter(
+    (f) => f.endsWith('.ts') && f !== 'run.ts' && f !== 'site.ts' && (only === undefined || f.includes(only)),
+  );
   for (const file of files.sort()) {
-    const { benches } = (await import(pathToFileURL(join(import.meta.dirname, file)).href)) as { benches: readonly Bench[] };
+    const { benches } = (await import(pathToFileURL(join(import.meta.dirname, file)).href)) as {
+      benches: readonly Bench[];
+    };
     for (const { name, run, plain } of benches) {
       const ours = speed(run);
       const ratio = plain ? `, ${(speed(plain) / ours).toFixed(1)} times slower than a plain loop` : '';

@@ -3,7 +3,7 @@ import { inOurWords } from '../../src/browser/search/other-words.ts';
 
 const otherWords = { carburettor: 'carburetor', cord: 'recoil starter', 'pull cord': 'recoil starter', disc: 'blade' };
 
-test('a word the glossary lists as another spelling is asked again in the almanac\'s own', () => {
+test("a word the glossary lists as another spelling is asked again in the almanac's own", () => {
   expect(inOurWords('Carburettor', otherWords)).toBe('carburetor');
   expect(inOurWords('clean  carburettor bowl', otherWords)).toBe('clean carburetor bowl');
 });

@@ -5,11 +5,22 @@ import { describe, expect, it } from 'vitest';
 import { topics } from '../../src/core/registry.ts';
 
 function calc(args: readonly string[], input = '') {
-  const run = spawnSync(process.execPath, ['src/commands/calc.ts', ...args], { cwd: new URL('../..', import.meta.url), input, encoding: 'utf8' });
+  const run = spawnSync(process.execPath, ['src/commands/calc.ts', ...args], {
+    cwd: new URL('../..', import.meta.url),
+    input,
+    encoding: 'utf8',
+  });
   return { code: run.status, out: run.stdout, err: run.stderr, lines: run.stdout.trim().split('\n').filter(Boolean) };
 }
 
-const blade = { diameter: '14 in', known: 'spindle', spindle: 5000, markedAs: 'rpm', markedRotation: 5500, flange: '4 in' };
+const blade = {
+  diameter: '14 in',
+  known: 'spindle',
+  spindle: 5000,
+  markedAs: 'rpm',
+  markedRotation: 5500,
+  flange: '4 in',
+};
 
 describe('calc', () => {
   it('lists every topic and every block', () => {
@@ -29,9 +40,14 @@ describe('calc', () => {
   });
 
   it('answers each line in its order and leaves blank lines out', () => {
-    const { code, lines } = calc(['blade-speed/surface-speed'], '{"diameter": 350, "rotation": 5000}\n\n{"diameter": "14 in", "rotation": "5000 rpm"}\n');
+    const { code, lines } = calc(
+      ['blade-speed/surface-speed'],
+      '{"diameter": 350, "rotation": 5000}\n\n{"diameter": "14 in", "rotation": "5000 rpm"}\n',
+    );
     expect(code).toBe(0);
-    const speeds = lines.map((l) => (JSON.parse(l) as { values: { speed: { value: number; unit: string } } }).values.speed);
+    const speeds = lines.map(
+      (l) => (JSON.parse(l) as { values: { speed: { value: number; unit: string } } }).values.speed,
+    );
     expect(speeds.map((s) => s.unit)).toEqual(['m/s', 'm/s']);
     // pi D n by hand: 3.14159 x 0.35 m x 83.3333/s and 3.14159 x 0.3556 m x 83.3333/s.
     expect(speeds[0]?.value).toBeCloseTo(91.63, 2);
@@ -39,7 +55,9 @@ describe('calc', () => {
   });
 
   it('writes every line to the end, also to a reader that takes its time', async () => {
-    const run = spawn(process.execPath, ['src/commands/calc.ts', 'belt-tension'], { cwd: new URL('../..', import.meta.url) });
+    const run = spawn(process.execPath, ['src/commands/calc.ts', 'belt-tension'], {
+      cwd: new URL('../..', import.meta.url),
+    });
     run.stdin.end('{}\n'.repeat(60));
     // Far more than a pipe holds, and nobody reads it at first.
     await setTimeout(1500);
@@ -56,16 +74,24 @@ describe('calc', () => {
   });
 
   it('takes sums and fractions in text', () => {
-    const { lines } = calc(['blade-speed/cut-depth'], '{"diameter": "12 in", "flange": "5 1/2 in"}\n{"diameter": "12 in", "flange": "5 in + 1/2 in"}\n');
+    const { lines } = calc(
+      ['blade-speed/cut-depth'],
+      '{"diameter": "12 in", "flange": "5 1/2 in"}\n{"diameter": "12 in", "flange": "5 in + 1/2 in"}\n',
+    );
     // A 12 in blade that loses 2 3/4 in of radius cuts 3 1/4 in = 82.55 mm.
-    for (const line of lines) expect((JSON.parse(line) as { values: { depth: { value: number } } }).values.depth.value).toBeCloseTo(82.55, 6);
+    for (const line of lines)
+      expect((JSON.parse(line) as { values: { depth: { value: number } } }).values.depth.value).toBeCloseTo(82.55, 6);
   });
 
   it('gives problems in words, goes on with the next line, and exits 1', () => {
     const { code, lines } = calc(['blade-speed'], `{"diameter": "12 kg"}\n${JSON.stringify(blade)}\n`);
     expect(code).toBe(1);
-    const [bad, good] = lines.map((l) => JSON.parse(l) as { ok: boolean; problems?: { field: string; message: string }[] });
-    expect(bad?.problems?.find((p) => p.field === 'diameter')?.message).toMatch(/^Blade diameter must be a length; "12 kg" is a mass/);
+    const [bad, good] = lines.map(
+      (l) => JSON.parse(l) as { ok: boolean; problems?: { field: string; message: string }[] },
+    );
+    expect(bad?.problems?.find((p) => p.field === 'diameter')?.message).toMatch(
+      /^Blade diameter must be a length; "12 kg" is a mass/,
+    );
     expect(good?.ok).toBe(true);
   });
 

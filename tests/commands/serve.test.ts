@@ -13,7 +13,15 @@ beforeAll(async () => {
   await mkdir(join(top, 'site/jobs'), { recursive: true });
   await writeFile(join(top, 'secret.txt'), 'secret');
   await writeFile(join(top, 'site-secret.txt'), 'secret');
-  const files = { 'index.html': 'start', 'jobs.html': 'list', 'jobs/belt.html': 'belt', '404.html': 'not here', 'a.woff2': 'font', 'a b#c.html': 'odd name', 'm.webmanifest': '{}' };
+  const files = {
+    'index.html': 'start',
+    'jobs.html': 'list',
+    'jobs/belt.html': 'belt',
+    '404.html': 'not here',
+    'a.woff2': 'font',
+    'a b#c.html': 'odd name',
+    'm.webmanifest': '{}',
+  };
   for (const [name, text] of Object.entries(files)) await writeFile(join(top, 'site', name), text);
   serving = await serveFolder(join(top, 'site'), { base: '/kb/' });
 });
@@ -29,7 +37,14 @@ function ask(path: string, method = 'GET'): Promise<{ status: number; type: stri
     get({ port, host: 'localhost', path, method }, (response) => {
       let body = '';
       response.on('data', (piece) => (body += String(piece)));
-      response.on('end', () => done({ status: response.statusCode ?? 0, type: response.headers['content-type'] ?? '', location: response.headers.location ?? '', body }));
+      response.on('end', () =>
+        done({
+          status: response.statusCode ?? 0,
+          type: response.headers['content-type'] ?? '',
+          location: response.headers.location ?? '',
+          body,
+        }),
+      );
     }).on('error', failed);
   });
 }
@@ -58,7 +73,18 @@ test('an unknown address answers 404 with the page for it', async () => {
 });
 
 test('nothing above the folder is served, however it is asked for', async () => {
-  for (const path of ['/kb/../secret.txt', '/kb/%2e%2e/secret.txt', '/kb/..%2fsecret.txt', '/kb/jobs/../../secret.txt', '/kb/..%5csecret.txt', '/kb//secret.txt', '/kb/../site-secret.txt', '/secret.txt', '/kb/%00', '/kb/%zz'])
+  for (const path of [
+    '/kb/../secret.txt',
+    '/kb/%2e%2e/secret.txt',
+    '/kb/..%2fsecret.txt',
+    '/kb/jobs/../../secret.txt',
+    '/kb/..%5csecret.txt',
+    '/kb//secret.txt',
+    '/kb/../site-secret.txt',
+    '/secret.txt',
+    '/kb/%00',
+    '/kb/%zz',
+  ])
     expect((await ask(path)).body, path).not.toContain('secret');
 });
 

@@ -22,12 +22,22 @@ const scales = new Scales(dist);
 describe.each(['html', 'css', 'js'] as const)('%s', (part) => {
   test('no page is heavier than its kind may be', () => {
     const over = pages.map((file) => scales.page(file)).filter((w) => w[part] > (budgets[kindOf(w.file)]?.[part] ?? 0));
-    expect(over.map((w) => `${w.file}: ${w[part]} bytes of ${part}, at most ${budgets[kindOf(w.file)]?.[part] ?? 'no budget for this kind'}`)).toEqual([]);
+    expect(
+      over.map(
+        (w) =>
+          `${w.file}: ${w[part]} bytes of ${part}, at most ${budgets[kindOf(w.file)]?.[part] ?? 'no budget for this kind'}`,
+      ),
+    ).toEqual([]);
   });
 });
 
 test('a page without a calculator carries none', () => {
-  expect(pages.filter((file) => kindOf(file) === 'guides').map((file) => scales.page(file).js).every((js) => js < 2_000)).toBe(true);
+  expect(
+    pages
+      .filter((file) => kindOf(file) === 'guides')
+      .map((file) => scales.page(file).js)
+      .every((js) => js < 2_000),
+  ).toBe(true);
 });
 
 test('what is loaded when someone types a sum stays near the size of its evaluator', async () => {

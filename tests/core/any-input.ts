@@ -45,7 +45,10 @@ export function answersAnything(name: string, own: Sample = {}): void {
     if (!result.ok) {
       for (const p of result.problems) {
         expect(p.code).not.toBe('no-number');
-        for (const system of ['metric', 'inch'] as const) expect(describeProblem(p, { fields: topic.fields, words: topic.words, system })).not.toMatch(/undefined|NaN|^$/);
+        for (const system of ['metric', 'inch'] as const)
+          expect(describeProblem(p, { fields: topic.fields, words: topic.words, system })).not.toMatch(
+            /undefined|NaN|^$/,
+          );
       }
       return;
     }
@@ -58,7 +61,8 @@ export function answersAnything(name: string, own: Sample = {}): void {
       if (v.kind !== 'verdict') continue;
       const say = topic.words.verdicts[v.code];
       expect(say, v.code).toBeDefined();
-      for (const system of ['metric', 'inch'] as const) expect(say?.(v.data ?? {}, sayer({ system })), v.code).not.toMatch(/undefined|NaN/);
+      for (const system of ['metric', 'inch'] as const)
+        expect(say?.(v.data ?? {}, sayer({ system })), v.code).not.toMatch(/undefined|NaN/);
     }
     expect(new Set(result.values.map((v) => v.key)).size, 'keys given twice').toBe(result.values.length);
     for (const c of result.cautions) expect(topic.hazards).toContain(c.hazard);
@@ -77,7 +81,12 @@ export function answersAnything(name: string, own: Sample = {}): void {
 
   it('names only sources and hazards that have their file', () => {
     const content = new URL('../../content/', import.meta.url);
-    const used = [...topic.sources.map((s) => `sources/${s}.yaml`), ...Object.values(topic.blocks).map((b) => `sources/${b.source}.yaml`), ...topic.formulas.map((f) => `sources/${f.source}.yaml`), ...topic.hazards.map((h) => `hazards/${h}.yaml`)];
+    const used = [
+      ...topic.sources.map((s) => `sources/${s}.yaml`),
+      ...Object.values(topic.blocks).map((b) => `sources/${b.source}.yaml`),
+      ...topic.formulas.map((f) => `sources/${f.source}.yaml`),
+      ...topic.hazards.map((h) => `hazards/${h}.yaml`),
+    ];
     expect(used.filter((f) => !existsSync(new URL(f, content)))).toEqual([]);
   });
 }

@@ -15,7 +15,10 @@ const rate = 48000;
 function pluckFile(): Buffer {
   const samples = Array.from({ length: rate * 6 }, (_, i) => {
     const t = (i % (rate * 1.5)) / rate;
-    const wave = Math.sin(2 * Math.PI * note * t) + 0.5 * Math.sin(4 * Math.PI * note * t) + 0.2 * Math.sin(6 * Math.PI * note * t);
+    const wave =
+      Math.sin(2 * Math.PI * note * t) +
+      0.5 * Math.sin(4 * Math.PI * note * t) +
+      0.2 * Math.sin(6 * Math.PI * note * t);
     return Math.round(12000 * wave * Math.exp(-t / 0.35));
   });
   const file = Buffer.alloc(44 + samples.length * 2);
@@ -40,7 +43,11 @@ let [browser, serving]: [Browser | undefined, Serving | undefined] = [undefined,
 beforeAll(async () => {
   const file = join(folder, 'pluck.wav');
   writeFileSync(file, pluckFile());
-  browser = await launch(['--use-fake-device-for-media-stream', '--use-fake-ui-for-media-stream', `--use-file-for-fake-audio-capture=${file}`]);
+  browser = await launch([
+    '--use-fake-device-for-media-stream',
+    '--use-fake-ui-for-media-stream',
+    `--use-file-for-fake-audio-capture=${file}`,
+  ]);
   serving = await serveFolder(dist);
 });
 afterAll(async () => {
@@ -62,7 +69,8 @@ test('the note is heard, offered and put in the box, and the microphone is shut 
   const { page, context, troubles, listen } = await open(async (p) => {
     await p.addInitScript(() => {
       const real = navigator.mediaDevices.getUserMedia.bind(navigator.mediaDevices);
-      navigator.mediaDevices.getUserMedia = async (wanted) => Object.assign(window, { opened: await real(wanted) }).opened;
+      navigator.mediaDevices.getUserMedia = async (wanted) =>
+        Object.assign(window, { opened: await real(wanted) }).opened;
     });
   });
   await listen.click();
@@ -73,7 +81,11 @@ test('the note is heard, offered and put in the box, and the microphone is shut 
   expect(Math.abs(Number(await page.locator('#belt-tension-frequency').inputValue()) - note)).toBeLessThan(0.6);
   await expect.poll(() => page.locator('[data-value=measured]').innerText()).toMatch(/\d/);
   await page.getByRole('button', { name: 'Stop listening' }).click();
-  expect(await page.evaluate(() => (window as unknown as { opened: MediaStream }).opened.getTracks().map((t) => t.readyState))).toEqual(['ended']);
+  expect(
+    await page.evaluate(() =>
+      (window as unknown as { opened: MediaStream }).opened.getTracks().map((t) => t.readyState),
+    ),
+  ).toEqual(['ended']);
   expect(troubles).toEqual([]);
   await context.close();
 });
@@ -98,7 +110,9 @@ test('nothing is asked of the microphone before the button is pressed', async ()
 });
 
 test('where a page may not have a microphone it says so plainly', async () => {
-  const { page, context, listen } = await open((p) => p.addInitScript(() => Object.defineProperty(navigator, 'mediaDevices', { value: undefined })));
+  const { page, context, listen } = await open((p) =>
+    p.addInitScript(() => Object.defineProperty(navigator, 'mediaDevices', { value: undefined })),
+  );
   await listen.click();
   await page.getByText('gives no microphone to this page').waitFor();
   await context.close();

@@ -53,7 +53,10 @@ describe.each(ways)('$way', ({ address }) => {
       const answer = await calculator.locator('.calc-answer').elementHandle();
       const before = await answer?.innerText();
       await changeOneFigure(calculator);
-      await page.waitForFunction(([element, text]) => (element as HTMLElement).innerText !== text, [answer, before] as const);
+      await page.waitForFunction(([element, text]) => (element as HTMLElement).innerText !== text, [
+        answer,
+        before,
+      ] as const);
     }
     expect(troubles).toEqual([]);
     await context.close();
@@ -84,7 +87,9 @@ describe.each(ways)('$way', ({ address }) => {
     const { page, context, troubles } = await watchedPage(browser);
     await page.goto(address('es/search.html?q=polvo'));
     await page.locator('.find-results a').first().waitFor();
-    const found = await page.locator('.find-results a').evaluateAll((links) => links.map((l) => (l as HTMLAnchorElement).href));
+    const found = await page
+      .locator('.find-results a')
+      .evaluateAll((links) => links.map((l) => (l as HTMLAnchorElement).href));
     expect(found.filter((href) => !/\/es\/|\/es\.html/.test(href))).toEqual([]);
     expect(troubles).toEqual([]);
     await context.close();

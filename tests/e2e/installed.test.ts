@@ -64,7 +64,11 @@ test('a device may install it: name, start, icons and a worker', async () => {
   await page.goto(at('index.html'));
   const manifest = await page.evaluate(async () => {
     const link = document.querySelector<HTMLLinkElement>('link[rel=manifest]');
-    const data = (await (await fetch(link?.href ?? '')).json()) as { name: string; start_url: string; icons: { src: string; sizes: string }[] };
+    const data = (await (await fetch(link?.href ?? '')).json()) as {
+      name: string;
+      start_url: string;
+      icons: { src: string; sizes: string }[];
+    };
     const icons = await Promise.all(data.icons.map(async (icon) => (await fetch(new URL(icon.src, link?.href))).ok));
     return { ...data, icons: data.icons.map((icon, i) => `${icon.sizes} ${icons[i]}`) };
   });

@@ -26,11 +26,32 @@ const ways = [
 ];
 
 /** Parts and labor: 64 at a 40 % margin is 106.67, and no price, sum or year comes to 64. */
-const quote = new URLSearchParams({ calc: 'repair-worth', 'f.quoteAs': 'lines', 'f.labourHours': '1.8', 'f.labourRate': '95', 'f.taxParts': '7 %', 'f.asIs': '120', 'f.serviceYears': '3', 'f.hoursPerYear': '150', 'f.newPrice': '1300', 'f.newLife': '6' });
-for (const [key, value] of Object.entries({ part: 'Drive belt', quantity: '1', amount: '64', basis: 'margin', share: '40 %' })) quote.set(`f.lines.1.${key}`, value);
+const quote = new URLSearchParams({
+  calc: 'repair-worth',
+  'f.quoteAs': 'lines',
+  'f.labourHours': '1.8',
+  'f.labourRate': '95',
+  'f.taxParts': '7 %',
+  'f.asIs': '120',
+  'f.serviceYears': '3',
+  'f.hoursPerYear': '150',
+  'f.newPrice': '1300',
+  'f.newLife': '6',
+});
+for (const [key, value] of Object.entries({
+  part: 'Drive belt',
+  quantity: '1',
+  amount: '64',
+  basis: 'margin',
+  share: '40 %',
+}))
+  quote.set(`f.lines.1.${key}`, value);
 
 async function saved(page: Page, button: string): Promise<{ readonly name: string; readonly text: string }> {
-  const [download] = await Promise.all([page.waitForEvent('download'), page.getByRole('button', { name: button }).click()]);
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('button', { name: button }).click(),
+  ]);
   return { name: download.suggestedFilename(), text: await readFile(await download.path(), 'utf8') };
 }
 
@@ -54,7 +75,15 @@ describe.each(ways)('$way', ({ address }) => {
     // The mark of UTF-8 first, then lines that end in CR LF; 1.8 h at 95 and 7 % on the part come to 285.13.
     expect(text.charCodeAt(0)).toBe(0xfeff);
     const lines = text.slice(1).split('\r\n');
-    expect(lines).toEqual(expect.arrayContaining(['For,Señora Ortega,,', 'Drive belt,1,106.67,106.67', 'Labor,1.8,,171', 'Tax,,,7.47', 'Total,,,285.13']));
+    expect(lines).toEqual(
+      expect.arrayContaining([
+        'For,Señora Ortega,,',
+        'Drive belt,1,106.67,106.67',
+        'Labor,1.8,,171',
+        'Tax,,,7.47',
+        'Total,,,285.13',
+      ]),
+    );
     expect(lines.at(-1)).toBe('');
     expect(lines.some((line) => line.split(',').includes('64'))).toBe(false);
     expect(troubles).toEqual([]);
@@ -77,9 +106,16 @@ describe.each(ways)('$way', ({ address }) => {
     expect(new Set(names).size).toBe(3);
     expect(text.split('\r\n').filter((l) => Buffer.byteLength(l) > 75)).toEqual([]);
     const again = await saved(page, 'Save for a calendar (ICS)');
-    expect(again.text.replace(/\r\n /g, '').split('\r\n').filter((l) => l.startsWith('UID:'))).toEqual(names);
+    expect(
+      again.text
+        .replace(/\r\n /g, '')
+        .split('\r\n')
+        .filter((l) => l.startsWith('UID:')),
+    ).toEqual(names);
     const table = await saved(page, 'Save as a table (CSV)');
-    expect(table.text.slice(1).split('\r\n')[0]).toBe('Due on,In days,Machine,What is done,Interval (h),Still to run (h),Goes by');
+    expect(table.text.slice(1).split('\r\n')[0]).toBe(
+      'Due on,In days,Machine,What is done,Interval (h),Still to run (h),Goes by',
+    );
     expect(table.text.trim().split('\r\n')).toHaveLength(4);
     expect(troubles).toEqual([]);
     await context.close();
@@ -91,14 +127,24 @@ test.each(['A4', 'Letter'])('the quote prints on one page of %s, in either langu
     for (const parts of [1, 40]) {
       const { page, context } = await watchedPage(browser);
       const figures = new URLSearchParams(quote);
-      for (let k = 1; k <= parts; k += 1) for (const [key, value] of Object.entries({ part: `Part number ${k}`, quantity: '1', amount: '6.40', basis: 'price', share: '0' })) figures.set(`f.lines.${k}.${key}`, value);
+      for (let k = 1; k <= parts; k += 1)
+        for (const [key, value] of Object.entries({
+          part: `Part number ${k}`,
+          quantity: '1',
+          amount: '6.40',
+          basis: 'price',
+          share: '0',
+        }))
+          figures.set(`f.lines.${k}.${key}`, value);
       await page.goto(`${serving.address}calculators/repair-worth.html?${figures}`);
       await wakeCalculator(page);
       await page.selectOption('#repair-worth-quote-sheet-language', language);
       await pressPrint(page, 'Print the quote');
       await page.emulateMedia({ media: 'print' });
       expect(await page.locator('#repair-worth-quote-sheet').isVisible()).toBe(true);
-      expect(await page.locator('.calc-form, .calc-main, .calc-working, .site-header').filter({ visible: true }).count()).toBe(0);
+      expect(
+        await page.locator('.calc-form, .calc-main, .calc-working, .site-header').filter({ visible: true }).count(),
+      ).toBe(0);
       expect(sheets(await page.pdf({ format, preferCSSPageSize: true })), `${language}, ${parts} parts`).toBe(1);
       await context.close();
     }
@@ -149,7 +195,9 @@ test('a half-finished search is there again after the page was closed, with its 
   expect(await later.inputValue('#vibration-machine')).toBe('MP-500, ticket 1182');
   expect(await later.locator('.fault-seen').innerText()).toContain(first);
   await later.emulateMedia({ media: 'print' });
-  expect(await later.locator('.fault-ticket-paper').innerText()).toMatch(/MP-500, ticket 1182[\s\S]*Begun: \d{4}-\d\d-\d\d/);
+  expect(await later.locator('.fault-ticket-paper').innerText()).toMatch(
+    /MP-500, ticket 1182[\s\S]*Begun: \d{4}-\d\d-\d\d/,
+  );
   await later.emulateMedia({ media: 'screen' });
   await later.getByRole('button', { name: 'Start this complaint afresh' }).click();
   expect(await later.locator('.fault-what').innerText()).toBe(first);

@@ -9,7 +9,11 @@ const all = [...pages, '404.html'];
 const parsed = all.map((file) => parsePage(file, readPage(file)));
 /** Elements that fail the rule, as "page: <tag ...>". */
 const offenders = (rule: (tag: string, attributes: Readonly<Record<string, string>>, text: string) => boolean) =>
-  parsed.flatMap((page) => page.elements.filter((e) => rule(e.tag, e.attributes, e.text)).map((e) => `${page.file}: ${page.html.slice(e.start, Math.min(e.startTagEnd, e.start + 160))}`));
+  parsed.flatMap((page) =>
+    page.elements
+      .filter((e) => rule(e.tag, e.attributes, e.text))
+      .map((e) => `${page.file}: ${page.html.slice(e.start, Math.min(e.startTagEnd, e.start + 160))}`),
+  );
 
 const runs = (type: string | undefined) => type === undefined || /^(?:module|text\/javascript|)$/.test(type);
 
@@ -19,7 +23,8 @@ test('there are pages to look at, in both languages', () => {
 });
 
 test('every page starts its head with the one policy', () => {
-  for (const { file, html } of parsed) expect(html, file).toContain(`<head><meta http-equiv="Content-Security-Policy" content="${policy}">`);
+  for (const { file, html } of parsed)
+    expect(html, file).toContain(`<head><meta http-equiv="Content-Security-Policy" content="${policy}">`);
 });
 
 test('no page has an inline script, an inline style or a handler in its markup', () => {
@@ -30,9 +35,19 @@ test('no page has an inline script, an inline style or a handler in its markup',
 
 test('no page loads anything from another place, and nothing browsers refuse from disk', () => {
   const loads = (tag: string, a: Readonly<Record<string, string>>) =>
-    [a['src'], a['srcset'], a['poster'], a['data'], ['link', 'use', 'image'].includes(tag) && a['rel'] !== 'canonical' ? a['href'] : undefined].filter((v) => v !== undefined);
+    [
+      a['src'],
+      a['srcset'],
+      a['poster'],
+      a['data'],
+      ['link', 'use', 'image'].includes(tag) && a['rel'] !== 'canonical' ? a['href'] : undefined,
+    ].filter((v) => v !== undefined);
   expect(offenders((tag, a) => loads(tag, a).some((address) => /^(?:[a-z]+:)?\/\//i.test(address)))).toEqual([]);
-  expect(offenders((_tag, a) => 'crossorigin' in a || 'integrity' in a || a['type'] === 'module' || a['rel'] === 'modulepreload')).toEqual([]);
+  expect(
+    offenders(
+      (_tag, a) => 'crossorigin' in a || 'integrity' in a || a['type'] === 'module' || a['rel'] === 'modulepreload',
+    ),
+  ).toEqual([]);
 });
 
 test('no page but 404.html names an address from the top', () => {
@@ -49,7 +64,10 @@ test('every page has a title of its own, a description, a language and one main 
     titles.set(key, page.file);
     expect(title, page.file).not.toBe('');
     expect(page.html, page.file).toMatch(/<meta name="description" content="[^"]{10,}/);
-    expect(page.elements.filter((e) => e.tag === 'h1'), page.file).toHaveLength(1);
+    expect(
+      page.elements.filter((e) => e.tag === 'h1'),
+      page.file,
+    ).toHaveLength(1);
     expect(page.elements.find((e) => e.tag === 'html')?.attributes['lang'], page.file).toMatch(/^(?:en|es)$/);
   }
 });
@@ -57,10 +75,15 @@ test('every page has a title of its own, a description, a language and one main 
 test('no id stands twice on a page', () => {
   for (const page of parsed) {
     const ids = page.elements.map((e) => e.attributes['id']).filter((id) => id !== undefined);
-    expect(ids.filter((id, i) => ids.indexOf(id) !== i), page.file).toEqual([]);
+    expect(
+      ids.filter((id, i) => ids.indexOf(id) !== i),
+      page.file,
+    ).toEqual([]);
   }
 });
 
 test('file names carry to any disk: small letters, digits and plain signs', async () => {
-  expect((await listFiles(dist)).filter((f) => !/^[\w./-]+$/.test(f) || f.split('/').some((part) => part.length > 120))).toEqual([]);
+  expect(
+    (await listFiles(dist)).filter((f) => !/^[\w./-]+$/.test(f) || f.split('/').some((part) => part.length > 120)),
+  ).toEqual([]);
 });

@@ -11,7 +11,8 @@ const decode = typeof jsqr === 'function' ? jsqr : jsqr.default;
 const scale = 4;
 
 function pixelsOf(html: string): { pixels: Uint8ClampedArray; width: number } {
-  const [, size = '0', path = ''] = /viewBox="0 0 (\d+) \d+"[^>]*class="square-code"[^>]*>\s*<path d="([^"]+)"/.exec(html) ?? [];
+  const [, size = '0', path = ''] =
+    /viewBox="0 0 (\d+) \d+"[^>]*class="square-code"[^>]*>\s*<path d="([^"]+)"/.exec(html) ?? [];
   const width = Number(size) * scale;
   const pixels = new Uint8ClampedArray(width * width * 4).fill(255);
   for (const [, x, y] of path.matchAll(/M(\d+) (\d+)h1v1h-1z/g))
@@ -23,7 +24,12 @@ function pixelsOf(html: string): { pixels: Uint8ClampedArray; width: number } {
   return { pixels, width };
 }
 
-test.each(['guides/cutting-wet.html', 'es/guides/cutting-wet.html', 'jobs/drive-belt-change.html', 'calculators/belt-tension.html'])('%s', (file) => {
+test.each([
+  'guides/cutting-wet.html',
+  'es/guides/cutting-wet.html',
+  'jobs/drive-belt-change.html',
+  'calculators/belt-tension.html',
+])('%s', (file) => {
   const { pixels, width } = pixelsOf(readPage(file));
   expect(width).toBeGreaterThan(0);
   expect(decode(pixels, width, width)?.data).toBe(`https://almanac.example/${file}`);

@@ -8,10 +8,26 @@ import { pageFor, shop } from './page.ts';
 
 const extremes: Readonly<Record<string, readonly RawInputs[]>> = {
   'split-pulley': [
-    { gapStart: '60 mm', angle: '15°', closedDiameter: '600 mm', centre: '1500 mm', drivePulley: '600 mm', beltLength: '', beltWidthNow: '' },
+    {
+      gapStart: '60 mm',
+      angle: '15°',
+      closedDiameter: '600 mm',
+      centre: '1500 mm',
+      drivePulley: '600 mm',
+      beltLength: '',
+      beltWidthNow: '',
+    },
     { gapStart: '0.05 mm', thread: '0.3 mm', step: 'eighth' },
     { beltWidth: '60 mm', beltWidthNow: '60 mm', closedDiameter: '300 mm', blade: '80 mm', gapPinched: '20 mm' },
-    { closedDiameter: '20 mm', beltWidth: '4 mm', beltWidthNow: '3 mm', gapStart: '1 mm', rim: '800 mm', gapPinched: '0 mm', blade: '1000 mm' },
+    {
+      closedDiameter: '20 mm',
+      beltWidth: '4 mm',
+      beltWidthNow: '3 mm',
+      gapStart: '1 mm',
+      rim: '800 mm',
+      gapPinched: '0 mm',
+      blade: '1000 mm',
+    },
   ],
   'clutch-speed': [
     { idle: '8000 rpm', running: '20000 rpm', spring: '20000 N', power: '100 kW', shoes: 1, gap: '15.9 mm' },
@@ -50,7 +66,12 @@ function places(svg: string): number[] {
 
 describe.each(Object.entries(extremes))('%s', (name, presets) => {
   const found = calculators.find((c) => c.name === name);
-  it.each(presets.flatMap((preset) => [{ preset, units: 'metric' as const }, { preset, units: 'inch' as const }]))('is drawn whole for $preset in $units', ({ preset, units }) => {
+  it.each(
+    presets.flatMap((preset) => [
+      { preset, units: 'metric' as const },
+      { preset, units: 'inch' as const },
+    ]),
+  )('is drawn whole for $preset in $units', ({ preset, units }) => {
     if (!found) throw new Error(`There is no form for ${name}.`);
     const html = renderToString(<found.Island {...pageFor(name, found.topic, { preset, shop: { ...shop, units } })} />);
     expect(html).not.toMatch(/NaN|Infinity|undefined|\[object/);
@@ -67,9 +88,20 @@ describe.each(Object.entries(extremes))('%s', (name, presets) => {
 });
 
 describe('the groove of a split pulley', () => {
-  const states = [{ gap: 0.005, radius: 0.05 - 0.005 / (2 * Math.tan((19 * Math.PI) / 180)) }, { gap: 0, radius: 0.05 }];
-  const groove = layGroove({ closed: 0.05, angle: (38 * Math.PI) / 180, nominal: 0.013, belt: 0.013, rim: undefined, states });
-  const xs = (path: string) => [...path.matchAll(/([\d.]+) ([\d.]+)/g)].map((m) => [Number(m[1]), Number(m[2])] as const);
+  const states = [
+    { gap: 0.005, radius: 0.05 - 0.005 / (2 * Math.tan((19 * Math.PI) / 180)) },
+    { gap: 0, radius: 0.05 },
+  ];
+  const groove = layGroove({
+    closed: 0.05,
+    angle: (38 * Math.PI) / 180,
+    nominal: 0.013,
+    belt: 0.013,
+    rim: undefined,
+    states,
+  });
+  const xs = (path: string) =>
+    [...path.matchAll(/([\d.]+) ([\d.]+)/g)].map((m) => [Number(m[1]), Number(m[2])] as const);
 
   it('holds the belt flank on flank at every gap', () => {
     for (const s of states) {

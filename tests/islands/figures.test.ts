@@ -1,16 +1,40 @@
 import { describe, expect, it } from 'vitest';
 import { defineFields } from '../../src/core/contract/field.ts';
 import { readInputs } from '../../src/core/contract/read-inputs.ts';
-import { changeFigures, rawOf, startFigures, systemOf, unitsRead, type Change, type Figures } from '../../src/islands/kit/state/figures.ts';
+import {
+  changeFigures,
+  rawOf,
+  startFigures,
+  systemOf,
+  unitsRead,
+  type Change,
+  type Figures,
+} from '../../src/islands/kit/state/figures.ts';
 import { askedFields, blankFigures, untouchedRows, untouchedText } from '../../src/islands/kit/state/shown-text.ts';
 
 const fields = defineFields([
   { key: 'bore', label: 'Bore', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 20 },
   { key: 'depth', label: 'Depth', kind: 'quantity', dimension: 'length', units: ['mm', 'in'] },
   { key: 'price', label: 'Price', kind: 'money', more: true, default: 5 },
-  { key: 'how', label: 'How', kind: 'choice', default: 'rough', options: [{ value: 'rough', label: 'Rough' }, { value: 'fine', label: 'Fine' }] },
+  {
+    key: 'how',
+    label: 'How',
+    kind: 'choice',
+    default: 'rough',
+    options: [
+      { value: 'rough', label: 'Rough' },
+      { value: 'fine', label: 'Fine' },
+    ],
+  },
   { key: 'passes', label: 'Passes', kind: 'count', when: { field: 'how', is: ['fine'] }, default: 2 },
-  { key: 'spots', label: 'Spots', kind: 'rows', minRows: 1, maxRows: 4, columns: [{ key: 'size', label: 'Size', kind: 'quantity', dimension: 'length', units: ['mm', 'in'] }] },
+  {
+    key: 'spots',
+    label: 'Spots',
+    kind: 'rows',
+    minRows: 1,
+    maxRows: 4,
+    columns: [{ key: 'size', label: 'Size', kind: 'quantity', dimension: 'length', units: ['mm', 'in'] }],
+  },
 ]);
 const [bore, , , , , spots] = fields;
 
@@ -36,7 +60,12 @@ describe('the unit switch', () => {
   });
 
   it('decides again once the box has been emptied', () => {
-    const now = after({ do: 'type', key: 'bore', value: '25' }, { do: 'units', system: 'inch' }, { do: 'type', key: 'bore', value: '' }, { do: 'type', key: 'bore', value: '1' });
+    const now = after(
+      { do: 'type', key: 'bore', value: '25' },
+      { do: 'units', system: 'inch' },
+      { do: 'type', key: 'bore', value: '' },
+      { do: 'type', key: 'bore', value: '1' },
+    );
     expect(metres(now, 'bore')).toBeCloseTo(0.0254, 12);
   });
 
@@ -71,6 +100,8 @@ describe('the boxes', () => {
 
   it('count as left only when something was changed in them', () => {
     expect(after({ do: 'leave', path: 'bore' }).visited.size).toBe(0);
-    expect([...after({ do: 'type', key: 'bore', value: 'x' }, { do: 'leave', path: 'bore' }).visited]).toEqual(['bore']);
+    expect([...after({ do: 'type', key: 'bore', value: 'x' }, { do: 'leave', path: 'bore' }).visited]).toEqual([
+      'bore',
+    ]);
   });
 });

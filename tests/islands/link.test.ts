@@ -31,7 +31,9 @@ describe('a link', () => {
 
   it('carries what a sum of bare numbers came to', () => {
     const sum = changeFigures(startFigures({}, false, 'metric'), { do: 'type', key: 'diameter', value: '450 + 2*25' });
-    expect(readLink(linkQuery(sum, fields, 'blade-speed', { diameter: '500 mm' }), fields, 'blade-speed')?.base['diameter']).toBe('500 mm');
+    expect(
+      readLink(linkQuery(sum, fields, 'blade-speed', { diameter: '500 mm' }), fields, 'blade-speed')?.base['diameter'],
+    ).toBe('500 mm');
   });
 
   it('of another calculator on the page is passed over', () => {

@@ -11,7 +11,15 @@ function record<T>(folder: string, id: string): T {
   return parse(readFileSync(new URL(`${folder}/${id}.yaml`, content), 'utf8')) as T;
 }
 
-export const shop: ShopFacts = { name: 'Marlpit Lane Saw & Engine', address: ['3 Marlpit Lane', 'Anytown'], phone: '000 0000', currency: 'USD', units: 'metric', labourRate: 95, tax: { parts: 7, labour: 0 } };
+export const shop: ShopFacts = {
+  name: 'Marlpit Lane Saw & Engine',
+  address: ['3 Marlpit Lane', 'Anytown'],
+  phone: '000 0000',
+  currency: 'USD',
+  units: 'metric',
+  labourRate: 95,
+  tax: { parts: 7, labour: 0 },
+};
 
 export function pageFor(name: string, topic: Topic, more: Partial<IslandProps> = {}): IslandProps {
   return {

@@ -16,7 +16,10 @@ it('nobody is told off while still typing', () => {
 });
 
 it('a box that was left says what is wrong with it', () => {
-  const left = changeFigures(changeFigures(start, { do: 'type', key: 'bore', value: '' }), { do: 'leave', path: 'bore' });
+  const left = changeFigures(changeFigures(start, { do: 'type', key: 'bore', value: '' }), {
+    do: 'leave',
+    path: 'bore',
+  });
   expect(visibleProblems([missing], left, undefined)).toEqual([missing]);
 });
 

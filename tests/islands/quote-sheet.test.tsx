@@ -24,22 +24,36 @@ function dataOf(raw: RawInputs): QuoteData {
 
 /** Two parts given as costs; every figure on the shop's side is one that no price, sum or year comes to. */
 const shopSide: RawInputs = {
-  quoteAs: 'lines', labourHours: 1.8, labourRate: 95, taxParts: 7, consumables: 6,
+  quoteAs: 'lines',
+  labourHours: 1.8,
+  labourRate: 95,
+  taxParts: 7,
+  consumables: 6,
   lines: [
     { part: 'Drive belt', quantity: 1, amount: 64.19, basis: 'margin', share: '40 %' },
     { part: 'Bearing', quantity: 2, amount: 11.37, basis: 'markup', share: '37 %' },
   ],
 };
-const letter: Letter = { ...emptyLetter('2026-03-02'), customer: 'J. Ortega', machine: 'MP-350 no. 11', work: 'Belt and bearings', number: '1182' };
-const sheet = (raw: RawInputs, more: Partial<Letter> = {}) => renderToString(<QuoteSheet id="sheet" data={dataOf(raw)} letter={{ ...letter, ...more }} shop={shop} />);
+const letter: Letter = {
+  ...emptyLetter('2026-03-02'),
+  customer: 'J. Ortega',
+  machine: 'MP-350 no. 11',
+  work: 'Belt and bearings',
+  number: '1182',
+};
+const sheet = (raw: RawInputs, more: Partial<Letter> = {}) =>
+  renderToString(<QuoteSheet id="sheet" data={dataOf(raw)} letter={{ ...letter, ...more }} shop={shop} />);
 const plain = (html: string) => html.replace(/<[^>]+>/g, ' ').replace(/\s+/g, ' ');
 
 /** Every text of a dictionary with the way to it; sentences with a gap are read with a figure in it. */
 function texts(words: object, path = ''): [string, string][] {
   return Object.entries(words).flatMap(([key, value]: [string, unknown]) => {
     const at = `${path}${key}`;
-    if (typeof value === 'function') return [[at, String((value as (gap: string) => string)('[gap]'))]] as [string, string][];
-    return typeof value === 'object' && value !== null ? texts(value, `${at}.`) : [[at, String(value)]] as [string, string][];
+    if (typeof value === 'function')
+      return [[at, String((value as (gap: string) => string)('[gap]'))]] as [string, string][];
+    return typeof value === 'object' && value !== null
+      ? texts(value, `${at}.`)
+      : ([[at, String(value)]] as [string, string][]);
   });
 }
 
@@ -63,7 +77,19 @@ describe.each(['en', 'es'] as const)('the sheet in %s', (language) => {
     const text = plain(html);
     const money = moneyWriter(language, 'USD');
     const data = dataOf(shopSide);
-    for (const part of ['Marlpit Lane Saw', '3 Marlpit Lane', '000 0000', 'J. Ortega', 'MP-350 no. 11', '1182', 'Drive belt', money(data.total), money(data.newPrice), dayWriter(language, 'USD')('2026-03-16')]) expect(text).toContain(part);
+    for (const part of [
+      'Marlpit Lane Saw',
+      '3 Marlpit Lane',
+      '000 0000',
+      'J. Ortega',
+      'MP-350 no. 11',
+      '1182',
+      'Drive belt',
+      money(data.total),
+      money(data.newPrice),
+      dayWriter(language, 'USD')('2026-03-16'),
+    ])
+      expect(text).toContain(part);
     expect(html).toContain(`lang="${language}"`);
   });
   it('shows no cost, markup or margin', () => {
@@ -83,16 +109,34 @@ describe.each(['en', 'es'] as const)('the sheet in %s', (language) => {
 
 describe('the lines of a quote', () => {
   it('add up to its total, to the cent', () => {
-    const line = fc.record({ part: fc.constant('Part'), quantity: fc.integer({ min: 1, max: 9 }), amount: fc.double({ min: 0, max: 999, noNaN: true }), basis: fc.constantFrom('price', 'markup', 'margin'), share: fc.integer({ min: 0, max: 90 }) });
-    fc.assert(fc.property(fc.array(line, { maxLength: 12 }), fc.double({ min: 0, max: 20, noNaN: true }), fc.boolean(), (lines, labourHours, itemised) => {
-      const data = dataOf({ ...shopSide, lines, labourHours, itemised });
-      const cents = quoteLines(data).reduce((sum, l) => sum + Math.round((l.amount ?? 0) * 100), 0);
-      expect(cents).toBe(Math.round(data.total * 100));
-    }), { numRuns: 150 });
+    const line = fc.record({
+      part: fc.constant('Part'),
+      quantity: fc.integer({ min: 1, max: 9 }),
+      amount: fc.double({ min: 0, max: 999, noNaN: true }),
+      basis: fc.constantFrom('price', 'markup', 'margin'),
+      share: fc.integer({ min: 0, max: 90 }),
+    });
+    fc.assert(
+      fc.property(
+        fc.array(line, { maxLength: 12 }),
+        fc.double({ min: 0, max: 20, noNaN: true }),
+        fc.boolean(),
+        (lines, labourHours, itemised) => {
+          const data = dataOf({ ...shopSide, lines, labourHours, itemised });
+          const cents = quoteLines(data).reduce((sum, l) => sum + Math.round((l.amount ?? 0) * 100), 0);
+          expect(cents).toBe(Math.round(data.total * 100));
+        },
+      ),
+      { numRuns: 150 },
+    );
   });
   it('keep one price where parts and labor do not stand apart on the bill', () => {
     const lines = quoteLines(dataOf({ ...shopSide, itemised: false }));
-    expect(lines.filter((l) => l.kind === 'part' || l.kind === 'labour').every((l) => l.price === undefined && l.amount === undefined)).toBe(true);
+    expect(
+      lines
+        .filter((l) => l.kind === 'part' || l.kind === 'labour')
+        .every((l) => l.price === undefined && l.amount === undefined),
+    ).toBe(true);
     expect(lines.map((l) => l.kind)).toEqual(['lump', 'part', 'part', 'tax']);
   });
   it('are one line when the quote is one total', () => {
@@ -109,10 +153,13 @@ describe('a quote', () => {
     expect(validUntil(emptyLetter('2026-02-20'))).toBe('2026-03-06');
     expect(validUntil({ ...emptyLetter('2026-02-20'), days: '30' })).toBe('2026-03-22');
   });
-  it.each([{ days: '' }, { days: 'soon' }, { days: '0' }, { date: '' }, { date: '12026-01-01' }])('with a slip in its day or days promises nothing', (slip) => {
-    expect(validUntil({ ...emptyLetter('2026-02-20'), ...slip })).toBeUndefined();
-    expect(sheet({ quote: 260 }, slip)).not.toContain('hold until');
-  });
+  it.each([{ days: '' }, { days: 'soon' }, { days: '0' }, { date: '' }, { date: '12026-01-01' }])(
+    'with a slip in its day or days promises nothing',
+    (slip) => {
+      expect(validUntil({ ...emptyLetter('2026-02-20'), ...slip })).toBeUndefined();
+      expect(sheet({ quote: 260 }, slip)).not.toContain('hold until');
+    },
+  );
   it('writes amounts as where the money comes from', () => {
     expect(moneyWriter('es', 'USD')(1300)).toBe('$1,300.00');
     expect(moneyWriter('es', 'EUR')(1300.5).replace(/\s/g, ' ')).toBe('1300,50 €');

@@ -19,10 +19,13 @@ function elements(html: string): Element[] {
   return all;
 }
 const attribute = (e: Element, name: string) => e.attrs.find((a) => a.name === name)?.value;
-const textOf = (e: Element): string => e.childNodes.map((n) => ('value' in n ? n.value : 'tagName' in n ? textOf(n) : '')).join('');
+const textOf = (e: Element): string =>
+  e.childNodes.map((n) => ('value' in n ? n.value : 'tagName' in n ? textOf(n) : '')).join('');
 
 it('there is a form for the four first calculators', () => {
-  expect(calculators.map((c) => c.name)).toEqual(expect.arrayContaining(['blade-speed', 'belt-tension', 'bearing-fit', 'repair-worth']));
+  expect(calculators.map((c) => c.name)).toEqual(
+    expect.arrayContaining(['blade-speed', 'belt-tension', 'bearing-fit', 'repair-worth']),
+  );
 });
 
 describe.each(calculators.map((c) => [c.name, c] as const))('%s', (name, { topic, Island }) => {
@@ -45,7 +48,9 @@ describe.each(calculators.map((c) => [c.name, c] as const))('%s', (name, { topic
   it('sets every formula of the working', () => {
     const steps = all.filter((e) => attribute(e, 'data-formula'));
     const within = (e: Element): Element[] => e.childNodes.flatMap((n) => ('tagName' in n ? [n, ...within(n)] : []));
-    expect(steps.filter((s) => !within(s).some((e) => e.tagName === 'math')).map((s) => attribute(s, 'data-formula'))).toEqual([]);
+    expect(
+      steps.filter((s) => !within(s).some((e) => e.tagName === 'math')).map((s) => attribute(s, 'data-formula')),
+    ).toEqual([]);
   });
 
   it('says that it is a worked example and keeps its boxes shut until they work', () => {
@@ -55,7 +60,9 @@ describe.each(calculators.map((c) => [c.name, c] as const))('%s', (name, { topic
   });
 
   it('gives every box a label of its own', () => {
-    const labels = new Map(all.filter((e) => e.tagName === 'label').map((e) => [attribute(e, 'for'), textOf(e).trim()]));
+    const labels = new Map(
+      all.filter((e) => e.tagName === 'label').map((e) => [attribute(e, 'for'), textOf(e).trim()]),
+    );
     const boxes = all.filter((e) => e.tagName === 'input' || e.tagName === 'select');
     expect(boxes.length).toBeGreaterThan(2);
     expect(boxes.filter((b) => !labels.get(attribute(b, 'id'))).map((b) => attribute(b, 'id'))).toEqual([]);
@@ -64,7 +71,9 @@ describe.each(calculators.map((c) => [c.name, c] as const))('%s', (name, { topic
   it('points to descriptions that exist, and uses no id twice', () => {
     const ids = all.map((e) => attribute(e, 'id')).filter((id): id is string => id !== undefined);
     expect(ids.filter((id, i) => ids.indexOf(id) !== i)).toEqual([]);
-    const wanted = all.flatMap((e) => [attribute(e, 'aria-describedby'), attribute(e, 'aria-labelledby')].flatMap((v) => v?.split(' ') ?? []));
+    const wanted = all.flatMap((e) =>
+      [attribute(e, 'aria-describedby'), attribute(e, 'aria-labelledby')].flatMap((v) => v?.split(' ') ?? []),
+    );
     expect(wanted.filter((id) => !ids.includes(id))).toEqual([]);
   });
 
@@ -75,7 +84,10 @@ describe.each(calculators.map((c) => [c.name, c] as const))('%s', (name, { topic
   it('gives its picture a title and a description', () => {
     for (const picture of all.filter((e) => e.tagName === 'svg' && attribute(e, 'role') === 'img')) {
       const named = attribute(picture, 'aria-labelledby')?.split(' ') ?? [];
-      expect(named.map((id) => textOf(all.find((e) => attribute(e, 'id') === id) as Element).length > 10)).toEqual([true, true]);
+      expect(named.map((id) => textOf(all.find((e) => attribute(e, 'id') === id) as Element).length > 10)).toEqual([
+        true,
+        true,
+      ]);
     }
   });
 

@@ -15,20 +15,36 @@ function listOf(raw: RawInputs) {
   if (!read.ok) throw new Error('These rows do not read.');
   return sortedList(read.inputs as Parameters<typeof sortedList>[0]);
 }
-const late: RawInputs = { start: '2026-03-02', tasks: [{ machine: 'Saw 1', task: 'Belt', base: '10 h', since: '14 h' }, { machine: 'Saw 2', task: 'Belt', base: '17.5 h' }] };
+const late: RawInputs = {
+  start: '2026-03-02',
+  tasks: [
+    { machine: 'Saw 1', task: 'Belt', base: '10 h', since: '14 h' },
+    { machine: 'Saw 2', task: 'Belt', base: '17.5 h' },
+  ],
+};
 
 describe('calendar entries', () => {
   it('put overdue work on the first day under the name it always has', () => {
     const [entry] = calendarEntries(listOf(late), '2026-03-02', 'shop.example');
-    expect(entry).toMatchObject({ date: '2026-03-02', title: 'Overdue: Saw 1: Belt', uid: 'saw-1.belt@shop.example', note: 'Was due on 2026-02-27.' });
+    expect(entry).toMatchObject({
+      date: '2026-03-02',
+      title: 'Overdue: Saw 1: Belt',
+      uid: 'saw-1.belt@shop.example',
+      note: 'Was due on 2026-02-27.',
+    });
   });
   it('stand once, however often the same row was typed', () => {
     const rows = { machine: 'Saw 1', task: 'Belt', base: '10 h' };
-    expect(calendarEntries(listOf({ start: '2026-03-02', tasks: [rows, rows] }), '2026-03-02', 'shop.example')).toHaveLength(1);
+    expect(
+      calendarEntries(listOf({ start: '2026-03-02', tasks: [rows, rows] }), '2026-03-02', 'shop.example'),
+    ).toHaveLength(1);
   });
   it('keep machines apart whatever script their names are in', () => {
     const tasks = ['Säge', 'Süge', 'Пила', '鋸'].map((machine) => ({ machine, task: 'Öl', base: '10 h' }));
-    expect(new Set(calendarEntries(listOf({ start: '2026-03-02', tasks }), '2026-03-02', 'shop.example').map((e) => e.uid)).size).toBe(4);
+    expect(
+      new Set(calendarEntries(listOf({ start: '2026-03-02', tasks }), '2026-03-02', 'shop.example').map((e) => e.uid))
+        .size,
+    ).toBe(4);
   });
   it('are named after the shop’s address, or what there is', () => {
     expect(siteOf('https://almanac.example/calculators/service-interval.html', 'localhost')).toBe('almanac.example');
@@ -39,10 +55,16 @@ describe('calendar entries', () => {
 
 describe('the table and the card', () => {
   it('hold every machine, the soonest first', () => {
-    expect(listRows(listOf(late)).map((r) => [r[0], r[2], r[5]])).toEqual([['Due on', 'Machine', 'Still to run (h)'], ['2026-02-27', 'Saw 1', -4], ['2026-03-14', 'Saw 2', 17.5]]);
+    expect(listRows(listOf(late)).map((r) => [r[0], r[2], r[5]])).toEqual([
+      ['Due on', 'Machine', 'Still to run (h)'],
+      ['2026-02-27', 'Saw 1', -4],
+      ['2026-03-14', 'Saw 2', 17.5],
+    ]);
   });
   it('never say that there is more time than there is', () => {
-    const html = renderToString(<WallCard id="card" heading="Due" start="2026-03-02" list={listOf(late)} shop={shop} />);
+    const html = renderToString(
+      <WallCard id="card" heading="Due" start="2026-03-02" list={listOf(late)} shop={shop} />,
+    );
     expect(html).toContain('overdue');
     expect(html).toContain('17.5 h');
     expect(html).not.toContain('18 h');
@@ -54,7 +76,11 @@ describe('the list', () => {
     const moved = toToday(example, '2026-11-25');
     expect(moved['start']).toBe('2026-11-25');
     // 49 days before the start in the worked example.
-    expect((moved['tasks'] as readonly RawInputs[]).map((t) => t['last'])).toEqual([undefined, undefined, '2026-10-07']);
+    expect((moved['tasks'] as readonly RawInputs[]).map((t) => t['last'])).toEqual([
+      undefined,
+      undefined,
+      '2026-10-07',
+    ]);
     const [before, after] = [listOf(example), listOf(moved)];
     expect(after.map((d) => [d.machine, d.task, d.days])).toEqual(before.map((d) => [d.machine, d.task, d.days]));
   });

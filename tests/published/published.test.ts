@@ -31,7 +31,10 @@ function compare(answer: Answer, key: string, wanted: Expected): void {
   const got = value.kind === 'quantity' ? toUnit(value.value, wanted.unit ?? value.units[0]) : value.value;
   // Without a stated tolerance the value must match but for the last bits of floating point.
   const allowed = wanted.abs ?? (wanted.rel ?? 1e-9) * Math.max(Math.abs(wanted.value), 1e-12);
-  expect(Math.abs(got - wanted.value), `${key}: got ${got}, source says ${wanted.value}, allowed difference ${allowed}`).toBeLessThanOrEqual(allowed);
+  expect(
+    Math.abs(got - wanted.value),
+    `${key}: got ${got}, source says ${wanted.value}, allowed difference ${allowed}`,
+  ).toBeLessThanOrEqual(allowed);
 }
 
 describe.each(files)('%s', (name) => {

@@ -27,7 +27,9 @@ afterAll(() => browser.close());
 async function hitsFor(page: Page, query: string): Promise<string[]> {
   await page.getByRole('searchbox').fill(query);
   await page.getByRole('status').filter({ hasText: query }).waitFor();
-  const links = await page.locator('.find-results a').evaluateAll((list) => list.map((a) => (a as HTMLAnchorElement).href));
+  const links = await page
+    .locator('.find-results a')
+    .evaluateAll((list) => list.map((a) => (a as HTMLAnchorElement).href));
   return links.map((href) => href.slice(root.length).replace(/#.*$/, ''));
 }
 
@@ -39,12 +41,19 @@ describe.each(['en', 'es'] as const)('search in %s', (lang) => {
     await page.getByRole('searchbox').and(page.locator(':enabled')).waitFor();
   });
 
-  it.each(queries.filter((q) => q.lang === lang).map((q) => [q.query, q] as const))('finds the page for "%s"', async (_, { query, first, among = [], also = [] }) => {
-    const hits = await hitsFor(page, query);
-    if (first) expect(hits[0]).toBe(first);
-    if (among.length > 0) expect(hits.slice(0, 4).some((h) => among.includes(h)), `${hits.slice(0, 4).join(', ')} holds none of ${among.join(', ')}`).toBe(true);
-    for (const page of also) expect(hits).toContain(page);
-  });
+  it.each(queries.filter((q) => q.lang === lang).map((q) => [q.query, q] as const))(
+    'finds the page for "%s"',
+    async (_, { query, first, among = [], also = [] }) => {
+      const hits = await hitsFor(page, query);
+      if (first) expect(hits[0]).toBe(first);
+      if (among.length > 0)
+        expect(
+          hits.slice(0, 4).some((h) => among.includes(h)),
+          `${hits.slice(0, 4).join(', ')} holds none of ${among.join(', ')}`,
+        ).toBe(true);
+      for (const page of also) expect(hits).toContain(page);
+    },
+  );
 });
 
 it('says so when no page holds the word, and offers help when nothing comes near', async () => {
@@ -80,6 +89,8 @@ it('shows only bench pages when asked', async () => {
   await page.goto(`${root}search.html?q=silica`);
   await page.locator('.find-results a').first().waitFor();
   await page.getByLabel('Bench pages').check();
-  await page.waitForFunction(() => [...document.querySelectorAll('.find-results a')].every((a) => !(a as HTMLAnchorElement).href.includes('/guides/')));
+  await page.waitForFunction(() =>
+    [...document.querySelectorAll('.find-results a')].every((a) => !(a as HTMLAnchorElement).href.includes('/guides/')),
+  );
   expect(await page.locator('.find-results a').count()).toBeGreaterThan(0);
 });

@@ -139,15 +139,20 @@ test('files with the wrong name, ending or folder are told', async () => {
 
 test('the report gives file, line, what was found and what is wanted, and ends with a count', () => {
   const problem = { file: 'content/jobs/a.mdx', line: 3, field: 'title', got: '"A"', allowed: 'at least 3 letters' };
-  expect(report([problem])).toBe('content/jobs/a.mdx:3  title\n    found:  "A"\n    wanted: at least 3 letters\n\n1 problem in content/.');
+  expect(report([problem])).toBe(
+    'content/jobs/a.mdx:3  title\n    found:  "A"\n    wanted: at least 3 letters\n\n1 problem in content/.',
+  );
 });
 
 test('a build of broken content stops with the list, exit code 1 and no stack trace', async () => {
   const config = fileURLToPath(new URL('fixtures/broken-site/', import.meta.url));
   const astro = fileURLToPath(new URL('../../node_modules/astro/bin/astro.mjs', import.meta.url));
   const outcome = await new Promise<{ code: number; text: string }>((done) => {
-    execFile(process.execPath, [astro, 'build', '--root', config], { env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', NO_COLOR: '1' } }, (error, stdout, stderr) =>
-      done({ code: Number(error?.code ?? 0), text: stdout + stderr }),
+    execFile(
+      process.execPath,
+      [astro, 'build', '--root', config],
+      { env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', NO_COLOR: '1' } },
+      (error, stdout, stderr) => done({ code: Number(error?.code ?? 0), text: stdout + stderr }),
     );
   });
   expect(outcome.code).toBe(1);

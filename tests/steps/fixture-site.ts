@@ -12,8 +12,17 @@ const astro = fileURLToPath(new URL('../../node_modules/astro/bin/astro.mjs', im
 export async function buildFixtureSite(): Promise<string> {
   const folder = await mkdtemp(join(tmpdir(), 'almanac-fixture-'));
   const dist = join(folder, 'dist');
-  await promisify(execFile)(process.execPath, [astro, 'build', '--root', join(here, 'fixtures/site'), '--outDir', dist], {
-    env: { ...process.env, ASTRO_TELEMETRY_DISABLED: '1', NODE_ENV: 'production', FIXTURE_CACHE: join(folder, 'cache') },
-  });
+  await promisify(execFile)(
+    process.execPath,
+    [astro, 'build', '--root', join(here, 'fixtures/site'), '--outDir', dist],
+    {
+      env: {
+        ...process.env,
+        ASTRO_TELEMETRY_DISABLED: '1',
+        NODE_ENV: 'production',
+        FIXTURE_CACHE: join(folder, 'cache'),
+      },
+    },
+  );
   return dist;
 }

@@ -25,7 +25,14 @@ async function find(words: string, options: SearchOptions = {}): Promise<Found> 
   const seen = new Set(asTyped.map((r) => r.id));
   const results = ours === undefined ? asTyped : [...asTyped, ...(await ask(ours)).filter((r) => !seen.has(r.id))];
   const fragments = await Promise.all(results.slice(0, options.limit ?? 20).map((r) => r.data()));
-  return { total: results.length, hits: fragments.map(toHit), missing: missingWords(words, fragments.map((f) => `${f.meta['title'] ?? ''} ${f.content}`)) };
+  return {
+    total: results.length,
+    hits: fragments.map(toHit),
+    missing: missingWords(
+      words,
+      fragments.map((f) => `${f.meta['title'] ?? ''} ${f.content}`),
+    ),
+  };
 }
 
 function toHit(f: Fragment): Hit {

@@ -9,7 +9,9 @@ export function put(name: string, base64: string): void {
   arrived.set(name, base64);
 }
 
-export async function hostFetch(address: string): Promise<{ ok: boolean; status: number; json: () => Promise<unknown>; arrayBuffer: () => Promise<ArrayBuffer> }> {
+export async function hostFetch(
+  address: string,
+): Promise<{ ok: boolean; status: number; json: () => Promise<unknown>; arrayBuffer: () => Promise<ArrayBuffer> }> {
   const name = address.replace(/^.*\/pagefind\//, '').replace(/\?.*$/, '');
   if (!arrived.has(name)) await addScript(new URL(`${name}.js`, here).href);
   const bytes = Uint8Array.from(atob(arrived.get(name) ?? ''), (letter) => letter.charCodeAt(0));

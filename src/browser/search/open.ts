@@ -19,7 +19,8 @@ function addScript(): Promise<SearchEngine> {
   return new Promise((done, failed) => {
     const tag = document.createElement('script');
     tag.src = new URL('pagefind/engine.js', root).href;
-    tag.onload = () => (globalThis.almanacSearch ? done(globalThis.almanacSearch) : failed(new Error('The search engine did not start.')));
+    tag.onload = () =>
+      globalThis.almanacSearch ? done(globalThis.almanacSearch) : failed(new Error('The search engine did not start.'));
     tag.onerror = () => {
       tag.remove();
       failed(new Error('The search engine could not be loaded.'));

@@ -17,8 +17,16 @@ declare module 'almanac:pagefind' {
     readonly filters: Readonly<Record<string, readonly string[]>>;
   }
   interface Instance {
-    search(words: string, options?: { filters?: Record<string, unknown> }): Promise<{ results: readonly { readonly id: string; data(): Promise<Fragment> }[] }>;
+    search(
+      words: string,
+      options?: { filters?: Record<string, unknown> },
+    ): Promise<{ results: readonly { readonly id: string; data(): Promise<Fragment> }[] }>;
     filters(): Promise<unknown>;
   }
-  export function createInstance(options: { basePath: string; baseUrl: string; noWorker: boolean; excerptLength?: number }): Instance;
+  export function createInstance(options: {
+    basePath: string;
+    baseUrl: string;
+    noWorker: boolean;
+    excerptLength?: number;
+  }): Instance;
 }

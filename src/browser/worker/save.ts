@@ -6,7 +6,13 @@ export type FileList = Readonly<Record<string, string>>;
 const hashHeader = 'x-almanac-hash';
 const atOnce = 12;
 
-export async function saveAll(files: FileList, scope: string, into: Cache, older: readonly Cache[], tell: (done: number) => void): Promise<void> {
+export async function saveAll(
+  files: FileList,
+  scope: string,
+  into: Cache,
+  older: readonly Cache[],
+  tell: (done: number) => void,
+): Promise<void> {
   const waiting = Object.entries(files);
   let done = 0;
   const failures: unknown[] = [];
@@ -38,7 +44,10 @@ async function saveOne(address: string, hash: string, into: Cache, older: readon
   const bytes = await response.arrayBuffer();
   // A site that is half-way through being published must not become the saved edition.
   if (!response.ok || (await sha256(bytes)) !== hash) throw new Error(`${address} is not the file this edition names.`);
-  const headers = { 'content-type': response.headers.get('content-type') ?? 'application/octet-stream', [hashHeader]: hash };
+  const headers = {
+    'content-type': response.headers.get('content-type') ?? 'application/octet-stream',
+    [hashHeader]: hash,
+  };
   await into.put(address, new Response(bytes, { headers }));
 }
 

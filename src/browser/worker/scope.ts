@@ -15,7 +15,10 @@ export interface MessageEvent {
 
 export interface WorkerScope {
   readonly registration: { readonly scope: string };
-  readonly clients: { claim(): Promise<void>; matchAll(options: { includeUncontrolled: boolean }): Promise<readonly { postMessage(message: unknown): void }[]> };
+  readonly clients: {
+    claim(): Promise<void>;
+    matchAll(options: { includeUncontrolled: boolean }): Promise<readonly { postMessage(message: unknown): void }[]>;
+  };
   skipWaiting(): Promise<void>;
   addEventListener(type: 'install' | 'activate', listener: (event: WaitingEvent) => void): void;
   addEventListener(type: 'fetch', listener: (event: FetchEvent) => void): void;

@@ -40,7 +40,8 @@ async function answer(request: Request): Promise<Response> {
   const path = decodeURIComponent(url.pathname.slice(new URL(scope).pathname.length));
   const file = findFile(path, (f) => Object.hasOwn(FILES, f));
   if (file === undefined) return fromNetwork(request);
-  if (request.mode === 'navigate' && !sameDepth(path, file)) return Response.redirect(scope + encodePath(file) + url.search);
+  if (request.mode === 'navigate' && !sameDepth(path, file))
+    return Response.redirect(scope + encodePath(file) + url.search);
   const saved = await (await caches.open(name)).match(scope + encodePath(file));
   return saved ?? fetch(request);
 }

@@ -14,7 +14,9 @@ export interface Callable {
   readonly compute: (inputs: Inputs) => Result;
 }
 
-export type AnswerLine = { readonly broken: string; readonly out?: never } | { readonly broken?: never; readonly out: { ok: boolean; [key: string]: unknown } };
+export type AnswerLine =
+  | { readonly broken: string; readonly out?: never }
+  | { readonly broken?: never; readonly out: { ok: boolean; [key: string]: unknown } };
 
 export function answerLine(line: string, callable: Callable): AnswerLine {
   let raw: unknown;
@@ -24,7 +26,8 @@ export function answerLine(line: string, callable: Callable): AnswerLine {
   } catch (error) {
     return { broken: (error as Error).message };
   }
-  if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return { broken: `received ${JSON.stringify(raw)}` };
+  if (typeof raw !== 'object' || raw === null || Array.isArray(raw))
+    return { broken: `received ${JSON.stringify(raw)}` };
   const read = readInputs(callable.fields, raw as RawInputs, { sum: readSum });
   if (!read.ok) return { out: problemsOut('problems' in read ? read.problems : [], callable) };
   const result = callable.compute(read.inputs);

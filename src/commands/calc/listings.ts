@@ -5,7 +5,10 @@ import type { Topic } from '../../core/contract/topic.ts';
 
 export function listTopics(topics: Readonly<Record<string, Topic>>): string {
   return Object.entries(topics)
-    .flatMap(([name, topic]) => [`${name}  ${topic.title}`, ...Object.entries(topic.blocks).map(([b, { what }]) => `  ${name}/${b}  ${what}`)])
+    .flatMap(([name, topic]) => [
+      `${name}  ${topic.title}`,
+      ...Object.entries(topic.blocks).map(([b, { what }]) => `  ${name}/${b}  ${what}`),
+    ])
     .join('\n');
 }
 

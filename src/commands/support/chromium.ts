@@ -4,7 +4,10 @@ import { delimiter, join } from 'node:path';
 import { run } from './command.ts';
 
 const names = ['chromium', 'chromium-browser', 'chrome'];
-const usualPlaces = ['/Applications/Chromium.app/Contents/MacOS/Chromium', 'C:\\Program Files\\Chromium\\Application\\chrome.exe'];
+const usualPlaces = [
+  '/Applications/Chromium.app/Contents/MacOS/Chromium',
+  'C:\\Program Files\\Chromium\\Application\\chrome.exe',
+];
 
 export function findChromium(): string | undefined {
   const named = process.env['CHROMIUM_PATH'];

@@ -7,7 +7,11 @@ export const projectFolder = fileURLToPath(new URL('../../../', import.meta.url)
 const environment = { ...process.env, ASTRO_TELEMETRY_DISABLED: '1' };
 
 /** Waits for a program and gives its exit code; its output goes to the terminal. */
-export function run(program: string, args: readonly string[], extra: Readonly<Record<string, string>> = {}): Promise<number> {
+export function run(
+  program: string,
+  args: readonly string[],
+  extra: Readonly<Record<string, string>> = {},
+): Promise<number> {
   return new Promise((done) => {
     const child = spawn(program, args, { cwd: projectFolder, stdio: 'inherit', env: { ...environment, ...extra } });
     child.on('error', (error) => {
@@ -18,7 +22,11 @@ export function run(program: string, args: readonly string[], extra: Readonly<Re
   });
 }
 
-export function runNode(script: string, args: readonly string[], extra?: Readonly<Record<string, string>>): Promise<number> {
+export function runNode(
+  script: string,
+  args: readonly string[],
+  extra?: Readonly<Record<string, string>>,
+): Promise<number> {
   return run(process.execPath, [`${projectFolder}${script}`, ...args], extra);
 }
 

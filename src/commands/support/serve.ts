@@ -74,15 +74,18 @@ async function listen(server: Server, port: number): Promise<number> {
 }
 
 async function answer(top: string, base: string, request: IncomingMessage, response: ServerResponse): Promise<void> {
-  if (request.method !== 'GET' && request.method !== 'HEAD') return void response.writeHead(405, { allow: 'GET, HEAD' }).end();
+  if (request.method !== 'GET' && request.method !== 'HEAD')
+    return void response.writeHead(405, { allow: 'GET, HEAD' }).end();
   const [rawPath = '/', query] = (request.url ?? '/').split('?', 2);
   const path = decode(rawPath);
   if (path === undefined) return void response.writeHead(400).end();
-  if (!path.startsWith(base)) return path + '/' === base ? redirect(response, base) : send(top, undefined, request, response);
+  if (!path.startsWith(base))
+    return path + '/' === base ? redirect(response, base) : send(top, undefined, request, response);
   const inside = path.slice(base.length);
   const found = await find(top, inside);
   // Links on a page are relative: /jobs/x/ would count one folder too many.
-  if (found && inside.endsWith('/') && !found.endsWith('index.html')) return redirect(response, base + encodePath(found) + (query === undefined ? '' : `?${query}`));
+  if (found && inside.endsWith('/') && !found.endsWith('index.html'))
+    return redirect(response, base + encodePath(found) + (query === undefined ? '' : `?${query}`));
   return send(top, found, request, response);
 }
 
@@ -114,12 +117,22 @@ async function find(top: string, inside: string): Promise<string | undefined> {
   return undefined;
 }
 
-async function send(top: string, found: string | undefined, request: IncomingMessage, response: ServerResponse): Promise<void> {
+async function send(
+  top: string,
+  found: string | undefined,
+  request: IncomingMessage,
+  response: ServerResponse,
+): Promise<void> {
   const file = found ?? (await find(top, '404.html'));
   const status = found === undefined ? 404 : 200;
-  if (file === undefined) return void response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('Not found');
+  if (file === undefined)
+    return void response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('Not found');
   const type = types[extname(file).toLowerCase()] ?? 'application/octet-stream';
-  const headers: Record<string, string> = { 'content-type': type, 'cache-control': 'no-cache', 'x-content-type-options': 'nosniff' };
+  const headers: Record<string, string> = {
+    'content-type': type,
+    'cache-control': 'no-cache',
+    'x-content-type-options': 'nosniff',
+  };
   const gzip = packs.test(type) && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');
   if (gzip) Object.assign(headers, { 'content-encoding': 'gzip', vary: 'accept-encoding' });
   response.writeHead(status, headers);

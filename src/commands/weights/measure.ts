@@ -32,9 +32,14 @@ export class Scales {
   page(file: string): Weight {
     const { elements } = parsePage(file, readFileSync(join(this.#dist, file), 'utf8'));
     const near = (address: string) => decodeURI(posix.join(posix.dirname(file), address));
-    const sum = (addresses: Iterable<string>) => [...new Set(addresses)].reduce((total, address) => total + this.gzip(near(address)), 0);
-    const sheets = elements.filter((e) => e.tag === 'link' && e.attributes['rel'] === 'stylesheet').map((e) => e.attributes['href'] ?? '');
-    const scripts = elements.filter((e) => e.tag === 'script' && e.attributes['src'] !== undefined).map((e) => e.attributes['src'] ?? '');
+    const sum = (addresses: Iterable<string>) =>
+      [...new Set(addresses)].reduce((total, address) => total + this.gzip(near(address)), 0);
+    const sheets = elements
+      .filter((e) => e.tag === 'link' && e.attributes['rel'] === 'stylesheet')
+      .map((e) => e.attributes['href'] ?? '');
+    const scripts = elements
+      .filter((e) => e.tag === 'script' && e.attributes['src'] !== undefined)
+      .map((e) => e.attributes['src'] ?? '');
     return { file, html: this.gzip(file), css: sum(sheets), js: sum(scripts) };
   }
 }

@@ -33,7 +33,9 @@ export function dateText(number: number): string {
   const z = Math.floor(number) + 719468;
   const era = Math.floor(z / 146097);
   const inEra = z - era * 146097;
-  const yearOfEra = Math.floor((inEra - Math.floor(inEra / 1460) + Math.floor(inEra / 36524) - Math.floor(inEra / 146096)) / 365);
+  const yearOfEra = Math.floor(
+    (inEra - Math.floor(inEra / 1460) + Math.floor(inEra / 36524) - Math.floor(inEra / 146096)) / 365,
+  );
   const inYear = inEra - (365 * yearOfEra + Math.floor(yearOfEra / 4) - Math.floor(yearOfEra / 100));
   const shifted = Math.floor((5 * inYear + 2) / 153);
   const day = inYear - Math.floor((153 * shifted + 2) / 5) + 1;

@@ -1,5 +1,13 @@
 /** Chance: lives of parts and repeatable random numbers, shared by the topics on money, parts, order and intervals. Not a calculator itself. */
 export { gamma, gammaShare } from './gamma.ts';
-export { survival, hazardRate, meanLife, meanServiceUpTo, meanRemainingLife, ageAtShare, type Life } from './weibull.ts';
+export {
+  survival,
+  hazardRate,
+  meanLife,
+  meanServiceUpTo,
+  meanRemainingLife,
+  ageAtShare,
+  type Life,
+} from './weibull.ts';
 export { fitLife, type LifeRecord } from './fit.ts';
 export { randomFrom, triangle } from './random.ts';

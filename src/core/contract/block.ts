@@ -21,7 +21,8 @@ export interface Block {
   readonly compute: (inputs: Inputs) => Result;
 }
 
-export type BlockOutcome<G extends string> = Readonly<Partial<Record<G, number | string>>> | { readonly problem: Problem };
+export type BlockOutcome<G extends string> =
+  Readonly<Partial<Record<G, number | string>>> | { readonly problem: Problem };
 
 interface BlockSpec<T extends readonly Field[], G extends string> {
   readonly what: string;
@@ -42,7 +43,9 @@ export function block<const T extends readonly Field[], G extends string>(spec: 
       const out = spec.run(inputs);
       if (isProblem(out)) return { ok: false, problems: [out.problem] };
       const keys = Object.keys(spec.gives) as G[];
-      const values = keys.filter((k) => out[k] !== undefined).map((k) => named(k, spec.gives[k], out[k] as number | string));
+      const values = keys
+        .filter((k) => out[k] !== undefined)
+        .map((k) => named(k, spec.gives[k], out[k] as number | string));
       return { ok: true, values, working: [], cautions: [] };
     }),
   };
@@ -58,4 +61,3 @@ function named(key: string, gives: Gives, value: number | string): Value {
   const shown = { kind: 'quantity' as const, key, label: gives.label, value, units: gives.units };
   return gives.decimals ? { ...shown, decimals: gives.decimals } : shown;
 }
-

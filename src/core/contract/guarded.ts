@@ -8,7 +8,10 @@ import type { Answer, Result, Value } from './result.ts';
  * their limits never reach `run`, inputs not asked for are dropped, and a result that is
  * not a finite number becomes a problem instead of a figure.
  */
-export function guarded<const T extends readonly Field[]>(fields: T, run: (inputs: InputsOf<T>) => Result): (inputs: Inputs) => Result {
+export function guarded<const T extends readonly Field[]>(
+  fields: T,
+  run: (inputs: InputsOf<T>) => Result,
+): (inputs: Inputs) => Result {
   return (inputs) => {
     const asked = dropUnasked(fields, inputs);
     const problems = checkInputs(fields, asked);

@@ -67,7 +67,8 @@ function range(s: Spoken): string {
   const low = field.min === undefined ? undefined : limit({ ...s, data: { min: field.min } }, 'min');
   const high = field.max === undefined ? undefined : limit({ ...s, data: { max: field.max } }, 'max');
   const above = 'above' in field && field.above === true;
-  if (low !== undefined && high !== undefined) return above ? `more than ${low} and at most ${high}` : `between ${low} and ${high}`;
+  if (low !== undefined && high !== undefined)
+    return above ? `more than ${low} and at most ${high}` : `between ${low} and ${high}`;
   return low !== undefined ? `${above ? 'more than' : 'at least'} ${low}` : `at most ${high}`;
 }
 
@@ -88,15 +89,21 @@ const sentences: Readonly<Record<string, (s: Spoken) => string>> = {
   missing: ({ label }) => `Enter the ${lower(label)}.`,
   'not-a-number': (s) => `${s.label} must be ${exampleFor(s)}; "${s.data['got']}" is not.`,
   'two-points': (s) => `${s.label}: "${s.data['got']}" has more than one decimal point. Write it with one, like 1.23.`,
-  'two-readings': (s) => `${s.label}: "${s.data['got']}" can be read two ways. Write it without a thousands mark, like 1234.5 or 1.2345.`,
-  'mixed-fraction': (s) => `${s.label}: in "${s.data['got']}" the fraction is not smaller than one. Write it like 1-3/16.`,
+  'two-readings': (s) =>
+    `${s.label}: "${s.data['got']}" can be read two ways. Write it without a thousands mark, like 1234.5 or 1.2345.`,
+  'mixed-fraction': (s) =>
+    `${s.label}: in "${s.data['got']}" the fraction is not smaller than one. Write it like 1-3/16.`,
   'zero-denominator': (s) => `${s.label}: "${s.data['got']}" divides by zero.`,
   'unknown-unit': (s) => `${s.label}: the unit in "${s.data['got']}" is not known here. Try ${exampleUnits(s)}.`,
-  'wrong-dimension': (s) => `${s.label} must be ${dimensionWord(String(s.data['wanted']))}; "${s.data['got']}" is ${dimensionWord(String(s.data['is']))}. Try ${exampleUnits(s)}.`,
-  'not-one-quantity': (s) => `${s.label}: "${s.data['got']}" is not one measure. Write it like 5 ft 3 in, or as a sum with + between.`,
+  'wrong-dimension': (s) =>
+    `${s.label} must be ${dimensionWord(String(s.data['wanted']))}; "${s.data['got']}" is ${dimensionWord(String(s.data['is']))}. Try ${exampleUnits(s)}.`,
+  'not-one-quantity': (s) =>
+    `${s.label}: "${s.data['got']}" is not one measure. Write it like 5 ft 3 in, or as a sum with + between.`,
   'unit-each': (s) => `${s.label}: in the sum "${s.data['got']}" give every part its unit, like 3/8 in + 0.002 in.`,
-  'sum-not-readable': (s) => `${s.label}: the sum "${s.data['got']}" can't be worked out. Write it like 3/8 in + 0.002 in.`,
-  'sum-wrong-dimension': (s) => `${s.label}: the sum "${s.data['got']}" does not come to ${dimensionWord(s.field?.kind === 'quantity' ? s.field.dimension : 'a number')}.`,
+  'sum-not-readable': (s) =>
+    `${s.label}: the sum "${s.data['got']}" can't be worked out. Write it like 3/8 in + 0.002 in.`,
+  'sum-wrong-dimension': (s) =>
+    `${s.label}: the sum "${s.data['got']}" does not come to ${dimensionWord(s.field?.kind === 'quantity' ? s.field.dimension : 'a number')}.`,
   'no-temperature-sum': (s) => `${s.label}: temperatures are not added up. Write one temperature, like 20 °C.`,
   'no-unit-wanted': (s) => `${s.label} must be a plain number without a unit, like 30; "${s.data['got']}" is not.`,
   'too-small': (s) => `${s.label} must be ${range(s)}; ${limit(s, 'got')} is too small.`,
@@ -108,13 +115,16 @@ const sentences: Readonly<Record<string, (s: Spoken) => string>> = {
   'not-yes-no': (s) => `${s.label} must be yes or no; "${s.data['got']}" is neither.`,
   'not-text': (s) => `${s.label} must be text; "${s.data['got']}" is not.`,
   'too-long': (s) => `${s.label} must have at most ${s.data['max']} characters; it has ${s.data['got']}.`,
-  'not-the-pattern': (s) => `${s.label} must be ${s.field?.kind === 'text' && s.field.patternSays ? s.field.patternSays : 'written another way'}; "${s.data['got']}" is not.`,
+  'not-the-pattern': (s) =>
+    `${s.label} must be ${s.field?.kind === 'text' && s.field.patternSays ? s.field.patternSays : 'written another way'}; "${s.data['got']}" is not.`,
   'not-rows': ({ label }) => `${label} must be a list of rows.`,
   'not-a-row': ({ label, data }) => `${label}, row ${data['row']}: ${data['got']} is not a row of named figures.`,
-  'too-few-rows': ({ label, data }) => `${label} needs at least ${data['min']} ${Number(data['min']) === 1 ? 'row' : 'rows'}; it has ${data['got']}.`,
+  'too-few-rows': ({ label, data }) =>
+    `${label} needs at least ${data['min']} ${Number(data['min']) === 1 ? 'row' : 'rows'}; it has ${data['got']}.`,
   'too-many-rows': ({ label, data }) => `${label} takes at most ${data['max']} rows; it has ${data['got']}.`,
   'unknown-field': ({ name, data }) => `There is no field called "${name}". Allowed: ${data['allowed']}.`,
-  'no-number': ({ data }) => `These figures together give no number for ${data['value']}. Check that none of them is out of the ordinary.`,
+  'no-number': ({ data }) =>
+    `These figures together give no number for ${data['value']}. Check that none of them is out of the ordinary.`,
 };
 
 export const sharedProblemCodes: readonly string[] = Object.keys(sentences);

@@ -4,7 +4,15 @@
  */
 import { checkInputs, isAsked } from './check-inputs.ts';
 import type { Field, Inputs, InputValue, RawInputs, RawValue, SingleField } from './field.ts';
-import { fromUnit, pick, readQuantity, type Read, type UnitKey, type UnitSystem, type Wanted } from '../quantity/index.ts';
+import {
+  fromUnit,
+  pick,
+  readQuantity,
+  type Read,
+  type UnitKey,
+  type UnitSystem,
+  type Wanted,
+} from '../quantity/index.ts';
 import { normalise, readNumber } from '../quantity/number.ts';
 import type { Problem } from './result.ts';
 
@@ -70,7 +78,8 @@ function readField(field: Field, raw: RawValue, options: ReadOptions): Outcome {
 
 function readRows(field: Extract<Field, { kind: 'rows' }>, raw: RawValue, options: ReadOptions): Outcome {
   const given = raw ?? field.default;
-  if (given === undefined) return field.optional ? { value: undefined } : { problems: [{ field: field.key, code: 'missing' }] };
+  if (given === undefined)
+    return field.optional ? { value: undefined } : { problems: [{ field: field.key, code: 'missing' }] };
   if (!Array.isArray(given)) return { problems: [{ field: field.key, code: 'not-rows' }] };
   const rows: Inputs[] = [];
   const problems: Problem[] = [];
@@ -88,9 +97,12 @@ function readRows(field: Extract<Field, { kind: 'rows' }>, raw: RawValue, option
 }
 
 function readSingle(field: SingleField, raw: RawValue, options: ReadOptions): Outcome {
-  const bad = (code: string, data?: Problem['data']): Outcome => ({ problems: [data ? { field: field.key, code, data } : { field: field.key, code }] });
+  const bad = (code: string, data?: Problem['data']): Outcome => ({
+    problems: [data ? { field: field.key, code, data } : { field: field.key, code }],
+  });
   if (raw === undefined || raw === null) {
-    if (field.default !== undefined) return { value: field.kind === 'quantity' ? fromUnit(field.default, field.units[0]) : field.default };
+    if (field.default !== undefined)
+      return { value: field.kind === 'quantity' ? fromUnit(field.default, field.units[0]) : field.default };
     return field.optional ? { value: undefined } : bad('missing');
   }
   if (typeof raw === 'string' && raw.trim() === '') return field.optional ? { value: undefined } : bad('missing');
@@ -106,7 +118,9 @@ function readSingle(field: SingleField, raw: RawValue, options: ReadOptions): Ou
       return typeof raw === 'string' ? readPlainNumber(field.key, raw) : bad('not-a-number', { got: String(raw) });
     case 'yes-no': {
       const yes = /^(true|yes|on|y|s[ií])$/i.test(String(raw).trim());
-      return yes || /^(false|no|off|n)$/i.test(String(raw).trim()) ? { value: yes } : bad('not-yes-no', { got: String(raw) });
+      return yes || /^(false|no|off|n)$/i.test(String(raw).trim())
+        ? { value: yes }
+        : bad('not-yes-no', { got: String(raw) });
     }
     case 'choice':
     case 'text':
@@ -115,7 +129,10 @@ function readSingle(field: SingleField, raw: RawValue, options: ReadOptions): Ou
 }
 
 function readTyped(field: Extract<SingleField, { kind: 'quantity' }>, raw: string, options: ReadOptions): Outcome {
-  const wanted = { dimension: field.dimension, unit: options.units?.[field.key] ?? pick(field.units, options.system ?? 'metric') };
+  const wanted = {
+    dimension: field.dimension,
+    unit: options.units?.[field.key] ?? pick(field.units, options.system ?? 'metric'),
+  };
   const read = readQuantity(raw, wanted);
   const done = 'sum' in read && options.sum ? options.sum(raw, wanted) : read;
   if (done.ok) return { value: done.si, said: done.said };
@@ -127,5 +144,7 @@ function readPlainNumber(field: string, raw: string): Outcome {
   const text = normalise(raw);
   const read = readNumber(text);
   if (!read.ok) return { problems: [{ field, code: read.code, data: { got: raw } }] };
-  return read.rest.trim() === '' ? { value: read.value } : { problems: [{ field, code: 'no-unit-wanted', data: { got: raw } }] };
+  return read.rest.trim() === ''
+    ? { value: read.value }
+    : { problems: [{ field, code: 'no-unit-wanted', data: { got: raw } }] };
 }

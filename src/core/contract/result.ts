@@ -104,7 +104,9 @@ export function refuse(field: string, code: string, data?: Problem['data']): Ref
 }
 
 /** The value type of a kind; plain numbers, counts and money share one. */
-export type ValueOfKind<K extends Value['kind']> = K extends NumberValue['kind'] ? NumberValue : Extract<Value, { kind: K }>;
+export type ValueOfKind<K extends Value['kind']> = K extends NumberValue['kind']
+  ? NumberValue
+  : Extract<Value, { kind: K }>;
 
 /** Finds a value by key; for tests and for drawings, which know what they asked for. */
 export function valueOf<K extends Value['kind']>(answer: Answer, key: string, kind: K): ValueOfKind<K> {

@@ -6,7 +6,10 @@ import type { UnitSystem } from '../quantity/format.ts';
 
 export interface Say {
   /** Formats an SI number for the reader's unit system: say.quantity(x, ['mm', 'in']). */
-  quantity: (si: number, units: readonly [import('../quantity/units.ts').UnitKey, import('../quantity/units.ts').UnitKey]) => string;
+  quantity: (
+    si: number,
+    units: readonly [import('../quantity/units.ts').UnitKey, import('../quantity/units.ts').UnitKey],
+  ) => string;
   money: (amount: number) => string;
   system: UnitSystem;
 }

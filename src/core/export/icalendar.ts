@@ -24,11 +24,21 @@ export interface CalendarOptions {
  */
 export function calendarText(events: readonly CalendarEvent[], { stamp, product, name }: CalendarOptions): string {
   const lines = [
-    'BEGIN:VCALENDAR', 'VERSION:2.0', `PRODID:${escapeText(product)}`, 'CALSCALE:GREGORIAN', 'METHOD:PUBLISH',
+    'BEGIN:VCALENDAR',
+    'VERSION:2.0',
+    `PRODID:${escapeText(product)}`,
+    'CALSCALE:GREGORIAN',
+    'METHOD:PUBLISH',
     ...(name === undefined ? [] : [`NAME:${escapeText(name)}`]),
     ...events.flatMap((e) => [
-      'BEGIN:VEVENT', `UID:${escapeText(e.uid)}`, `DTSTAMP:${stamp}`, `DTSTART;VALUE=DATE:${e.date.replaceAll('-', '')}`, `SUMMARY:${escapeText(e.title)}`,
-      ...(e.note === undefined ? [] : [`DESCRIPTION:${escapeText(e.note)}`]), 'TRANSP:TRANSPARENT', 'END:VEVENT',
+      'BEGIN:VEVENT',
+      `UID:${escapeText(e.uid)}`,
+      `DTSTAMP:${stamp}`,
+      `DTSTART;VALUE=DATE:${e.date.replaceAll('-', '')}`,
+      `SUMMARY:${escapeText(e.title)}`,
+      ...(e.note === undefined ? [] : [`DESCRIPTION:${escapeText(e.note)}`]),
+      'TRANSP:TRANSPARENT',
+      'END:VEVENT',
     ]),
     'END:VCALENDAR',
   ];

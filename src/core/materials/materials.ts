@@ -24,10 +24,31 @@ const shigley = 'shigley-a5';
 const callister = 'callister-expansion';
 const memory = 'materials-memory';
 
-function material(label: string, E: number, nu: number, elasticSource: string, alpha: number, alphaSource: string, rest: readonly [number, number, number], light = false): Material {
-  return { label, E: E * 1e9, nu, elasticSource, alpha: alpha * 1e-6, alphaSource, density: rest[0], heat: rest[1], strength: rest[2] * 1e6, light };
+function material(
+  label: string,
+  E: number,
+  nu: number,
+  elasticSource: string,
+  alpha: number,
+  alphaSource: string,
+  rest: readonly [number, number, number],
+  light = false,
+): Material {
+  return {
+    label,
+    E: E * 1e9,
+    nu,
+    elasticSource,
+    alpha: alpha * 1e-6,
+    alphaSource,
+    density: rest[0],
+    heat: rest[1],
+    strength: rest[2] * 1e6,
+    light,
+  };
 }
 
+// prettier-ignore
 export const materials = {
   'carbon-steel': material('Carbon steel', 207, 0.292, shigley, 11.7, callister, [7850, 486, 300]),
   'alloy-steel': material('Alloy steel, hardened and tempered', 207, 0.292, shigley, 12.3, callister, [7850, 477, 650]),
@@ -51,6 +72,20 @@ function option<K extends MaterialKey>(value: K) {
   return { value, label: materials[value].label };
 }
 
-export const housingMaterials = [option('aluminium-die-cast'), option('aluminium-cast'), option('aluminium-wrought'), option('magnesium'), option('grey-iron'), option('ductile-iron'), option('carbon-steel')] as const;
-export const shaftMaterials = [option('carbon-steel'), option('alloy-steel'), option('bearing-steel'), option('ductile-iron'), option('aluminium-wrought')] as const;
+export const housingMaterials = [
+  option('aluminium-die-cast'),
+  option('aluminium-cast'),
+  option('aluminium-wrought'),
+  option('magnesium'),
+  option('grey-iron'),
+  option('ductile-iron'),
+  option('carbon-steel'),
+] as const;
+export const shaftMaterials = [
+  option('carbon-steel'),
+  option('alloy-steel'),
+  option('bearing-steel'),
+  option('ductile-iron'),
+  option('aluminium-wrought'),
+] as const;
 export const allMaterials = [...housingMaterials, option('alloy-steel'), option('bearing-steel')] as const;

@@ -28,10 +28,19 @@ function plain(value: number): string {
 export function formatIn(si: number, unit: UnitKey, decimals?: number): string {
   const label = unitLabel(unit);
   const number = formatNumber(toUnit(si, unit), decimals ?? unitOf(unit).decimals);
-  return label === '' ? number : /^[°%]$/.test(label) && label !== '%' ? `${number}${label}` : `${number}\u00a0${label}`;
+  return label === ''
+    ? number
+    : /^[°%]$/.test(label) && label !== '%'
+      ? `${number}${label}`
+      : `${number}\u00a0${label}`;
 }
 
 /** An SI number in the reader's unit of a pair, rounded as the unit or `decimals` say. */
-export function formatQuantity(si: number, units: UnitPair, system: UnitSystem, decimals?: readonly [number, number]): string {
+export function formatQuantity(
+  si: number,
+  units: UnitPair,
+  system: UnitSystem,
+  decimals?: readonly [number, number],
+): string {
   return formatIn(si, pick(units, system), decimals && pick(decimals, system));
 }

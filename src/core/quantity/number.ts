@@ -4,11 +4,27 @@
  */
 export type NumberRead =
   | { readonly ok: true; readonly value: number; readonly rest: string }
-  | { readonly ok: false; readonly code: 'not-a-number' | 'two-points' | 'two-readings' | 'mixed-fraction' | 'zero-denominator' };
+  | {
+      readonly ok: false;
+      readonly code: 'not-a-number' | 'two-points' | 'two-readings' | 'mixed-fraction' | 'zero-denominator';
+    };
 
 const vulgar: Readonly<Record<string, string>> = {
-  '½': '1/2', '⅓': '1/3', '⅔': '2/3', '¼': '1/4', '¾': '3/4', '⅕': '1/5', '⅖': '2/5', '⅗': '3/5', '⅘': '4/5',
-  '⅙': '1/6', '⅚': '5/6', '⅛': '1/8', '⅜': '3/8', '⅝': '5/8', '⅞': '7/8',
+  '½': '1/2',
+  '⅓': '1/3',
+  '⅔': '2/3',
+  '¼': '1/4',
+  '¾': '3/4',
+  '⅕': '1/5',
+  '⅖': '2/5',
+  '⅗': '3/5',
+  '⅘': '4/5',
+  '⅙': '1/6',
+  '⅚': '5/6',
+  '⅛': '1/8',
+  '⅜': '3/8',
+  '⅝': '5/8',
+  '⅞': '7/8',
 };
 
 /** One spelling for each sign: plain spaces, hyphen-minus, slash, written-out fractions. */
@@ -17,7 +33,9 @@ export function normalise(text: string): string {
     .replace(/[\u00a0\u2007\u2009\u202f]/g, ' ')
     .replace(/[\u2212\u2010\u2011\u2013]/g, '-')
     .replace(/\u2044/g, '/')
-    .replace(/(\d?)([½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])/g, (_, digit: string, f: string) => (digit ? `${digit} ${vulgar[f]}` : `${vulgar[f]}`))
+    .replace(/(\d?)([½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])/g, (_, digit: string, f: string) =>
+      digit ? `${digit} ${vulgar[f]}` : `${vulgar[f]}`,
+    )
     .trim();
 }
 
@@ -36,7 +54,11 @@ export function readNumber(text: string): NumberRead {
   const fraction = /^(\d+)\/(\d+)(?![\d.,])/.exec(body);
   if (fraction) {
     if (Number(fraction[2]) === 0) return { ok: false, code: 'zero-denominator' };
-    return { ok: true, value: (factor * Number(fraction[1])) / Number(fraction[2]), rest: body.slice(fraction[0].length) };
+    return {
+      ok: true,
+      value: (factor * Number(fraction[1])) / Number(fraction[2]),
+      rest: body.slice(fraction[0].length),
+    };
   }
   const decimal = /^[\d.,]*\d[.,]?/.exec(body);
   if (!decimal) return { ok: false, code: 'not-a-number' };

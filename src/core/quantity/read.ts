@@ -60,18 +60,31 @@ export function followsOn(before: UnitKey, after: UnitKey): boolean {
   return a.dimension === b.dimension && (a.dimension === 'length' || a.dimension === 'time') && b.si < a.si;
 }
 
-type One = { ok: true; si: number; unit: UnitKey; rest: string; typedUnit: boolean } | { ok: false; problem: ReadFailure };
+type One =
+  { ok: true; si: number; unit: UnitKey; rest: string; typedUnit: boolean } | { ok: false; problem: ReadFailure };
 
 function readOne(text: string, wanted: Wanted): One {
   const number = readNumber(text);
   if (!number.ok) return fail(number.code, text);
   const after = number.rest.trimStart();
-  if (after === '') return { ok: true, si: fromUnit(number.value, wanted.unit), unit: wanted.unit, rest: '', typedUnit: false };
+  if (after === '')
+    return { ok: true, si: fromUnit(number.value, wanted.unit), unit: wanted.unit, rest: '', typedUnit: false };
   const found = unitAt(after, wanted.dimension);
   if (!found) return fail('unknown-unit', after);
   const unit = unitOf(found.key);
-  if (unit.dimension !== wanted.dimension) return fail('wrong-dimension', text, { unit: after.slice(0, found.length), is: unit.dimension, wanted: wanted.dimension });
-  return { ok: true, si: fromUnit(number.value, found.key), unit: found.key, rest: after.slice(found.length).trimStart(), typedUnit: true };
+  if (unit.dimension !== wanted.dimension)
+    return fail('wrong-dimension', text, {
+      unit: after.slice(0, found.length),
+      is: unit.dimension,
+      wanted: wanted.dimension,
+    });
+  return {
+    ok: true,
+    si: fromUnit(number.value, found.key),
+    unit: found.key,
+    rest: after.slice(found.length).trimStart(),
+    typedUnit: true,
+  };
 }
 
 function say(si: number, typed: UnitKey, shown: UnitKey): string {

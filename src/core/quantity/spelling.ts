@@ -25,7 +25,11 @@ export interface FoundUnit {
 
 /** The longest spelling `text` starts with: in the wanted dimension if there is one, else in any. */
 export function unitAt(text: string, wanted: Dimension): FoundUnit | undefined {
-  return longest(text, spellingsOf(wanted), false) ?? longest(text, spellingsOf(wanted), true) ?? longest(text, spellings, false);
+  return (
+    longest(text, spellingsOf(wanted), false) ??
+    longest(text, spellingsOf(wanted), true) ??
+    longest(text, spellings, false)
+  );
 }
 
 function longest(text: string, among: readonly Spelling[], foldCase: boolean): FoundUnit | undefined {
@@ -37,5 +41,10 @@ function longest(text: string, among: readonly Spelling[], foldCase: boolean): F
 /** A unit ends where a letter no longer follows: "in" must not be found in "inches", nor "m" in "mm2". */
 function endsWell(text: string, spelling: string): boolean {
   const next = text.slice(spelling.length, spelling.length + 1);
-  return next === '' || /[\s)]/.test(next) || (/['"′″’”]$/.test(spelling) && !/['"′″]/.test(next)) || (/[+*×-]/.test(next) && !/^[a-zµ]/i.test(text.slice(spelling.length + 1)));
+  return (
+    next === '' ||
+    /[\s)]/.test(next) ||
+    (/['"′″’”]$/.test(spelling) && !/['"′″]/.test(next)) ||
+    (/[+*×-]/.test(next) && !/^[a-zµ]/i.test(text.slice(spelling.length + 1)))
+  );
 }

@@ -3,7 +3,15 @@
  * own reader; mathjs sees only names and operators, never what was typed. This file is the only
  * door to mathjs in core, and it is loaded when someone first types a sum.
  */
-import { addDependencies, create, divideDependencies, multiplyDependencies, parseDependencies, subtractDependencies, unaryMinusDependencies } from 'mathjs/number';
+import {
+  addDependencies,
+  create,
+  divideDependencies,
+  multiplyDependencies,
+  parseDependencies,
+  subtractDependencies,
+  unaryMinusDependencies,
+} from 'mathjs/number';
 import type { MathNode, OperatorNode, ParenthesisNode, SymbolNode } from 'mathjs';
 import { normalise, readNumber } from './number.ts';
 import { followsOn, readQuantity, type Read, type ReadFailure, type Wanted } from './read.ts';
@@ -11,7 +19,14 @@ import { unitAt } from './spelling.ts';
 import { fromUnit, unitOf, type UnitKey } from './units.ts';
 
 // `create` with only what a sum needs: a named import of the evaluator would carry all of mathjs.
-const needed = { addDependencies, subtractDependencies, multiplyDependencies, divideDependencies, unaryMinusDependencies, parseDependencies };
+const needed = {
+  addDependencies,
+  subtractDependencies,
+  multiplyDependencies,
+  divideDependencies,
+  unaryMinusDependencies,
+  parseDependencies,
+};
 const { parse } = create(needed as Parameters<typeof create>[0]) as unknown as { parse: (text: string) => MathNode };
 
 interface Term {
@@ -69,7 +84,8 @@ function splitTerms(text: string, wanted: Wanted): { expression: string; terms: 
       const before: UnitKey = part.unit;
       part = readPart(rest.trimStart(), wanted);
       if ('problem' in part) return part;
-      if (!part.unit || !followsOn(before, part.unit)) return { problem: { code: 'not-one-quantity', data: { got: text } } };
+      if (!part.unit || !followsOn(before, part.unit))
+        return { problem: { code: 'not-one-quantity', data: { got: text } } };
       term.value += part.value;
       rest = part.rest;
     }
@@ -80,15 +96,27 @@ function splitTerms(text: string, wanted: Wanted): { expression: string; terms: 
 }
 
 /** A number and its unit, if one follows. */
-function readPart(text: string, wanted: Wanted): { value: number; unit?: UnitKey; rest: string } | { problem: ReadFailure } {
+function readPart(
+  text: string,
+  wanted: Wanted,
+): { value: number; unit?: UnitKey; rest: string } | { problem: ReadFailure } {
   const number = readNumber(text);
-  if (!number.ok) return { problem: { code: number.code === 'not-a-number' ? 'sum-not-readable' : number.code, data: { got: text } } };
+  if (!number.ok)
+    return {
+      problem: { code: number.code === 'not-a-number' ? 'sum-not-readable' : number.code, data: { got: text } },
+    };
   const after = number.rest.trimStart();
   if (after === '' || /^[-+*/×÷()]/.test(after)) return { value: number.value, rest: after };
   const found = unitAt(after, wanted.dimension);
   if (!found) return { problem: { code: 'unknown-unit', data: { got: after } } };
   const is = unitOf(found.key).dimension;
-  if (is !== wanted.dimension) return { problem: { code: 'wrong-dimension', data: { got: text, unit: after.slice(0, found.length), is, wanted: wanted.dimension } } };
+  if (is !== wanted.dimension)
+    return {
+      problem: {
+        code: 'wrong-dimension',
+        data: { got: text, unit: after.slice(0, found.length), is, wanted: wanted.dimension },
+      },
+    };
   return { value: fromUnit(number.value, found.key), unit: found.key, rest: after.slice(found.length) };
 }
 

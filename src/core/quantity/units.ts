@@ -54,6 +54,7 @@ const gravity = 9.80665;
 const lbf = pound * gravity;
 const gallon = 231 * inch ** 3;
 
+// prettier-ignore
 export const units = {
   mm: { dimension: 'length', si: 1e-3, math: 'mm', also: ['millimetre', 'millimeter', 'millimetres', 'millimeters', 'milímetro', 'milímetros'] },
   cm: { dimension: 'length', si: 1e-2, math: 'cm' },
@@ -159,5 +160,8 @@ export function toUnit(si: number, key: UnitKey): number {
 /** How a unit is written for people: "K diff" and "°C diff" lose the word that tells them apart in code. */
 export function unitLabel(key: UnitKey): string {
   if (key === '1') return '';
-  return key.replace(' diff', '').replace('2', '²').replace(/(?<=m)3/, '³');
+  return key
+    .replace(' diff', '')
+    .replace('2', '²')
+    .replace(/(?<=m)3/, '³');
 }

@@ -16,7 +16,12 @@ export function Zone({ kind, x, width, top, bottom, marks }: Props) {
   return (
     <g>
       <rect class={`pic-zone-${kind}`} x={x} y={(top + bottom - height) / 2} width={width} height={height} />
-      {marks.length === 3 && <path class="pic-limit" d={`M${middle} ${(marks[0] ?? 0).toFixed(1)}V${(marks[2] ?? 0).toFixed(1)}M${middle - 7} ${(marks[0] ?? 0).toFixed(1)}h14M${middle - 7} ${(marks[2] ?? 0).toFixed(1)}h14`} />}
+      {marks.length === 3 && (
+        <path
+          class="pic-limit"
+          d={`M${middle} ${(marks[0] ?? 0).toFixed(1)}V${(marks[2] ?? 0).toFixed(1)}M${middle - 7} ${(marks[0] ?? 0).toFixed(1)}h14M${middle - 7} ${(marks[2] ?? 0).toFixed(1)}h14`}
+        />
+      )}
       {mean !== undefined && <path class="pic-dot" d={`M${middle} ${(mean - 6).toFixed(1)}l6 6l-6 6l-6 -6z`} />}
     </g>
   );

@@ -25,10 +25,30 @@ export function Drawing({ id, answer, inputs }: DrawingProps) {
   const description = `Hours by what gets in: ${rows.map((r) => `${r.name.toLowerCase()}, ${figures(r)}`).join('; ')}.`;
 
   return (
-    <Picture id={id} title="Hours of life from clean to slurry" description={description} height={bottom + 26} caption="Every tenfold step of the scale is equally long. The hours count tiring of the steel only: slurry also grinds and rusts.">
-      <text class="pic-text" x={left} y={15}>hours</text>
+    <Picture
+      id={id}
+      title="Hours of life from clean to slurry"
+      description={description}
+      height={bottom + 26}
+      caption="Every tenfold step of the scale is equally long. The hours count tiring of the steel only: slurry also grinds and rusts."
+    >
+      <text class="pic-text" x={left} y={15}>
+        hours
+      </text>
       {rows.map((r, i) => (
-        <RangeRow key={r.name} name={r.name} figures={figures(r)} y={first + i * rowHigh} x={x} low={r.low} high={r.high} left={left} right={right} level={r.here ? 'note' : 'plain'} chosen={r.here} />
+        <RangeRow
+          key={r.name}
+          name={r.name}
+          figures={figures(r)}
+          y={first + i * rowHigh}
+          x={x}
+          low={r.low}
+          high={r.high}
+          left={left}
+          right={right}
+          level={r.here ? 'note' : 'plain'}
+          chosen={r.here}
+        />
       ))}
       <Axis x={x} steps={stepsOf(from, to)} y={bottom} left={left} right={right} />
     </Picture>

@@ -15,11 +15,15 @@ const standard = { bore: distinct('bore'), outside: distinct('outside'), width: 
 export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const text = (si: number) => formatQuantity(si, ['mm', 'in'], reader.system);
   if (inputs['known'] === 'designation') {
-    const [bore, outside, width] = ['nominalBore', 'nominalOutside', 'nominalWidth'].map((key) => valueOf(answer, key, 'quantity').value) as [number, number, number];
+    const [bore, outside, width] = ['nominalBore', 'nominalOutside', 'nominalWidth'].map(
+      (key) => valueOf(answer, key, 'quantity').value,
+    ) as [number, number, number];
     const name = valueOf(answer, 'designation', 'text').value;
     const fresh = (key: string) => {
       const found = answer.values.find((v) => v.key === key);
-      return found?.kind === 'quantity' && found.low !== undefined ? `new, ${limit(found.low, reader.system)} to ${limit(found.value * 2 - found.low, reader.system)}` : '';
+      return found?.kind === 'quantity' && found.low !== undefined
+        ? `new, ${limit(found.low, reader.system)} to ${limit(found.value * 2 - found.low, reader.system)}`
+        : '';
     };
     const lines = [
       { name: `bore ${text(bore)}`, more: fresh('boreLimits') },
@@ -27,12 +31,23 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
       { name: `width ${text(width)}`, more: '' },
     ];
     return (
-      <Picture id={id} title={`Bearing ${name} to scale`} description={`${name}: ${lines.map((l) => `${l.name}${l.more && `, ${l.more}`}`).join('; ')}.`} height={236}>
+      <Picture
+        id={id}
+        title={`Bearing ${name} to scale`}
+        description={`${name}: ${lines.map((l) => `${l.name}${l.more && `, ${l.more}`}`).join('; ')}.`}
+        height={236}
+      >
         <Section bore={bore} outside={outside} width={width} guess={false} />
         {lines.map((l, i) => (
           <g key={l.name}>
-            <text class="pic-text" x={172} y={64 + i * 50}>{l.name}</text>
-            {l.more && <text class="pic-text pic-quiet" x={172} y={83 + i * 50}>{l.more}</text>}
+            <text class="pic-text" x={172} y={64 + i * 50}>
+              {l.name}
+            </text>
+            {l.more && (
+              <text class="pic-text pic-quiet" x={172} y={83 + i * 50}>
+                {l.more}
+              </text>
+            )}
           </g>
         ))}
       </Picture>
@@ -45,9 +60,26 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const drawn = fits ? nominal : read;
   const description = `${fits ? `Bearing ${name} to scale` : `No bearing fits; nearest is ${name}`}. ${sizes.map((s) => `${s} read ${text(read[s])}, standard ${text(nominal[s])}`).join('; ')}.`;
   return (
-    <Picture id={id} title="The readings against the nearest standard sizes" description={description} height={240} caption={`Dark triangle: your reading, and beside its name how far it is from ${name}${fits ? '' : ', the nearest'}.`}>
+    <Picture
+      id={id}
+      title="The readings against the nearest standard sizes"
+      description={description}
+      height={240}
+      caption={`Dark triangle: your reading, and beside its name how far it is from ${name}${fits ? '' : ', the nearest'}.`}
+    >
       <Section {...drawn} guess={!fits} />
-      {sizes.map((s, i) => <Strip key={s} name={s} top={22 + i * 74} read={read[s]} nominal={nominal[s]} standard={standard[s]} allow={Number(inputs['allow'])} reader={reader} />)}
+      {sizes.map((s, i) => (
+        <Strip
+          key={s}
+          name={s}
+          top={22 + i * 74}
+          read={read[s]}
+          nominal={nominal[s]}
+          standard={standard[s]}
+          allow={Number(inputs['allow'])}
+          reader={reader}
+        />
+      ))}
     </Picture>
   );
 }

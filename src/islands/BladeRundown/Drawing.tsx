@@ -37,9 +37,39 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
       <circle class="pic-part" cx={centre.x} cy={centre.y} r={hub * radius} />
       <circle class="pic-bore" cx={centre.x} cy={centre.y} r={Math.max(1.5, (bore / 2) * scale)} />
       <path class="pic-turn" d={turning()} />
-      <TextLines x={8} y={16} lines={[['It holds', energy], ['as the saw falling from', text('drop')]]} step={18} />
-      <TextLines x={centre.x} y={centre.y + radius + 22} lines={[['blade', length(diameter)], ['bore', formatQuantity(bore, ['mm', 'in'], reader.system, [1, 2])]]} anchor="middle" />
-      <Wobble x={edge} y={centre.y} radius={radius} scale={scale} flange={hub} runOut={runOut} limit={limit} times={times} over={read !== undefined && runOut > limit} lines={[[read === undefined ? 'from dirt' : 'runs out', fine(runOut)], ['allowed', fine(limit)]]} />
+      <TextLines
+        x={8}
+        y={16}
+        lines={[
+          ['It holds', energy],
+          ['as the saw falling from', text('drop')],
+        ]}
+        step={18}
+      />
+      <TextLines
+        x={centre.x}
+        y={centre.y + radius + 22}
+        lines={[
+          ['blade', length(diameter)],
+          ['bore', formatQuantity(bore, ['mm', 'in'], reader.system, [1, 2])],
+        ]}
+        anchor="middle"
+      />
+      <Wobble
+        x={edge}
+        y={centre.y}
+        radius={radius}
+        scale={scale}
+        flange={hub}
+        runOut={runOut}
+        limit={limit}
+        times={times}
+        over={read !== undefined && runOut > limit}
+        lines={[
+          [read === undefined ? 'from dirt' : 'runs out', fine(runOut)],
+          ['allowed', fine(limit)],
+        ]}
+      />
       <SlowingDown top={284} time={get('time').value} speedText={formatIn(input('rotation'), 'rpm', 0)} />
     </Picture>
   );

@@ -36,7 +36,10 @@ export function Wobble({ x, y, radius, scale, flange, runOut, limit, times, over
       <rect class="pic-allowed" x={x - allowed} y={y - radius - 6} width={2 * allowed} height={2 * radius + 12} />
       <path class="pic-lead" d={`M${x - 30} ${y}H${x + 30}`} stroke-dasharray="12 4 2 4" />
       <path class="pic-other-turn" d={`M${f(x + swing)} ${y - radius}L${f(x - swing)} ${y + radius}`} />
-      <path class={over ? 'pic-edge-on pic-edge-over' : 'pic-edge-on'} d={`M${f(x - swing)} ${y - radius}L${f(x + swing)} ${y + radius}`} />
+      <path
+        class={over ? 'pic-edge-on pic-edge-over' : 'pic-edge-on'}
+        d={`M${f(x - swing)} ${y - radius}L${f(x + swing)} ${y + radius}`}
+      />
       <rect class="pic-part" x={x - 9} y={y - hold} width={5} height={2 * hold} />
       <rect class="pic-part" x={x + 4} y={y - hold} width={5} height={2 * hold} />
       <SizeLine x1={x - swing} y1={y + radius + 14} x2={x + swing} y2={y + radius + 14} />

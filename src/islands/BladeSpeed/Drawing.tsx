@@ -22,12 +22,32 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const limit = surfaceSpeed(diameter, limitRotation);
   const unit = pick<UnitKey>(['m/s', 'ft/min'], reader.system);
   const cuts = depth > 0 ? `${length(depth)} deep` : 'nothing';
-  const how = twin ? `Two ${length(diameter)} blades on an arm cut ${cuts} in plunges of at most ${length(pass)}; half the blade is ${length(diameter / 2)}.` : `A ${length(diameter)} blade, flange ${length(flange)}, cuts ${cuts}.`;
+  const how = twin
+    ? `Two ${length(diameter)} blades on an arm cut ${cuts} in plunges of at most ${length(pass)}; half the blade is ${length(diameter / 2)}.`
+    : `A ${length(diameter)} blade, flange ${length(flange)}, cuts ${cuts}.`;
 
   return (
-    <Picture id={id} title="Blade in the slab and speed against the marking" description={`${how} Its rim runs at ${formatIn(speed, unit)}; the marked limit is ${formatIn(limit, unit)}.`} height={352}>
-      {twin ? <TwinScene diameter={diameter} depth={depth} pass={pass} length={length} /> : <SingleScene diameter={diameter} flange={flange} depth={depth} length={length} />}
-      <Ladder top={276} value={toUnit(speed, unit)} limit={toUnit(limit, unit)} level={level} valueLabel="this blade" valueText={formatIn(speed, unit)} limitLabel="marked limit" limitText={formatIn(limit, unit)} />
+    <Picture
+      id={id}
+      title="Blade in the slab and speed against the marking"
+      description={`${how} Its rim runs at ${formatIn(speed, unit)}; the marked limit is ${formatIn(limit, unit)}.`}
+      height={352}
+    >
+      {twin ? (
+        <TwinScene diameter={diameter} depth={depth} pass={pass} length={length} />
+      ) : (
+        <SingleScene diameter={diameter} flange={flange} depth={depth} length={length} />
+      )}
+      <Ladder
+        top={276}
+        value={toUnit(speed, unit)}
+        limit={toUnit(limit, unit)}
+        level={level}
+        valueLabel="this blade"
+        valueText={formatIn(speed, unit)}
+        limitLabel="marked limit"
+        limitText={formatIn(limit, unit)}
+      />
     </Picture>
   );
 }

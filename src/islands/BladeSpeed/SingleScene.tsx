@@ -26,15 +26,35 @@ export function SingleScene({ diameter, flange, depth, length }: Props) {
       <circle class="pic-rim" cx={centre.x} cy={centre.y} r={radius} />
       <circle class="pic-part" cx={centre.x} cy={centre.y} r={Math.min(hub, radius)} />
       <circle class="pic-dot" cx={centre.x} cy={centre.y} r={3} />
-      <path class="pic-guard" d={`M${centre.x - radius - 9} ${centre.y}A${radius + 9} ${radius + 9} 0 0 1 ${centre.x + radius + 9} ${centre.y}`} />
+      <path
+        class="pic-guard"
+        d={`M${centre.x - radius - 9} ${centre.y}A${radius + 9} ${radius + 9} 0 0 1 ${centre.x + radius + 9} ${centre.y}`}
+      />
       <path class="pic-turn" d={turning()} />
       {depth > 0 && <path class="pic-lead" d={`M${centre.x} ${centre.y + radius}H292M268 ${slabTop}H292`} />}
       {depth > 0 && <SizeLine x1={284} y1={slabTop} x2={284} y2={centre.y + radius} />}
-      <text class="pic-figure" x={294} y={Math.max(slabTop + 4, (slabTop + centre.y + radius) / 2 - 2)}>{depth > 0 ? length(depth) : 'no'}</text>
-      <text class="pic-text" x={294} y={Math.max(slabTop + 20, (slabTop + centre.y + radius) / 2 + 14)}>{depth > 0 ? 'deep' : 'cut left'}</text>
-      <text class="pic-text" x={270} y={30}>Blade <tspan class="pic-figure" x={270} dy={16}>{length(diameter)}</tspan></text>
-      <text class="pic-text" x={270} y={74}>Flange <tspan class="pic-figure" x={270} dy={16}>{length(flange)}</tspan></text>
-      <path class="pic-lead" d={`M${centre.x + Math.min(hub, radius) * 0.94} ${centre.y - Math.min(hub, radius) * 0.34}L264 76M${centre.x + radius * 0.8} ${centre.y - radius * 0.6}L264 32`} />
+      <text class="pic-figure" x={294} y={Math.max(slabTop + 4, (slabTop + centre.y + radius) / 2 - 2)}>
+        {depth > 0 ? length(depth) : 'no'}
+      </text>
+      <text class="pic-text" x={294} y={Math.max(slabTop + 20, (slabTop + centre.y + radius) / 2 + 14)}>
+        {depth > 0 ? 'deep' : 'cut left'}
+      </text>
+      <text class="pic-text" x={270} y={30}>
+        Blade{' '}
+        <tspan class="pic-figure" x={270} dy={16}>
+          {length(diameter)}
+        </tspan>
+      </text>
+      <text class="pic-text" x={270} y={74}>
+        Flange{' '}
+        <tspan class="pic-figure" x={270} dy={16}>
+          {length(flange)}
+        </tspan>
+      </text>
+      <path
+        class="pic-lead"
+        d={`M${centre.x + Math.min(hub, radius) * 0.94} ${centre.y - Math.min(hub, radius) * 0.34}L264 76M${centre.x + radius * 0.8} ${centre.y - radius * 0.6}L264 32`}
+      />
     </g>
   );
 }

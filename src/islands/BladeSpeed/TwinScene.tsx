@@ -32,23 +32,36 @@ export function TwinScene({ diameter, depth, pass, length }: Props) {
       <rect class="pic-stone" x={8} y={slab} width={240} height={bottom - slab} />
       <path class="pic-kerf" d={slot(slab, centre, r)} />
       <path class="pic-stone-edge" d={`M8 ${slab.toFixed(1)}H248`} />
-      {arcs.map((y) => <path class="pic-ghost" key={y} d={plunge(y, slab, r)} />)}
+      {arcs.map((y) => (
+        <path class="pic-ghost" key={y} d={plunge(y, slab, r)} />
+      ))}
       <circle class="pic-steel" cx={middle} cy={centre} r={r} />
       <circle class="pic-rim" cx={middle} cy={centre} r={r} />
-      <path class="pic-part" d={`M${middle - arm} ${(Math.min(slab, centre) - over * scale * 0.7).toFixed(1)}h${2 * arm}V${centre.toFixed(1)}a${arm} ${arm} 0 0 1 ${-2 * arm} 0Z`} />
+      <path
+        class="pic-part"
+        d={`M${middle - arm} ${(Math.min(slab, centre) - over * scale * 0.7).toFixed(1)}h${2 * arm}V${centre.toFixed(1)}a${arm} ${arm} 0 0 1 ${-2 * arm} 0Z`}
+      />
       <circle class="pic-dot" cx={middle} cy={centre} r={3} />
-      <path class="pic-lead" d={`M${middle} ${low.toFixed(1)}H276M248 ${slab.toFixed(1)}H276M${middle} ${centre.toFixed(1)}H258`} />
+      <path
+        class="pic-lead"
+        d={`M${middle} ${low.toFixed(1)}H276M248 ${slab.toFixed(1)}H276M${middle} ${centre.toFixed(1)}H258`}
+      />
       <SizeLine x1={270} y1={slab} x2={270} y2={low} />
       <SizeLine x1={254} y1={centre} x2={254} y2={low} />
       <TextLines x={280} y={labels.deep + 14} lines={['deep', ['', length(depth)]]} />
-      <TextLines x={280} y={Math.max(labels.deep + 54, Math.min(labels.half, 226))} lines={['half blade', ['', length(radius)]]} />
+      <TextLines
+        x={280}
+        y={Math.max(labels.deep + 54, Math.min(labels.half, 226))}
+        lines={['half blade', ['', length(radius)]]}
+      />
     </g>
   );
 }
 
 /** What has been cut away: as wide as the blade down to the shaft, round below it. */
 function slot(slab: number, centre: number, r: number): string {
-  if (centre >= slab) return `M${middle - r} ${slab.toFixed(1)}V${centre.toFixed(1)}A${r} ${r} 0 0 0 ${middle + r} ${centre.toFixed(1)}V${slab.toFixed(1)}Z`;
+  if (centre >= slab)
+    return `M${middle - r} ${slab.toFixed(1)}V${centre.toFixed(1)}A${r} ${r} 0 0 0 ${middle + r} ${centre.toFixed(1)}V${slab.toFixed(1)}Z`;
   const half = Math.sqrt(Math.max(0, r ** 2 - (slab - centre) ** 2));
   return `M${(middle - half).toFixed(1)} ${slab.toFixed(1)}A${r} ${r} 0 0 0 ${(middle + half).toFixed(1)} ${slab.toFixed(1)}Z`;
 }

@@ -2,20 +2,42 @@
 import { conditionOf, conditions, type ThreadState } from '../../core/topics/bolt-torque/index.ts';
 import { formatQuantity, pick, toUnit } from '../../core/quantity/index.ts';
 import { valueOf } from '../../core/contract/result.ts';
-import { Axis, barHeight, barTop, linear, niceSteps, Picture, quantityReading, RangeRow, readingText, type DrawingProps } from '../kit/index.ts';
+import {
+  Axis,
+  barHeight,
+  barTop,
+  linear,
+  niceSteps,
+  Picture,
+  quantityReading,
+  RangeRow,
+  readingText,
+  type DrawingProps,
+} from '../kit/index.ts';
 
 const [left, right, first, rowHigh] = [6, 354, 46, 36];
 
 export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
-  const [torque, pull, proof] = [valueOf(answer, 'torque', 'quantity'), valueOf(answer, 'preload', 'quantity'), valueOf(answer, 'proofLoad', 'quantity')];
+  const [torque, pull, proof] = [
+    valueOf(answer, 'torque', 'quantity'),
+    valueOf(answer, 'preload', 'quantity'),
+    valueOf(answer, 'proofLoad', 'quantity'),
+  ];
   const unit = pick(torque.units, reader.system);
   const kilo = pick(pull.units, reader.system);
   const share = Number(inputs['share']);
   const state = inputs['state'] as ThreadState;
   const own = typeof inputs['ownFactor'] === 'number';
   const torques = valueOf(answer, 'states', 'table').rows.map((row) => Number(row[2]));
-  const listed = conditions.map((c, i) => ({ name: c.label, torque: torques[i] ?? 0, scatter: c.scatter, chosen: !own && c.value === state }));
-  const rows = own ? [{ name: 'With your own K', torque: torque.value, scatter: conditionOf(state).scatter, chosen: true }, ...listed] : listed;
+  const listed = conditions.map((c, i) => ({
+    name: c.label,
+    torque: torques[i] ?? 0,
+    scatter: c.scatter,
+    chosen: !own && c.value === state,
+  }));
+  const rows = own
+    ? [{ name: 'With your own K', torque: torque.value, scatter: conditionOf(state).scatter, chosen: true }, ...listed]
+    : listed;
   const most = 1.3 * Math.max(...rows.map((r) => r.torque));
   const x = linear(0, most, left, right);
   const set = x(torque.value);
@@ -33,25 +55,84 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const description = `Torque for the same pull: ${rows.map((r) => `${r.name.toLowerCase()} ${formatQuantity(r.torque, torque.units, reader.system)}`).join(', ')}. At ${setText} the bolt pulls ${force(low).figure} to ${readingText(force(high))}; its proof load is ${proofText}.`;
 
   return (
-    <Picture id={id} title="Torque by state of the thread, and the bolt's pull against its proof load" description={description} height={pullTop + 56} caption="Struck out: with friction at its lowest, that torque takes this thread past its proof load.">
-      <text class="pic-text" x={Math.min(right - half, Math.max(left + half, set))} y={16} text-anchor="middle">wrench at <tspan class="pic-figure">{setText}</tspan></text>
+    <Picture
+      id={id}
+      title="Torque by state of the thread, and the bolt's pull against its proof load"
+      description={description}
+      height={pullTop + 56}
+      caption="Struck out: with friction at its lowest, that torque takes this thread past its proof load."
+    >
+      <text class="pic-text" x={Math.min(right - half, Math.max(left + half, set))} y={16} text-anchor="middle">
+        wrench at <tspan class="pic-figure">{setText}</tspan>
+      </text>
       {rows.map((r, i) => {
         const y = first + i * rowHigh;
         const stretches = r.torque / (share * (1 + r.scatter));
         return (
-          <RangeRow key={r.name} name={r.name} figures={formatQuantity(r.torque, torque.units, reader.system)} y={y} x={x} low={0} high={r.torque} left={left} right={right} level={r.chosen ? 'note' : 'plain'} chosen={r.chosen}>
-            {stretches < most && <rect class="pic-forbidden" x={x(stretches).toFixed(1)} y={y + barTop} width={(right - x(stretches)).toFixed(1)} height={barHeight} />}
+          <RangeRow
+            key={r.name}
+            name={r.name}
+            figures={formatQuantity(r.torque, torque.units, reader.system)}
+            y={y}
+            x={x}
+            low={0}
+            high={r.torque}
+            left={left}
+            right={right}
+            level={r.chosen ? 'note' : 'plain'}
+            chosen={r.chosen}
+          >
+            {stretches < most && (
+              <rect
+                class="pic-forbidden"
+                x={x(stretches).toFixed(1)}
+                y={y + barTop}
+                width={(right - x(stretches)).toFixed(1)}
+                height={barHeight}
+              />
+            )}
           </RangeRow>
         );
       })}
       <Setting x={set} rows={rows.length} />
-      <Axis x={(n) => x(n / toUnit(1, unit))} steps={niceSteps(0, toUnit(most, unit), 6)} y={bottom} left={left} right={right} />
-      <text class="pic-text" x={Math.min(right - proofHalf, px(proof.value))} y={pullTop - 16} text-anchor="middle">proof load <tspan class="pic-figure">{proofText}</tspan></text>
-      <RangeRow name="pull on the bolt" figures={`${force(low).figure} to ${readingText(force(high))}`} y={pullTop + 4} x={px} low={low} mid={pull.value} high={high} left={left} right={right} level={high > proof.value ? 'caution' : 'good'}>
-        <rect class="pic-forbidden" x={px(proof.value).toFixed(1)} y={pullTop + 4 + barTop} width={(right - px(proof.value)).toFixed(1)} height={barHeight} />
+      <Axis
+        x={(n) => x(n / toUnit(1, unit))}
+        steps={niceSteps(0, toUnit(most, unit), 6)}
+        y={bottom}
+        left={left}
+        right={right}
+      />
+      <text class="pic-text" x={Math.min(right - proofHalf, px(proof.value))} y={pullTop - 16} text-anchor="middle">
+        proof load <tspan class="pic-figure">{proofText}</tspan>
+      </text>
+      <RangeRow
+        name="pull on the bolt"
+        figures={`${force(low).figure} to ${readingText(force(high))}`}
+        y={pullTop + 4}
+        x={px}
+        low={low}
+        mid={pull.value}
+        high={high}
+        left={left}
+        right={right}
+        level={high > proof.value ? 'caution' : 'good'}
+      >
+        <rect
+          class="pic-forbidden"
+          x={px(proof.value).toFixed(1)}
+          y={pullTop + 4 + barTop}
+          width={(right - px(proof.value)).toFixed(1)}
+          height={barHeight}
+        />
       </RangeRow>
       <path class="pic-limit" d={`M${px(proof.value).toFixed(1)} ${pullTop + 8}V${pullTop + 26}`} />
-      <Axis x={(n) => px(n / toUnit(1, kilo))} steps={niceSteps(0, toUnit(mostPull, kilo), 6)} y={pullTop + 28} left={left} right={right} />
+      <Axis
+        x={(n) => px(n / toUnit(1, kilo))}
+        steps={niceSteps(0, toUnit(mostPull, kilo), 6)}
+        y={pullTop + 28}
+        left={left}
+        right={right}
+      />
     </Picture>
   );
 }
@@ -59,6 +140,9 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
 /** The wrench's setting runs through every bar but not through the words above them. */
 function Setting({ x, rows }: { readonly x: number; readonly rows: number }) {
   const at = x.toFixed(1);
-  const crossings = Array.from({ length: rows }, (_, i) => `M${at} ${first + i * rowHigh + barTop - 3}v${barHeight + 6}`).join('');
+  const crossings = Array.from(
+    { length: rows },
+    (_, i) => `M${at} ${first + i * rowHigh + barTop - 3}v${barHeight + 6}`,
+  ).join('');
   return <path class="pic-limit" d={`M${at} 21v8${crossings}`} />;
 }

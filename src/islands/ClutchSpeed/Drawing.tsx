@@ -16,7 +16,12 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const length = (si: number) => formatQuantity(si, ['mm', 'in'], reader.system, [1, 2]);
   const [idle, running, shoes] = [input('idle'), input('running'), input('shoes')];
   const parts = layDrum({ drum: input('drum') / 2, gap: input('gap'), mass: input('radius'), shoes }, radius, centre);
-  const mark = (label: string, si: number, look: Mark['look']): Mark => ({ label, speed: toUnit(si, 'rpm'), text: rpm(si), look });
+  const mark = (label: string, si: number, look: Mark['look']): Mark => ({
+    label,
+    speed: toUnit(si, 'rpm'),
+    text: rpm(si),
+    look,
+  });
   const marks = [
     mark('idle', idle, 'stand'),
     mark('one weak spring', get('weakEngagement'), 'weak'),
@@ -35,16 +40,38 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
     >
       <circle class="pic-drum" cx={centre.x} cy={centre.y} r={parts.drum + 4} />
       <circle class="pic-steel pic-part-edge" cx={centre.x} cy={centre.y} r={parts.drum} />
-      {parts.shoes.map((d) => <path class="pic-part" key={d} d={d} />)}
+      {parts.shoes.map((d) => (
+        <path class="pic-part" key={d} d={d} />
+      ))}
       <path class="pic-flung" d={parts.flung} />
       <circle class="pic-part" cx={centre.x} cy={centre.y} r={parts.hub} />
-      {parts.masses.map((m) => <circle class="pic-dot" key={`${m.x} ${m.y}`} cx={m.x} cy={m.y} r={3} />)}
+      {parts.masses.map((m) => (
+        <circle class="pic-dot" key={`${m.x} ${m.y}`} cx={m.x} cy={m.y} r={3} />
+      ))}
       <path class="pic-lead" d={`M${parts.masses[0]?.x ?? 0} ${parts.masses[0]?.y ?? 0}L178 62`} />
-      <SizeLine x1={centre.x - parts.drum} y1={centre.y + parts.drum + 14} x2={centre.x + parts.drum} y2={centre.y + parts.drum + 14} />
+      <SizeLine
+        x1={centre.x - parts.drum}
+        y1={centre.y + parts.drum + 14}
+        x2={centre.x + parts.drum}
+        y2={centre.y + parts.drum + 14}
+      />
       <TextLines x={182} y={30} lines={[['drum', length(input('drum'))]]} />
       <TextLines x={182} y={66} lines={['center of mass', ['at', length(input('radius'))]]} />
-      <TextLines x={182} y={116} lines={[['gap at rest', length(input('gap'))], [shoes === 1 ? 'shoe' : 'shoes', String(shoes)]]} />
-      <SpeedLadder marks={marks} idle={toUnit(idle, 'rpm')} near={toUnit(idle * idleMarginWanted, 'rpm')} running={toUnit(running, 'rpm')} top={222} />
+      <TextLines
+        x={182}
+        y={116}
+        lines={[
+          ['gap at rest', length(input('gap'))],
+          [shoes === 1 ? 'shoe' : 'shoes', String(shoes)],
+        ]}
+      />
+      <SpeedLadder
+        marks={marks}
+        idle={toUnit(idle, 'rpm')}
+        near={toUnit(idle * idleMarginWanted, 'rpm')}
+        running={toUnit(running, 'rpm')}
+        top={222}
+      />
     </Picture>
   );
 }

@@ -30,7 +30,12 @@ export function SpeedLadder({ marks, idle, near, running, top }: Props) {
   const most = Math.min(running * farOver, Math.max(running, ...marks.map((m) => m.speed))) * 1.04;
   const y = linear(0, most, bottom, top);
   const order = [...marks].sort((a, b) => a.speed - b.speed);
-  const places = spreadOut(order.map((m) => y(m.speed)), 21, top + 4, bottom - 4);
+  const places = spreadOut(
+    order.map((m) => y(m.speed)),
+    21,
+    top + 4,
+    bottom - 4,
+  );
   return (
     <g>
       <rect class="pic-stone" x={left} y={y(idle)} width={right - left} height={bottom - y(idle)} />
@@ -39,7 +44,9 @@ export function SpeedLadder({ marks, idle, near, running, top }: Props) {
       {niceSteps(0, most, 6).map((n) => (
         <g key={n}>
           <path class="pic-axis" d={`M${left - 5} ${y(n).toFixed(1)}h5`} />
-          <text class="pic-tick" x={left - 8} y={y(n) + 4} text-anchor="end">{formatNumber(n, 0)}</text>
+          <text class="pic-tick" x={left - 8} y={y(n) + 4} text-anchor="end">
+            {formatNumber(n, 0)}
+          </text>
         </g>
       ))}
       {order.map((m, i) => {
@@ -50,11 +57,15 @@ export function SpeedLadder({ marks, idle, near, running, top }: Props) {
             <path class={`pic-speed pic-speed-${m.look}`} d={`M${left} ${at.toFixed(1)}H${right}`} />
             {over && <path class="pic-pointer" d={`M${right - 12} ${top - 1}l5 -9l5 9z`} />}
             <path class="pic-lead" d={`M${right} ${at.toFixed(1)}h8L${words - 6} ${line.toFixed(1)}`} />
-            <text class="pic-text" x={words} y={line + 4}>{m.label} <tspan class="pic-figure">{m.text}</tspan></text>
+            <text class="pic-text" x={words} y={line + 4}>
+              {m.label} <tspan class="pic-figure">{m.text}</tspan>
+            </text>
           </g>
         );
       })}
-      <text class="pic-text" x={left - 48} y={top - 14}>rpm</text>
+      <text class="pic-text" x={left - 48} y={top - 14}>
+        rpm
+      </text>
     </g>
   );
 }

@@ -19,7 +19,11 @@ export interface DrumParts {
   readonly hub: number;
 }
 
-export function layDrum({ drum, gap, mass, shoes }: DrumInput, radius: number, at: { readonly x: number; readonly y: number }): DrumParts {
+export function layDrum(
+  { drum, gap, mass, shoes }: DrumInput,
+  radius: number,
+  at: { readonly x: number; readonly y: number },
+): DrumParts {
   const scale = radius / drum;
   const outer = (drum - gap) * scale;
   // A shoe as deep inside its center of mass as outside it, but never through the shaft.

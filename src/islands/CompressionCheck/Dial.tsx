@@ -31,7 +31,8 @@ const sweep = (240 * Math.PI) / 180;
 const width: Record<Band['level'], number> = { low: 3, worn: 6, serviceable: 9, healthy: 13 };
 
 export function Dial({ x, y, radius, most, bands, marks, unit }: Props) {
-  const angle = (value: number) => Math.PI / 2 + (2 * Math.PI - sweep) / 2 + Math.min(1, Math.max(0, value / most)) * sweep;
+  const angle = (value: number) =>
+    Math.PI / 2 + (2 * Math.PI - sweep) / 2 + Math.min(1, Math.max(0, value / most)) * sweep;
   const spot = (r: number, a: number) => `${(x + r * Math.cos(a)).toFixed(2)} ${(y + r * Math.sin(a)).toFixed(2)}`;
   const band = ({ from, to, level }: Band) => {
     const [a, b] = [angle(from), angle(to)];
@@ -43,21 +44,40 @@ export function Dial({ x, y, radius, most, bands, marks, unit }: Props) {
   return (
     <g>
       <circle class="pic-dial" cx={x} cy={y} r={radius} />
-      {bands.filter((b) => b.to > b.from).map((b) => <path class={`pic-band-${b.level}`} key={b.level} d={band(b)} />)}
-      {marks.filter((m) => m.look === 'needle').map((m) => (
-        <g key={m.key}>
-          <path class="pic-needle" d={`M${spot(18, angle(m.value) + Math.PI)}L${spot(radius - 8, angle(m.value))}`} />
-          <circle class="pic-dot" cx={x} cy={y} r={6} />
-        </g>
-      ))}
+      {bands
+        .filter((b) => b.to > b.from)
+        .map((b) => (
+          <path class={`pic-band-${b.level}`} key={b.level} d={band(b)} />
+        ))}
+      {marks
+        .filter((m) => m.look === 'needle')
+        .map((m) => (
+          <g key={m.key}>
+            <path class="pic-needle" d={`M${spot(18, angle(m.value) + Math.PI)}L${spot(radius - 8, angle(m.value))}`} />
+            <circle class="pic-dot" cx={x} cy={y} r={6} />
+          </g>
+        ))}
       {steps.map((n) => (
         <g key={n}>
           <path class="pic-axis" d={`M${spot(radius - 3, angle(n))}L${spot(radius - 19, angle(n))}`} />
-          <text class="pic-tick pic-halo" x={x + (radius - 34) * Math.cos(angle(n))} y={y + (radius - 32) * Math.sin(angle(n)) + 4} text-anchor="middle">{formatNumber(n)}</text>
+          <text
+            class="pic-tick pic-halo"
+            x={x + (radius - 34) * Math.cos(angle(n))}
+            y={y + (radius - 32) * Math.sin(angle(n)) + 4}
+            text-anchor="middle"
+          >
+            {formatNumber(n)}
+          </text>
         </g>
       ))}
-      <text class="pic-text" x={x} y={y + radius - 12} text-anchor="middle">{unit}</text>
-      {marks.map((m) => (m.look === 'needle' ? null : <path class={`pic-dial-${m.look}`} key={m.key} d={outside(m.look, angle(m.value), radius, spot)} />))}
+      <text class="pic-text" x={x} y={y + radius - 12} text-anchor="middle">
+        {unit}
+      </text>
+      {marks.map((m) =>
+        m.look === 'needle' ? null : (
+          <path class={`pic-dial-${m.look}`} key={m.key} d={outside(m.look, angle(m.value), radius, spot)} />
+        ),
+      )}
     </g>
   );
 }

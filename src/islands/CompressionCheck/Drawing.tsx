@@ -16,7 +16,10 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const marks: (DialMark & { readonly label: string; readonly si: number })[] = [
     { key: 'reading', si: reading, label: 'reading', look: 'needle' as const },
     { key: 'expected', si: expected, label: 'healthy here', look: 'expected' as const },
-    ...[{ key: 'first', label: 'first pull', look: 'first' as const }, { key: 'oiled', label: 'with oil', look: 'oiled' as const }].flatMap((m) => {
+    ...[
+      { key: 'first', label: 'first pull', look: 'first' as const },
+      { key: 'oiled', label: 'with oil', look: 'oiled' as const },
+    ].flatMap((m) => {
       const si = given(m.key);
       return si === undefined ? [] : [{ ...m, si }];
     }),
@@ -31,9 +34,18 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
     { level: 'healthy', from: at(full), to: most },
   ];
   const figure = (share: number) => formatQuantity(expected * share, gauge, reader.system, [1, 0]);
-  const description = `The gauge reads ${text(reading)}. A healthy engine reads ${text(expected)} here and ${text(healthy)} at sea level. Healthy from ${figure(full)}, serviceable from ${figure(serviceable)}, worn from ${figure(worn)}, low below that.${marks.slice(2).map((m) => ` ${m.label[0]?.toUpperCase()}${m.label.slice(1)} ${text(m.si)}.`).join('')}`;
+  const description = `The gauge reads ${text(reading)}. A healthy engine reads ${text(expected)} here and ${text(healthy)} at sea level. Healthy from ${figure(full)}, serviceable from ${figure(serviceable)}, worn from ${figure(worn)}, low below that.${marks
+    .slice(2)
+    .map((m) => ` ${m.label[0]?.toUpperCase()}${m.label.slice(1)} ${text(m.si)}.`)
+    .join('')}`;
   return (
-    <Picture id={id} title="The reading on a gauge made for this height" description={description} height={296} caption="The wider the band, the healthier the engine. Bands are shares of the healthy reading here, not of the one at sea level.">
+    <Picture
+      id={id}
+      title="The reading on a gauge made for this height"
+      description={description}
+      height={296}
+      caption="The wider the band, the healthier the engine. Bands are shares of the healthy reading here, not of the one at sea level."
+    >
       <Dial x={108} y={118} radius={92} most={most} bands={bands} marks={marks} unit={unitLabel(unit)} />
       <g>
         {marks.map((m, i) => (
@@ -43,7 +55,16 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
           </g>
         ))}
       </g>
-      <TextLines x={8} y={236} lines={[['healthy from', figure(full)], ['serviceable from', figure(serviceable)], ['worn from', `${figure(worn)}, low below`]]} step={19} />
+      <TextLines
+        x={8}
+        y={236}
+        lines={[
+          ['healthy from', figure(full)],
+          ['serviceable from', figure(serviceable)],
+          ['worn from', `${figure(worn)}, low below`],
+        ]}
+        step={19}
+      />
     </Picture>
   );
 }

@@ -7,8 +7,15 @@ const [left, right, first, barHigh] = [6, 354, 40, 34];
 const most = 8;
 
 export function Drawing({ id, answer }: DrawingProps) {
-  const suspects = valueOf(answer, 'beliefs', 'table').rows.map(([name, chance]) => ({ name: String(name), chance: Number(chance) }));
-  const steps = valueOf(answer, 'order', 'table').rows.map(([, name, minutes, , reached]): Step => ({ name: String(name), minutes: Number(minutes), reached: Number(reached) }));
+  const suspects = valueOf(answer, 'beliefs', 'table').rows.map(([name, chance]) => ({
+    name: String(name),
+    chance: Number(chance),
+  }));
+  const steps = valueOf(answer, 'order', 'table').rows.map(([, name, minutes, , reached]): Step => ({
+    name: String(name),
+    minutes: Number(minutes),
+    reached: Number(reached),
+  }));
   const [bars, climbed] = [suspects.slice(0, most), steps.slice(0, most)];
   const percent = (n: number) => `${Math.round(n * 100)} %`;
   const x = linear(0, Math.max(0.01, ...bars.map((b) => b.chance)), left, right);
@@ -16,20 +23,37 @@ export function Drawing({ id, answer }: DrawingProps) {
   const stepsTop = barsEnd + 16;
   const description = `Suspects: ${suspects.map((s) => `${s.name} ${percent(s.chance)}`).join(', ')}.${steps.length > 0 ? ` Order of checks: ${steps.map((s) => `${s.name} (${s.minutes} min)`).join(', ')}.` : ' No check comes next.'}`;
   return (
-    <Picture id={id} title="Suspects, and the order of the checks" description={description} height={steps.length > 0 ? stepsTop + 28 + climbed.length * stepHigh + 26 : barsEnd}>
-      <text class="pic-text pic-strong" x={left} y={16}>How likely</text>
+    <Picture
+      id={id}
+      title="Suspects, and the order of the checks"
+      description={description}
+      height={steps.length > 0 ? stepsTop + 28 + climbed.length * stepHigh + 26 : barsEnd}
+    >
+      <text class="pic-text pic-strong" x={left} y={16}>
+        How likely
+      </text>
       {bars.map((b, i) => {
         const y = first + i * barHigh;
         return (
           <g key={i}>
-            <text class="pic-text" x={left} y={y}>{fitText(b.name, right - left - 52)}</text>
-            <text class="pic-figure" x={right} y={y} text-anchor="end">{percent(b.chance)}</text>
+            <text class="pic-text" x={left} y={y}>
+              {fitText(b.name, right - left - 52)}
+            </text>
+            <text class="pic-figure" x={right} y={y} text-anchor="end">
+              {percent(b.chance)}
+            </text>
             <rect class="pic-bar" x={left} y={y + 6} width={Math.max(1.5, x(b.chance) - left)} height={9} />
           </g>
         );
       })}
-      {suspects.length > most && <text class="pic-text pic-quiet" x={left} y={barsEnd - 14}>and {suspects.length - most} more, in the table</text>}
-      {steps.length > 0 && <Steps steps={climbed} left={left} right={right} top={stepsTop} more={steps.length - climbed.length} />}
+      {suspects.length > most && (
+        <text class="pic-text pic-quiet" x={left} y={barsEnd - 14}>
+          and {suspects.length - most} more, in the table
+        </text>
+      )}
+      {steps.length > 0 && (
+        <Steps steps={climbed} left={left} right={right} top={stepsTop} more={steps.length - climbed.length} />
+      )}
     </Picture>
   );
 }

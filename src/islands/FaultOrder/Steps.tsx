@@ -28,21 +28,40 @@ export function Steps({ steps, left, right, top, more }: Props) {
   const bottom = first + steps.length * stepHigh - 8;
   return (
     <g>
-      <text class="pic-text pic-strong" x={left} y={top}>Order of checks{more > 0 && `, the first ${steps.length}`}</text>
+      <text class="pic-text pic-strong" x={left} y={top}>
+        Order of checks{more > 0 && `, the first ${steps.length}`}
+      </text>
       {steps.map((s, i) => {
         const y = first + i * stepHigh;
         const [from, to] = [x((ends[i] ?? 0) - s.minutes), x(ends[i] ?? 0)];
         const figures = `${formatNumber(s.minutes, 0)} min, ${Math.round(s.reached * 100)} %`;
         return (
           <g key={i}>
-            <text class="pic-text" x={left} y={y}><tspan class="pic-figure">{i + 1}</tspan> {fitText(s.name, right - left - figures.length * 7.6 - 26)}</text>
-            <text class="pic-figure" x={right} y={y} text-anchor="end">{figures}</text>
+            <text class="pic-text" x={left} y={y}>
+              <tspan class="pic-figure">{i + 1}</tspan> {fitText(s.name, right - left - figures.length * 7.6 - 26)}
+            </text>
+            <text class="pic-figure" x={right} y={y} text-anchor="end">
+              {figures}
+            </text>
             <path class="pic-grid" d={`M${left} ${y + 10.5}H${right}`} />
-            <rect class={i === 0 ? 'pic-accent-fill' : 'pic-bar'} x={from.toFixed(1)} y={y + 6} width={Math.max(2, to - from).toFixed(1)} height={9} />
+            <rect
+              class={i === 0 ? 'pic-accent-fill' : 'pic-bar'}
+              x={from.toFixed(1)}
+              y={y + 6}
+              width={Math.max(2, to - from).toFixed(1)}
+              height={9}
+            />
           </g>
         );
       })}
-      <Axis x={x} steps={niceSteps(0, total, 6)} y={bottom} left={left} right={right} write={(n) => `${formatNumber(n)} min`} />
+      <Axis
+        x={x}
+        steps={niceSteps(0, total, 6)}
+        y={bottom}
+        left={left}
+        right={right}
+        write={(n) => `${formatNumber(n)} min`}
+      />
     </g>
   );
 }

@@ -15,11 +15,24 @@ export function TicketLine({ id, live, progress, change }: Props) {
       {live && (
         <p class="fault-ticket no-print">
           <label for={box}>Machine or ticket</label>
-          <input id={box} type="text" autocomplete="off" maxLength={60} value={progress.machine} onInput={(e) => change(e.currentTarget.value)} />
-          {progress.begun && <span class="fault-kept">Begun on {progress.begun}. Another machine? Start afresh below.</span>}
+          <input
+            id={box}
+            type="text"
+            autocomplete="off"
+            maxLength={60}
+            value={progress.machine}
+            onInput={(e) => change(e.currentTarget.value)}
+          />
+          {progress.begun && (
+            <span class="fault-kept">Begun on {progress.begun}. Another machine? Start afresh below.</span>
+          )}
         </p>
       )}
-      <p class="fault-on-paper fault-ticket-paper"><span>Machine or ticket: {progress.machine}</span><span>Begun: {progress.begun}</span><span>By:</span></p>
+      <p class="fault-on-paper fault-ticket-paper">
+        <span>Machine or ticket: {progress.machine}</span>
+        <span>Begun: {progress.begun}</span>
+        <span>By:</span>
+      </p>
     </>
   );
 }

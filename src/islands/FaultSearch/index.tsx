@@ -21,7 +21,12 @@ export default function FaultSearch({ id, model, checks, suspects }: FaultSearch
 
   // What was kept is read after the first paint, which must equal the server's.
   useEffect(() => {
-    setProgress(keptProgress(id, model.checks.map((c) => c.id)));
+    setProgress(
+      keptProgress(
+        id,
+        model.checks.map((c) => c.id),
+      ),
+    );
     setLive(true);
   }, [id, model]);
 
@@ -36,13 +41,18 @@ export default function FaultSearch({ id, model, checks, suspects }: FaultSearch
   }
 
   // A long list takes a while to plan, and the name of the machine has no part in it.
-  const plan = useMemo(() => planOrder(without(model, progress.skipped), progress.seen), [model, progress.skipped, progress.seen]);
+  const plan = useMemo(
+    () => planOrder(without(model, progress.skipped), progress.seen),
+    [model, progress.skipped, progress.seen],
+  );
   const nameOf = (check: string) => model.checks.find((c) => c.id === check)?.name ?? check;
   const begun = progress.seen.length + progress.skipped.length > 0;
 
   return (
     <section class="fault" aria-labelledby={`${id}-next`} data-live={live ? 'yes' : 'no'}>
-      <h2 id={`${id}-next`} class="fault-head" tabIndex={-1} ref={heading}>{begun ? 'Where the search stands' : 'What to check first'}</h2>
+      <h2 id={`${id}-next`} class="fault-head" tabIndex={-1} ref={heading}>
+        {begun ? 'Where the search stands' : 'What to check first'}
+      </h2>
       <TicketLine id={id} live={live} progress={progress} change={(machine) => keep({ ...progress, machine })} />
       <NextCheck
         plan={plan}
@@ -57,8 +67,14 @@ export default function FaultSearch({ id, model, checks, suspects }: FaultSearch
       <PathAhead plan={plan} checks={checks} begun={begun} />
       {live && (
         <p class="fault-actions no-print">
-          <button type="button" class="calc-button" onClick={() => window.print()}>Print the search as it stands</button>
-          {begun && <button type="button" class="calc-button" onClick={() => go(nothingYet)}>Start this complaint afresh</button>}
+          <button type="button" class="calc-button" onClick={() => window.print()}>
+            Print the search as it stands
+          </button>
+          {begun && (
+            <button type="button" class="calc-button" onClick={() => go(nothingYet)}>
+              Start this complaint afresh
+            </button>
+          )}
           <span class="fault-kept">What you answer stays on this device until you start afresh.</span>
         </p>
       )}

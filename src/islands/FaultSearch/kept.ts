@@ -35,7 +35,8 @@ export function keptProgress(id: string, known: readonly string[]): Progress {
 
 export function keepProgress(id: string, progress: Progress): void {
   try {
-    if (progress.seen.length + progress.skipped.length === 0 && progress.machine === '') localStorage.removeItem(keyFor(id));
+    if (progress.seen.length + progress.skipped.length === 0 && progress.machine === '')
+      localStorage.removeItem(keyFor(id));
     else localStorage.setItem(keyFor(id), JSON.stringify(progress));
   } catch {
     // Private windows refuse; the search still works while the page is open.

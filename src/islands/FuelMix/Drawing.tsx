@@ -33,18 +33,43 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const description = mixed
     ? `A can with ${text('fuel')} of gasoline and ${text('oil')} of oil. For ${ratio} to 1 add ${addOil > 0 ? `${text('addOil')} of oil` : addFuel > 0 ? `${text('addFuel')} of gasoline` : 'nothing'}.`
     : `A can with ${text('fuel')} of gasoline and ${text('oil')} of oil, ${ratio} to 1. The oil is 1 part in ${formatNumber(times, 0)} of the mix.`;
-  const beside = mixed && addOil === 0 ? (addFuel > 0 ? [['add gasoline', text('addFuel')] as const, 'until the can stands', 'at the broken line'] : ['nothing to add']) : [[mixed ? 'add oil' : 'oil', poured > 0 ? text(mixed ? 'addOil' : 'oil') : ''] as const];
+  const beside =
+    mixed && addOil === 0
+      ? addFuel > 0
+        ? [['add gasoline', text('addFuel')] as const, 'until the can stands', 'at the broken line']
+        : ['nothing to add']
+      : [[mixed ? 'add oil' : 'oil', poured > 0 ? text(mixed ? 'addOil' : 'oil') : ''] as const];
   return (
     <Picture
       id={id}
       title={mixed ? 'What is in the can and what goes in' : 'Gasoline and oil to scale'}
       description={description}
       height={262}
-      caption={poured > 0 ? `Both to scale, each with its own rule: the oil measure on the right is drawn larger than the can. Oil floats on the gasoline here only to be seen; shake the can.` : 'To scale. Broken outline: what goes in.'}
+      caption={
+        poured > 0
+          ? `Both to scale, each with its own rule: the oil measure on the right is drawn larger than the can. Oil floats on the gasoline here only to be seen; shake the can.`
+          : 'To scale. Broken outline: what goes in.'
+      }
     >
-      <TextLines x={8} y={18} lines={[['gasoline', text('fuel')], ['oil', text('oil')]]} />
+      <TextLines
+        x={8}
+        y={18}
+        lines={[
+          ['gasoline', text('fuel')],
+          ['oil', text('oil')],
+        ]}
+      />
       <Jug x={58} bottom={bottom} tall={tall} wide={96} layers={can} unit={unitLabel(large)} />
-      {poured > 0 ? <Jug x={246} bottom={bottom} tall={tall} wide={56} layers={[{ key: 'poured', volume: toUnit(poured, small), look: mixed ? 'add-oil' : 'oil' }]} unit={unitLabel(small)} /> : null}
+      {poured > 0 ? (
+        <Jug
+          x={246}
+          bottom={bottom}
+          tall={tall}
+          wide={56}
+          layers={[{ key: 'poured', volume: toUnit(poured, small), look: mixed ? 'add-oil' : 'oil' }]}
+          unit={unitLabel(small)}
+        />
+      ) : null}
       <TextLines x={196} y={18} lines={beside} />
     </Picture>
   );

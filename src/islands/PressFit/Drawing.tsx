@@ -3,7 +3,18 @@ import { tools } from '../../core/topics/press-fit/index.ts';
 import { formatQuantity, pick, toUnit, type UnitKey } from '../../core/quantity/index.ts';
 import { valueOf, type QuantityValue } from '../../core/contract/result.ts';
 import { type MaterialKey, materialOf } from '../../core/materials/index.ts';
-import { Axis, barHeight, barTop, linear, niceSteps, Picture, quantityReading, RangeRow, readingText, type DrawingProps } from '../kit/index.ts';
+import {
+  Axis,
+  barHeight,
+  barTop,
+  linear,
+  niceSteps,
+  Picture,
+  quantityReading,
+  RangeRow,
+  readingText,
+  type DrawingProps,
+} from '../kit/index.ts';
 import { Section, sectionBottom } from './Section.tsx';
 
 const [left, right] = [6, 354];
@@ -14,7 +25,10 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const n = (key: string) => Number(inputs[key]);
   const size = (key: string) => formatQuantity(n(key), ['mm', 'in'], reader.system);
   const [pressure, force, pull, share] = [get('pressure'), get('pushIn'), get('hubHoop'), get('yieldShare')];
-  const strength = typeof inputs['hubStrength'] === 'number' ? inputs['hubStrength'] : materialOf(inputs['hub'] as MaterialKey).strength;
+  const strength =
+    typeof inputs['hubStrength'] === 'number'
+      ? inputs['hubStrength']
+      : materialOf(inputs['hub'] as MaterialKey).strength;
   const [mega, kilo]: [UnitKey, UnitKey] = [pick(['MPa', 'psi'], reader.system), pick(['kN', 'lbf'], reader.system)];
   const counted = share.value * strength;
   const text = (si: number, unit: UnitKey) => readingText(quantityReading(si, unit, unit === 'kN' ? 2 : 0));
@@ -31,7 +45,13 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const half = (limitName.length + limitText.length + 1) * 3.7;
   const stress = valueOf(answer, 'stress', 'verdict').level;
   const rows = [
-    { name: 'pressure', figures: range(pressure, mega), low: pressure.low ?? 0, high: pressure.high ?? 0, level: 'plain' },
+    {
+      name: 'pressure',
+      figures: range(pressure, mega),
+      low: pressure.low ?? 0,
+      high: pressure.high ?? 0,
+      level: 'plain',
+    },
     { name: 'pull round the bore', figures: text(pull.value, mega), low: 0, high: pull.value, level: 'plain' },
     { name: 'both together, as yield counts them', figures: text(counted, mega), low: 0, high: counted, level: stress },
   ] as const;
@@ -44,29 +64,101 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const description = `Outer part ${size('hubOutside')} outside, joint ${size('diameter')}, ${n('shaftBore') > 0 ? `hole ${size('shaftBore')}` : 'solid inner part'}, length ${size('length')}. Pressure ${range(pressure, mega)}; the outer part counts ${text(counted, mega)} against ${limitText}. Force to push it in ${range(force, kilo)}.`;
 
   return (
-    <Picture id={id} title="The joint to scale, its stress and the force to push it in" description={description} height={forceTop + 58}>
-      <Section outside={n('hubOutside')} joint={n('diameter')} hole={n('shaftBore')} length={n('length')} pressed={(pressure.high ?? 0) > 0} text={{ outside: size('hubOutside'), joint: size('diameter'), hole: size('shaftBore'), length: size('length') }} />
-      <text class="pic-text" x={Math.min(right - half, Math.max(left + half, x(strength)))} y={top - 18} text-anchor="middle">{limitName} <tspan class="pic-figure">{limitText}</tspan></text>
+    <Picture
+      id={id}
+      title="The joint to scale, its stress and the force to push it in"
+      description={description}
+      height={forceTop + 58}
+    >
+      <Section
+        outside={n('hubOutside')}
+        joint={n('diameter')}
+        hole={n('shaftBore')}
+        length={n('length')}
+        pressed={(pressure.high ?? 0) > 0}
+        text={{ outside: size('hubOutside'), joint: size('diameter'), hole: size('shaftBore'), length: size('length') }}
+      />
+      <text
+        class="pic-text"
+        x={Math.min(right - half, Math.max(left + half, x(strength)))}
+        y={top - 18}
+        text-anchor="middle"
+      >
+        {limitName} <tspan class="pic-figure">{limitText}</tspan>
+      </text>
       {rows.map((r, i) => (
-        <RangeRow key={r.name} name={r.name} figures={r.figures} y={top + i * 36} x={x} low={r.low} high={r.high} left={left} right={right} level={r.level}>
-          <rect class="pic-forbidden" x={x(strength).toFixed(1)} y={top + i * 36 + barTop} width={(right - x(strength)).toFixed(1)} height={barHeight} />
+        <RangeRow
+          key={r.name}
+          name={r.name}
+          figures={r.figures}
+          y={top + i * 36}
+          x={x}
+          low={r.low}
+          high={r.high}
+          left={left}
+          right={right}
+          level={r.level}
+        >
+          <rect
+            class="pic-forbidden"
+            x={x(strength).toFixed(1)}
+            y={top + i * 36 + barTop}
+            width={(right - x(strength)).toFixed(1)}
+            height={barHeight}
+          />
         </RangeRow>
       ))}
-      <path class="pic-limit" d={`${rows.map((_, i) => `M${x(strength).toFixed(1)} ${top + i * 36 + barTop - 3}v${barHeight + 6}`).join('')}`} />
-      <Axis x={(s) => x(s / toUnit(1, mega))} steps={niceSteps(0, toUnit(mostStress, mega), 5)} y={bottom} left={left} right={right} />
-      <RangeRow name="force to push it in" figures={range(force, kilo)} y={forceTop - 12} x={fx} low={force.low ?? 0} mid={force.value} high={force.high ?? 0} left={left} right={right} level={valueOf(answer, 'tool', 'verdict').level} />
+      <path
+        class="pic-limit"
+        d={`${rows.map((_, i) => `M${x(strength).toFixed(1)} ${top + i * 36 + barTop - 3}v${barHeight + 6}`).join('')}`}
+      />
+      <Axis
+        x={(s) => x(s / toUnit(1, mega))}
+        steps={niceSteps(0, toUnit(mostStress, mega), 5)}
+        y={bottom}
+        left={left}
+        right={right}
+      />
+      <RangeRow
+        name="force to push it in"
+        figures={range(force, kilo)}
+        y={forceTop - 12}
+        x={fx}
+        low={force.low ?? 0}
+        mid={force.value}
+        high={force.high ?? 0}
+        left={left}
+        right={right}
+        level={valueOf(answer, 'tool', 'verdict').level}
+      />
       {limits.slice(0, -1).map((from, i) => {
         if (from >= mostForce) return null;
         const [a, b] = [fx(from), fx(limits[i + 1] ?? mostForce)];
         const name = toolNames[i] ?? 'too much';
         return (
           <g key={name}>
-            <rect class={i === tools.length ? 'pic-forbidden' : i % 2 === 0 ? 'pic-clear' : 'pic-clear-edge'} x={a.toFixed(1)} y={forceTop + 10} width={(b - a).toFixed(1)} height={20} />
-            {name.length * 7 + 6 < b - a && <text class="pic-text" x={(a + b) / 2} y={forceTop + 24.5} text-anchor="middle">{name}</text>}
+            <rect
+              class={i === tools.length ? 'pic-forbidden' : i % 2 === 0 ? 'pic-clear' : 'pic-clear-edge'}
+              x={a.toFixed(1)}
+              y={forceTop + 10}
+              width={(b - a).toFixed(1)}
+              height={20}
+            />
+            {name.length * 7 + 6 < b - a && (
+              <text class="pic-text" x={(a + b) / 2} y={forceTop + 24.5} text-anchor="middle">
+                {name}
+              </text>
+            )}
           </g>
         );
       })}
-      <Axis x={(s) => fx(s / toUnit(1, kilo))} steps={niceSteps(0, toUnit(mostForce, kilo), 5)} y={forceTop + 32} left={left} right={right} />
+      <Axis
+        x={(s) => fx(s / toUnit(1, kilo))}
+        steps={niceSteps(0, toUnit(mostForce, kilo), 5)}
+        y={forceTop + 32}
+        left={left}
+        right={right}
+      />
     </Picture>
   );
 }

@@ -25,31 +25,84 @@ export function Section({ outside, joint, hole, length, pressed, text }: Props) 
     { y: centre - r, text: `joint ø ${text.joint}` },
     { y: centre + (h > 0 ? h : 0), text: h > 0 ? `hole ø ${text.hole}` : 'solid' },
   ];
-  const at = spreadOut(labels.map((l) => l.y + 4), 20, 20, 140);
+  const at = spreadOut(
+    labels.map((l) => l.y + 4),
+    20,
+    20,
+    140,
+  );
   const arrows = pressed && wide > 16;
   return (
     <g>
-      <rect class="pic-part" x={x1.toFixed(1)} y={(centre - R).toFixed(1)} width={wide.toFixed(1)} height={Math.max(1, R - r).toFixed(1)} />
-      <rect class="pic-part" x={x1.toFixed(1)} y={(centre + r).toFixed(1)} width={wide.toFixed(1)} height={Math.max(1, R - r).toFixed(1)} />
-      {(h > 0 ? [[r, r - h], [-h, r - h]] : [[r, 2 * r]]).map(([above = 0, high = 0]) => (
-        <rect key={above} class="pic-inner" x={(x1 - over).toFixed(1)} y={(centre - above).toFixed(1)} width={(wide + 2 * over).toFixed(1)} height={Math.max(1, high).toFixed(1)} />
+      <rect
+        class="pic-part"
+        x={x1.toFixed(1)}
+        y={(centre - R).toFixed(1)}
+        width={wide.toFixed(1)}
+        height={Math.max(1, R - r).toFixed(1)}
+      />
+      <rect
+        class="pic-part"
+        x={x1.toFixed(1)}
+        y={(centre + r).toFixed(1)}
+        width={wide.toFixed(1)}
+        height={Math.max(1, R - r).toFixed(1)}
+      />
+      {(h > 0
+        ? [
+            [r, r - h],
+            [-h, r - h],
+          ]
+        : [[r, 2 * r]]
+      ).map(([above = 0, high = 0]) => (
+        <rect
+          key={above}
+          class="pic-inner"
+          x={(x1 - over).toFixed(1)}
+          y={(centre - above).toFixed(1)}
+          width={(wide + 2 * over).toFixed(1)}
+          height={Math.max(1, high).toFixed(1)}
+        />
       ))}
       <path class="pic-lead" stroke-dasharray="12 4 2 4" d={`M${x1 - over - 6} ${centre}H${x2 + over + 6}`} />
-      <path class="pic-press" d={`M${x1.toFixed(1)} ${(centre - r).toFixed(1)}H${x2.toFixed(1)}M${x1.toFixed(1)} ${(centre + r).toFixed(1)}H${x2.toFixed(1)}`} />
-      {arrows && [0.25, 0.75].map((part) => (
-        <g key={part}>
-          <Arrow class="pic-arrow pic-accent" x1={x1 + part * wide} y1={centre - r + 16} x2={x1 + part * wide} y2={centre - r + 3} />
-          <Arrow class="pic-arrow pic-accent" x1={x1 + part * wide} y1={centre + r - 16} x2={x1 + part * wide} y2={centre + r - 3} />
-        </g>
-      ))}
+      <path
+        class="pic-press"
+        d={`M${x1.toFixed(1)} ${(centre - r).toFixed(1)}H${x2.toFixed(1)}M${x1.toFixed(1)} ${(centre + r).toFixed(1)}H${x2.toFixed(1)}`}
+      />
+      {arrows &&
+        [0.25, 0.75].map((part) => (
+          <g key={part}>
+            <Arrow
+              class="pic-arrow pic-accent"
+              x1={x1 + part * wide}
+              y1={centre - r + 16}
+              x2={x1 + part * wide}
+              y2={centre - r + 3}
+            />
+            <Arrow
+              class="pic-arrow pic-accent"
+              x1={x1 + part * wide}
+              y1={centre + r - 16}
+              x2={x1 + part * wide}
+              y2={centre + r - 3}
+            />
+          </g>
+        ))}
       {labels.map((l, i) => (
         <g key={l.text}>
-          <path class="pic-lead" d={`M${(i === 0 ? x2 : x2 + over).toFixed(1)} ${l.y.toFixed(1)}L190 ${((at[i] ?? 0) - 4).toFixed(1)}`} />
-          <text class="pic-text" x={195} y={at[i]}>{l.text}</text>
+          <path
+            class="pic-lead"
+            d={`M${(i === 0 ? x2 : x2 + over).toFixed(1)} ${l.y.toFixed(1)}L190 ${((at[i] ?? 0) - 4).toFixed(1)}`}
+          />
+          <text class="pic-text" x={195} y={at[i]}>
+            {l.text}
+          </text>
         </g>
       ))}
       <SizeLine x1={x1} y1={centre + R + 12} x2={x2} y2={centre + R + 12} />
-      <text class="pic-text" x={middle} y={centre + R + 32} text-anchor="middle">length {text.length}</text>
+      <text class="pic-text" x={middle} y={centre + R + 32} text-anchor="middle">
+        length {text.length}
+      </text>
     </g>
   );
 }

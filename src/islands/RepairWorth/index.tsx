@@ -5,7 +5,11 @@ import { Drawing } from './Drawing.tsx';
 import { QuoteDesk } from './quote/QuoteDesk.tsx';
 
 const topic = { title, fields, example, compute, words };
-const fromShop = (shop: ShopFacts) => ({ labourRate: shop.labourRate, taxParts: shop.tax.parts, taxLabour: shop.tax.labour });
+const fromShop = (shop: ShopFacts) => ({
+  labourRate: shop.labourRate,
+  taxParts: shop.tax.parts,
+  taxLabour: shop.tax.labour,
+});
 
 export default function RepairWorth(props: IslandProps) {
   return <Workbench {...props} topic={topic} drawing={Drawing} fromShop={fromShop} takeAway={QuoteDesk} />;

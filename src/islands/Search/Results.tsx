@@ -14,7 +14,9 @@ export function Results({ found, list, words, showMore }: Props) {
   if (found.total === 0)
     return (
       <ul class="find-help">
-        {words.help.map((line) => <li key={line}>{line}</li>)}
+        {words.help.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
       </ul>
     );
   return (
@@ -25,12 +27,18 @@ export function Results({ found, list, words, showMore }: Props) {
             <a href={hit.address}>
               <span class="find-title">{hit.title}</span>
               {hit.part !== '' && <span class="find-kind">{hit.part}</span>}
-              <span class="find-excerpt">{hit.excerpt.map((run) => (run.marked ? <mark>{run.text}</mark> : run.text))}</span>
+              <span class="find-excerpt">
+                {hit.excerpt.map((run) => (run.marked ? <mark>{run.text}</mark> : run.text))}
+              </span>
             </a>
           </li>
         ))}
       </ul>
-      {found.total > found.hits.length && <button type="button" class="button" onClick={showMore}>{words.more}</button>}
+      {found.total > found.hits.length && (
+        <button type="button" class="button" onClick={showMore}>
+          {words.more}
+        </button>
+      )}
     </>
   );
 }

@@ -21,7 +21,15 @@ export function toHit(hit: EngineHit): Hit {
   return { title: hit.title, part: hit.part, address: hit.address, excerpt };
 }
 
-const entities: Readonly<Record<string, string>> = { '&amp;': '&', '&lt;': '<', '&gt;': '>', '&quot;': '"', '&#39;': "'", '&#x27;': "'", '&nbsp;': ' ' };
+const entities: Readonly<Record<string, string>> = {
+  '&amp;': '&',
+  '&lt;': '<',
+  '&gt;': '>',
+  '&quot;': '"',
+  '&#39;': "'",
+  '&#x27;': "'",
+  '&nbsp;': ' ',
+};
 
 /** Marked and plain runs of an excerpt. */
 export function runs(excerpt: string): readonly Run[] {

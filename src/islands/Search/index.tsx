@@ -31,31 +31,58 @@ export default function Search({ lang }: Props) {
 
   const missed = found && found.total > 0 ? found.missing : [];
   const said =
-    stage === 'broken' ? words.broken
-    : stage === 'waking' ? words.waking
-    : !found || stage !== 'done' ? ''
-    : found.total === 0 ? words.none(found.term)
-    : missed.length > 0 ? words.nearest(missed.join(' '))
-    : words.found(found.total, found.term);
+    stage === 'broken'
+      ? words.broken
+      : stage === 'waking'
+        ? words.waking
+        : !found || stage !== 'done'
+          ? ''
+          : found.total === 0
+            ? words.none(found.term)
+            : missed.length > 0
+              ? words.nearest(missed.join(' '))
+              : words.found(found.total, found.term);
 
   return (
     <form class="find" role="search" onSubmit={(e) => e.preventDefault()} onKeyDown={move}>
       <label for={id}>{words.label}</label>
       <div class="find-row">
-        <input ref={box} id={id} type="search" name="q" autocomplete="off" autocapitalize="none" spellcheck={false} placeholder={words.hint} value={term} disabled={!live} onInput={(e) => change(e.currentTarget.value)} aria-describedby={`${id}-said`} />
+        <input
+          ref={box}
+          id={id}
+          type="search"
+          name="q"
+          autocomplete="off"
+          autocapitalize="none"
+          spellcheck={false}
+          placeholder={words.hint}
+          value={term}
+          disabled={!live}
+          onInput={(e) => change(e.currentTarget.value)}
+          aria-describedby={`${id}-said`}
+        />
       </div>
       {lang === 'en' && (
         <fieldset class="find-readers">
           <legend>{words.readers}</legend>
           {readersEn.map((r) => (
             <label key={r}>
-              <input type="radio" name={`${id}-reader`} value={r} checked={reader === r} disabled={!live} onChange={() => choose(r)} />
+              <input
+                type="radio"
+                name={`${id}-reader`}
+                value={r}
+                checked={reader === r}
+                disabled={!live}
+                onChange={() => choose(r)}
+              />
               {r === '' ? words.everyone : words[r]}
             </label>
           ))}
         </fieldset>
       )}
-      <p class="find-said" id={`${id}-said`} role="status">{said}</p>
+      <p class="find-said" id={`${id}-said`} role="status">
+        {said}
+      </p>
       {found && <Results found={found} list={list} words={words} showMore={showMore} />}
     </form>
   );

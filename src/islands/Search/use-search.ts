@@ -35,7 +35,9 @@ export function useSearch() {
     const query = new URLSearchParams(location.search).get('q');
     if (query) setTerm(query);
     // Woken ahead of the first key, since opening the index takes a moment.
-    openSearch().then((engine) => engine.ready()).catch(() => setStage('broken'));
+    openSearch()
+      .then((engine) => engine.ready())
+      .catch(() => setStage('broken'));
   }, []);
 
   useEffect(() => {

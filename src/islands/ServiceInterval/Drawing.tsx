@@ -10,9 +10,17 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const list = sortedList(inputs as Listed);
   const clock = clockOf(answer, inputs);
   const timelineEnd = 44 + Math.min(list.length, shownRows) * rowHigh + 30 + (list.length > shownRows ? 20 : 0);
-  const due = list.slice(0, shownRows).map((d) => `${d.machine}, ${d.task}: ${d.date}`).join('; ');
+  const due = list
+    .slice(0, shownRows)
+    .map((d) => `${d.machine}, ${d.task}: ${d.date}`)
+    .join('; ');
   return (
-    <Picture id={id} title="What is due, on a line of days" description={`${due}.${clock ? ` ${clock.description}` : ''}`} height={timelineEnd + (clock ? 286 : 0)}>
+    <Picture
+      id={id}
+      title="What is due, on a line of days"
+      description={`${due}.${clock ? ` ${clock.description}` : ''}`}
+      height={timelineEnd + (clock ? 286 : 0)}
+    >
       <Timeline list={list} />
       {clock && <ClockCurve clock={clock} top={timelineEnd + 14} reader={reader} />}
     </Picture>

@@ -20,18 +20,42 @@ export function DueDesk({ page, worked, stale }: TakeAwayProps) {
     if (card) printAlone(card);
   };
   const calendar = () => {
-    const options = { stamp: calendarStamp(), product: `-//${page.shop.name}//Bench Almanac//EN`, name: `${page.shop.name}: ${heading}` };
-    download(`${heading} ${start}`, 'ics', calendarText(calendarEntries(list, start, siteOf(page.address, host)), options));
+    const options = {
+      stamp: calendarStamp(),
+      product: `-//${page.shop.name}//Bench Almanac//EN`,
+      name: `${page.shop.name}: ${heading}`,
+    };
+    download(
+      `${heading} ${start}`,
+      'ics',
+      calendarText(calendarEntries(list, start, siteOf(page.address, host)), options),
+    );
   };
   return (
     <section class="desk" aria-labelledby={`${id}-head`}>
-      <h3 class="calc-head" id={`${id}-head`}>Wall card, calendar and table</h3>
-      <p class="calc-help">Loading the calendar file again changes the entries of the same service and day instead of doubling them. Overdue work is entered on the first day of the list.</p>
+      <h3 class="calc-head" id={`${id}-head`}>
+        Wall card, calendar and table
+      </h3>
+      <p class="calc-help">
+        Loading the calendar file again changes the entries of the same service and day instead of doubling them.
+        Overdue work is entered on the first day of the list.
+      </p>
       <DeskBox id={`${id}-heading`} label="Heading of the card" value={heading} onText={setHeading} />
       <div class="desk-acts">
-        <button type="button" class="calc-button calc-button-first" disabled={stale} onClick={print}>Print the wall card</button>
-        <button type="button" class="calc-button" disabled={stale} onClick={calendar}>Save for a calendar (ICS)</button>
-        <button type="button" class="calc-button" disabled={stale} onClick={() => download(`${heading} ${start}`, 'csv', csvText(listRows(list)))}>Save as a table (CSV)</button>
+        <button type="button" class="calc-button calc-button-first" disabled={stale} onClick={print}>
+          Print the wall card
+        </button>
+        <button type="button" class="calc-button" disabled={stale} onClick={calendar}>
+          Save for a calendar (ICS)
+        </button>
+        <button
+          type="button"
+          class="calc-button"
+          disabled={stale}
+          onClick={() => download(`${heading} ${start}`, 'csv', csvText(listRows(list)))}
+        >
+          Save as a table (CSV)
+        </button>
       </div>
       {stale && <p class="calc-help">Put the boxes above right first: this card is for the earlier figures.</p>}
       <WallCard id={id} heading={heading} start={start} list={list} shop={page.shop} />

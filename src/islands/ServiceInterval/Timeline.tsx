@@ -18,7 +18,9 @@ export function Timeline({ list }: { readonly list: readonly DueLine[] }) {
   const bottom = first + rows.length * rowHigh - 6;
   return (
     <g>
-      <text class="pic-text" x={Math.min(Math.max(start, left + 18), right - 18)} y={16} text-anchor="middle">start</text>
+      <text class="pic-text" x={Math.min(Math.max(start, left + 18), right - 18)} y={16} text-anchor="middle">
+        start
+      </text>
       <path class="pic-limit" d={`M${start.toFixed(1)} 22V${bottom}`} />
       {rows.map((d, i) => {
         const y = first + i * rowHigh;
@@ -26,15 +28,40 @@ export function Timeline({ list }: { readonly list: readonly DueLine[] }) {
         const figures = `${d.date}`;
         return (
           <g key={i}>
-            <text class="pic-text pic-halo" x={words} y={y}>{fitText(`${d.machine}: ${d.task}`, right - words - figures.length * 7.6 - 12)}</text>
-            <text class="pic-figure pic-halo" x={right} y={y} text-anchor="end">{figures}</text>
-            <path class={d.days < 0 ? 'pic-bar pic-bar-caution' : 'pic-bar'} d={`M${Math.min(start, at).toFixed(1)} ${y + 10}h${Math.max(1, Math.abs(at - start)).toFixed(1)}v4h${(-Math.max(1, Math.abs(at - start))).toFixed(1)}z`} />
-            <path class={d.days < 0 ? 'pic-bar-caution' : 'pic-accent-fill'} d={d.by === 'hours' ? `M${at.toFixed(1)} ${y + 5}l7 7l-7 7l-7 -7z` : `M${(at - 6).toFixed(1)} ${y + 6}h12v12h-12z`} />
+            <text class="pic-text pic-halo" x={words} y={y}>
+              {fitText(`${d.machine}: ${d.task}`, right - words - figures.length * 7.6 - 12)}
+            </text>
+            <text class="pic-figure pic-halo" x={right} y={y} text-anchor="end">
+              {figures}
+            </text>
+            <path
+              class={d.days < 0 ? 'pic-bar pic-bar-caution' : 'pic-bar'}
+              d={`M${Math.min(start, at).toFixed(1)} ${y + 10}h${Math.max(1, Math.abs(at - start)).toFixed(1)}v4h${(-Math.max(1, Math.abs(at - start))).toFixed(1)}z`}
+            />
+            <path
+              class={d.days < 0 ? 'pic-bar-caution' : 'pic-accent-fill'}
+              d={
+                d.by === 'hours'
+                  ? `M${at.toFixed(1)} ${y + 5}l7 7l-7 7l-7 -7z`
+                  : `M${(at - 6).toFixed(1)} ${y + 6}h12v12h-12z`
+              }
+            />
           </g>
         );
       })}
-      <Axis x={x} steps={niceSteps(from, to, 6).filter(Number.isInteger)} y={bottom} left={left} right={right} write={(n) => (n === 0 ? '0' : `${formatNumber(n)} d`)} />
-      {list.length > shownRows && <text class="pic-text pic-quiet" x={left} y={bottom + 36}>and {list.length - shownRows} more, in the table</text>}
+      <Axis
+        x={x}
+        steps={niceSteps(from, to, 6).filter(Number.isInteger)}
+        y={bottom}
+        left={left}
+        right={right}
+        write={(n) => (n === 0 ? '0' : `${formatNumber(n)} d`)}
+      />
+      {list.length > shownRows && (
+        <text class="pic-text pic-quiet" x={left} y={bottom + 36}>
+          and {list.length - shownRows} more, in the table
+        </text>
+      )}
     </g>
   );
 }

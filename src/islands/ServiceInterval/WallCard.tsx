@@ -21,30 +21,62 @@ export function WallCard({ id, heading, start, list, shop }: Props) {
     <article class="card" id={id} aria-label={heading}>
       <header class="card-head">
         <h4>{heading}</h4>
-        <p>{shop.name}, from {start}</p>
+        <p>
+          {shop.name}, from {start}
+        </p>
       </header>
       <div class="card-wide" role="region" aria-label={heading} tabIndex={0}>
         <table>
           <thead>
-            <tr><th scope="col">Done</th><th scope="col">Due</th><th scope="col">Machine</th><th scope="col">What is done</th><th scope="col">After more hours</th><th scope="col">Every</th><th scope="col">Done on, at hours, by</th></tr>
+            <tr>
+              <th scope="col">Done</th>
+              <th scope="col">Due</th>
+              <th scope="col">Machine</th>
+              <th scope="col">What is done</th>
+              <th scope="col">After more hours</th>
+              <th scope="col">Every</th>
+              <th scope="col">Done on, at hours, by</th>
+            </tr>
           </thead>
           <tbody>
             {list.map((d, i) => (
               <tr key={i}>
-                <td><span class="card-tick" /></td>
-                <td class="card-due">{d.date}{d.days < 0 && <span class="card-late">overdue</span>}</td>
+                <td>
+                  <span class="card-tick" />
+                </td>
+                <td class="card-due">
+                  {d.date}
+                  {d.days < 0 && <span class="card-late">overdue</span>}
+                </td>
                 <td>{d.machine}</td>
                 <td>{d.task}</td>
-                <td class="card-hours">{d.hoursLeft === undefined ? '–' : d.hoursLeft <= 0 ? 'now' : hours(d.hoursLeft)}</td>
+                <td class="card-hours">
+                  {d.hoursLeft === undefined ? '–' : d.hoursLeft <= 0 ? 'now' : hours(d.hoursLeft)}
+                </td>
                 <td class="card-hours">{d.interval === undefined ? '–' : hours(d.interval)}</td>
                 <td class="card-sign" />
               </tr>
             ))}
-            {Array.from({ length: Math.max(0, least - list.length) }, (_, i) => <tr class="card-blank" key={`blank-${i}`} aria-hidden="true"><td><span class="card-tick" /></td><td /><td /><td /><td /><td /><td /></tr>)}
+            {Array.from({ length: Math.max(0, least - list.length) }, (_, i) => (
+              <tr class="card-blank" key={`blank-${i}`} aria-hidden="true">
+                <td>
+                  <span class="card-tick" />
+                </td>
+                <td />
+                <td />
+                <td />
+                <td />
+                <td />
+                <td />
+              </tr>
+            ))}
           </tbody>
         </table>
       </div>
-      <p class="card-foot">Whichever comes first, the day or the hours. Engine off and plug lead off before any work. The machine’s manual comes before this card.</p>
+      <p class="card-foot">
+        Whichever comes first, the day or the hours. Engine off and plug lead off before any work. The machine’s manual
+        comes before this card.
+      </p>
     </article>
   );
 }

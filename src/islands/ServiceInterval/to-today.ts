@@ -15,5 +15,9 @@ export function toToday(figures: RawInputs, day = today()): RawInputs {
     return last === undefined || from === undefined ? raw : { ...raw, last: dateText(last + to - from) };
   };
   const tasks = figures['tasks'];
-  return { ...figures, start: day, ...(Array.isArray(tasks) ? { tasks: (tasks as readonly RawInputs[]).map(moved) } : {}) };
+  return {
+    ...figures,
+    start: day,
+    ...(Array.isArray(tasks) ? { tasks: (tasks as readonly RawInputs[]).map(moved) } : {}),
+  };
 }

@@ -40,9 +40,13 @@ export function Pinched({ tilt, runOut, gap, blade, pitch, times, length, bladeT
   const low = centre.y + rim;
   // The leaning half turns about the place where the two halves meet, opposite the nipped belt.
   const turn = `rotate(${lean.toFixed(2)} ${centre.x} ${low.toFixed(1)})`;
-  const shape = (side: 1 | -1) => `M${centre.x} ${f(centre.y - rim * 0.45)}L${centre.x + side * cone} ${f(centre.y - rim)}h${side * web}V${f(centre.y + rim)}h${-side * web}L${centre.x} ${f(centre.y + rim * 0.45)}Z`;
+  const shape = (side: 1 | -1) =>
+    `M${centre.x} ${f(centre.y - rim * 0.45)}L${centre.x + side * cone} ${f(centre.y - rim)}h${side * web}V${f(centre.y + rim)}h${-side * web}L${centre.x} ${f(centre.y + rim * 0.45)}Z`;
   const bladeX = centre.x + cone + web;
-  const [foot, head] = [turned(bladeX + thick / 2, centre.y + rotor, lean, low), turned(bladeX + thick / 2, centre.y - rotor, lean, low)];
+  const [foot, head] = [
+    turned(bladeX + thick / 2, centre.y + rotor, lean, low),
+    turned(bladeX + thick / 2, centre.y - rotor, lean, low),
+  ];
   const nip = Math.tan((lean * Math.PI) / 180) * rim * 1.7;
   return (
     <g>
@@ -50,15 +54,34 @@ export function Pinched({ tilt, runOut, gap, blade, pitch, times, length, bladeT
       <TextLines x={8} y={248} lines={['In one go: the belt is nipped and a half leans']} />
       <path class="pic-lead" d={`M${centre.x - 56} ${centre.y}H${centre.x + 56}`} stroke-dasharray="12 4 2 4" />
       <path class="pic-part" d={shape(-1)} />
-      <rect class="pic-blade" x={centre.x - cone - web - thick} y={f(centre.y - rotor)} width={thick} height={f(2 * rotor)} />
+      <rect
+        class="pic-blade"
+        x={centre.x - cone - web - thick}
+        y={f(centre.y - rotor)}
+        width={thick}
+        height={f(2 * rotor)}
+      />
       <g transform={turn}>
         <path class="pic-part" d={shape(1)} />
         <rect class="pic-blade" x={bladeX} y={f(centre.y - rotor)} width={thick} height={f(2 * rotor)} />
       </g>
-      <path class="pic-belt-body" d={`M${centre.x - 10} ${f(centre.y - rim * 0.95)}h${f(20 + nip)}l-4 ${f(rim * 0.3)}h${f(-12 - nip)}Z`} />
+      <path
+        class="pic-belt-body"
+        d={`M${centre.x - 10} ${f(centre.y - rim * 0.95)}h${f(20 + nip)}l-4 ${f(rim * 0.3)}h${f(-12 - nip)}Z`}
+      />
       <path class="pic-true" d={`M${f(foot.x)} ${f(foot.y + 6)}V${f(centre.y - rotor - 8)}`} />
       <SizeLine x1={foot.x} y1={centre.y - rotor - 6} x2={head.x} y2={centre.y - rotor - 6} />
-      <TextLines x={182} y={296} lines={[['gap left', length(gap)], ['tilt', formatIn(tilt, '°', 2)], ['blade', bladeText], ['runs out', length(runOut)]]} step={20} />
+      <TextLines
+        x={182}
+        y={296}
+        lines={[
+          ['gap left', length(gap)],
+          ['tilt', formatIn(tilt, '°', 2)],
+          ['blade', bladeText],
+          ['runs out', length(runOut)],
+        ]}
+        step={20}
+      />
     </g>
   );
 }

@@ -46,17 +46,42 @@ export function layGroove(g: GrooveInput): Groove {
   const gapLast = g.states.at(-1)?.gap ?? 0;
   const half = (side: 1 | -1) => {
     const outer = side * (apart(rim, gapLast) / 2 + wall);
-    return path([[side * apart(foot, gapLast) / 2, foot], [side * apart(apex, gapLast) / 2, apex], [side * apart(rim, gapLast) / 2, rim], [outer, rim], [outer, foot]]) + 'Z';
+    return (
+      path([
+        [(side * apart(foot, gapLast)) / 2, foot],
+        [(side * apart(apex, gapLast)) / 2, apex],
+        [(side * apart(rim, gapLast)) / 2, rim],
+        [outer, rim],
+        [outer, foot],
+      ]) + 'Z'
+    );
   };
-  const path = (points: readonly (readonly [number, number])[]) => `M${points.map(([offset, radius]) => `${f(x(offset))} ${f(y(radius))}`).join('L')}`;
+  const path = (points: readonly (readonly [number, number])[]) =>
+    `M${points.map(([offset, radius]) => `${f(x(offset))} ${f(y(radius))}`).join('L')}`;
   return {
     y,
     halves: [half(-1), half(1)],
-    flanks: (gap) => ([-1, 1] as const).map((side) => path([[side * apart(foot, gap) / 2, foot], [side * apart(apex, gap) / 2, apex], [side * apart(rim, gap) / 2, rim]])).join(''),
+    flanks: (gap) =>
+      ([-1, 1] as const)
+        .map((side) =>
+          path([
+            [(side * apart(foot, gap)) / 2, foot],
+            [(side * apart(apex, gap)) / 2, apex],
+            [(side * apart(rim, gap)) / 2, rim],
+          ]),
+        )
+        .join(''),
     beltAt: (radius) => {
       const [up, down] = [above * g.nominal, below * g.nominal];
       const [wide, narrow] = [g.belt / 2 + up * slope, Math.max(0, g.belt / 2 - down * slope)];
-      return path([[-wide, radius + up], [wide, radius + up], [narrow, radius - down], [-narrow, radius - down]]) + 'Z';
+      return (
+        path([
+          [-wide, radius + up],
+          [wide, radius + up],
+          [narrow, radius - down],
+          [-narrow, radius - down],
+        ]) + 'Z'
+      );
     },
     halfBelt: (g.belt / 2) * scale,
   };

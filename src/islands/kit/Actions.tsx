@@ -21,15 +21,31 @@ export function Actions({ id, compact, untouched, onEmpty, onExample, query }: P
   };
   return (
     <div class="calc-actions">
-      <button type="submit" class="calc-button calc-button-first">{say.work}</button>
+      <button type="submit" class="calc-button calc-button-first">
+        {say.work}
+      </button>
       {untouched ? (
-        <button type="button" class="calc-button" onClick={onEmpty}>{say.clear}</button>
+        <button type="button" class="calc-button" onClick={onEmpty}>
+          {say.clear}
+        </button>
       ) : (
-        <button type="button" class="calc-button" onClick={onExample}>{say.backToExample}</button>
+        <button type="button" class="calc-button" onClick={onExample}>
+          {say.backToExample}
+        </button>
       )}
-      {!compact && <button type="button" class="calc-button" onClick={() => printSheet(id)}>{say.print}</button>}
-      {!compact && <button type="button" class="calc-button" onClick={() => void share()}>{say.copyLink}</button>}
-      <output class="calc-copied" aria-live="polite">{copied}</output>
+      {!compact && (
+        <button type="button" class="calc-button" onClick={() => printSheet(id)}>
+          {say.print}
+        </button>
+      )}
+      {!compact && (
+        <button type="button" class="calc-button" onClick={() => void share()}>
+          {say.copyLink}
+        </button>
+      )}
+      <output class="calc-copied" aria-live="polite">
+        {copied}
+      </output>
     </div>
   );
 }

@@ -43,13 +43,19 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
   const { worked, stale } = bench.calculation;
   const answerHead = useRef<HTMLHeadingElement>(null);
   const reader: Reader = { system: bench.figures.system, currency: page.shop.currency, words: topic.words };
-  const summary = worked && !stale ? mainOf(worked.answer.values).map((v) => spoken(v, reader)).join(' ') : '';
+  const summary =
+    worked && !stale
+      ? mainOf(worked.answer.values)
+          .map((v) => spoken(v, reader))
+          .join(' ')
+      : '';
   const announced = useAnnouncement(summary, bench.live && Object.keys(bench.figures.typed).length > 0);
   const untouched = bench.figures.baseIsExample && Object.keys(bench.figures.typed).length === 0;
   // Long rows need the whole width; the answer then stands below them.
   const longRows = topic.fields.some((f) => f.kind === 'rows' && !f.more && hasLongRows(f));
   // The short form leads to the full one, which goes by the topic's name.
-  const query = () => linkQuery(bench.figures, topic.fields, page.compact ? page.name : page.id, bench.calculation.said);
+  const query = () =>
+    linkQuery(bench.figures, topic.fields, page.compact ? page.name : page.id, bench.calculation.said);
 
   const submit = (event: Event) => {
     event.preventDefault();
@@ -58,24 +64,50 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
   };
 
   return (
-    <section class={`calc${page.compact ? ' calc-compact' : ''}${longRows ? ' calc-form-above' : ''}`} id={`${page.id}-calculator`} data-live={bench.live ? 'yes' : 'no'} aria-label={topic.title}>
+    <section
+      class={`calc${page.compact ? ' calc-compact' : ''}${longRows ? ' calc-form-above' : ''}`}
+      id={`${page.id}-calculator`}
+      data-live={bench.live ? 'yes' : 'no'}
+      aria-label={topic.title}
+    >
       <PrintHead id={page.id} title={topic.title} shop={page.shop.name} address={page.address} />
       <div class="calc-sheet">
         <form class="calc-form" noValidate onSubmit={submit} aria-labelledby={`${page.id}-figures`}>
           <fieldset class="calc-switchable" disabled={!bench.live}>
             <div class="calc-top">
-              <h3 class="calc-head" id={`${page.id}-figures`}>{say.figures}</h3>
-              {hasTwoSystems(topic.fields, worked?.answer.values ?? []) && <UnitSwitch id={page.id} system={bench.figures.system} onSwitch={bench.switchUnits} />}
+              <h3 class="calc-head" id={`${page.id}-figures`}>
+                {say.figures}
+              </h3>
+              {hasTwoSystems(topic.fields, worked?.answer.values ?? []) && (
+                <UnitSwitch id={page.id} system={bench.figures.system} onSwitch={bench.switchUnits} />
+              )}
             </div>
             {untouched && <p class="calc-example">{bench.live ? say.exampleOn : say.exampleOff}</p>}
             {bench.figures.pressed && <ErrorSummary id={page.id} lines={bench.problemLines} presses={bench.presses} />}
             <FieldList form={{ ...bench.form, underBox }} fields={topic.fields} compact={page.compact === true} />
-            <Actions id={page.id} compact={page.compact === true} untouched={untouched} onEmpty={bench.empty} onExample={bench.showExample} query={query} />
+            <Actions
+              id={page.id}
+              compact={page.compact === true}
+              untouched={untouched}
+              onEmpty={bench.empty}
+              onExample={bench.showExample}
+              query={query}
+            />
           </fieldset>
         </form>
-        <div class={stale && worked ? 'calc-answer calc-stale' : 'calc-answer'} id={`${page.id}-answer`} data-pagefind-ignore="index">
-          <h3 class="calc-head" id={`${page.id}-answer-head`} ref={answerHead} tabIndex={-1}>{say.answer}</h3>
-          {worked && stale && <p class="calc-earlier"><Icon name="note" /> {say.earlier}</p>}
+        <div
+          class={stale && worked ? 'calc-answer calc-stale' : 'calc-answer'}
+          id={`${page.id}-answer`}
+          data-pagefind-ignore="index"
+        >
+          <h3 class="calc-head" id={`${page.id}-answer-head`} ref={answerHead} tabIndex={-1}>
+            {say.answer}
+          </h3>
+          {worked && stale && (
+            <p class="calc-earlier">
+              <Icon name="note" /> {say.earlier}
+            </p>
+          )}
           {worked ? (
             <>
               <FiguresUsed fields={topic.fields} figures={worked.figures} currency={page.shop.currency} />
@@ -84,12 +116,30 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
           ) : (
             <p class="calc-nothing">{say.noAnswer}</p>
           )}
-          {page.compact && <p class="calc-full"><a href={siteLink(`/calculators/${page.name}/?${query()}`)}>{say.fullForm}</a></p>}
+          {page.compact && (
+            <p class="calc-full">
+              <a href={siteLink(`/calculators/${page.name}/?${query()}`)}>{say.fullForm}</a>
+            </p>
+          )}
         </div>
-        {bench.live && worked && !page.compact && TakeAway && <div class="calc-take-away"><TakeAway page={page} worked={worked} stale={stale} /></div>}
-        {worked && !page.compact && <Working id={page.id} stale={stale} steps={worked.answer.working} markup={page.markup} sources={page.sources} />}
+        {bench.live && worked && !page.compact && TakeAway && (
+          <div class="calc-take-away">
+            <TakeAway page={page} worked={worked} stale={stale} />
+          </div>
+        )}
+        {worked && !page.compact && (
+          <Working
+            id={page.id}
+            stale={stale}
+            steps={worked.answer.working}
+            markup={page.markup}
+            sources={page.sources}
+          />
+        )}
       </div>
-      <output class="calc-hidden" id={`${page.id}-said`} aria-live="polite" aria-atomic="true">{announced}</output>
+      <output class="calc-hidden" id={`${page.id}-said`} aria-live="polite" aria-atomic="true">
+        {announced}
+      </output>
     </section>
   );
 }

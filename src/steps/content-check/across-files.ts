@@ -5,12 +5,24 @@ import type { Library } from './library.ts';
 import { didYouMean, shown, type Problem } from './problem.ts';
 
 export function acrossFiles(files: readonly ContentFile[], library: Library): Problem[] {
-  return [...shopMissing(files), ...sameTitles(files), ...files.flatMap((f) => [...badName(f, library), ...twinProblems(f, library)])];
+  return [
+    ...shopMissing(files),
+    ...sameTitles(files),
+    ...files.flatMap((f) => [...badName(f, library), ...twinProblems(f, library)]),
+  ];
 }
 
 function shopMissing(files: readonly ContentFile[]): Problem[] {
   if (files.some((f) => f.path === 'content/shop.yaml')) return [];
-  return [{ file: 'content/shop.yaml', line: 1, field: 'the file', got: 'nothing', allowed: 'this file with the name, address and rates of your shop; src/schemas/shop.ts lists its fields' }];
+  return [
+    {
+      file: 'content/shop.yaml',
+      line: 1,
+      field: 'the file',
+      got: 'nothing',
+      allowed: 'this file with the name, address and rates of your shop; src/schemas/shop.ts lists its fields',
+    },
+  ];
 }
 
 function sameTitles(files: readonly ContentFile[]): Problem[] {
@@ -22,20 +34,35 @@ function sameTitles(files: readonly ContentFile[]): Problem[] {
     const key = `${file.id.startsWith('es/') ? 'es' : 'en'} ${title.trim().toLowerCase()}`;
     const other = first.get(key);
     if (other === undefined) first.set(key, file.path);
-    else problems.push({ file: file.path, line: file.yaml.lineOf(['title']), field: 'title', got: shown(title), allowed: `a title of its own; ${other} has this one` });
+    else
+      problems.push({
+        file: file.path,
+        line: file.yaml.lineOf(['title']),
+        field: 'title',
+        got: shown(title),
+        allowed: `a title of its own; ${other} has this one`,
+      });
   }
   return problems;
 }
 
 function badName(file: ContentFile, library: Library): Problem[] {
-  const at = (got: string, allowed: string): Problem[] => [{ file: file.path, line: 1, field: 'file name', got, allowed }];
-  if (file.folder === '') return file.id === 'shop' ? [] : at(file.id, 'only shop.yaml stands directly in content/; articles and records go into their folder');
+  const at = (got: string, allowed: string): Problem[] => [
+    { file: file.path, line: 1, field: 'file name', got, allowed },
+  ];
+  if (file.folder === '')
+    return file.id === 'shop'
+      ? []
+      : at(file.id, 'only shop.yaml stands directly in content/; articles and records go into their folder');
   const kind = kinds[file.folder];
   if (!kind) return at(`the folder ${file.folder}`, `one of the folders ${Object.keys(kinds).join(', ')}`);
-  if (!kind.endings.includes(file.ending)) return at(`.${file.ending}`, `a file ending in ${kind.endings.map((e) => `.${e}`).join(' or ')}`);
+  if (!kind.endings.includes(file.ending))
+    return at(`.${file.ending}`, `a file ending in ${kind.endings.map((e) => `.${e}`).join(' or ')}`);
   const name = file.folder === 'guides' ? file.id.replace(/^es\//, '') : file.id;
-  if (!/^[a-z0-9]+(?:-[a-z0-9]+)*$/.test(name)) return at(name, 'small letters, digits and single hyphens, like wet-cutting');
-  if (file.folder === 'calculators' && !library.topics.has(name)) return at(name, `the name of a calculator that exists.${didYouMean(name, library.topics)}`);
+  if (!/^[a-z0-9]+(?:-[a-z0-9]+)*$/.test(name))
+    return at(name, 'small letters, digits and single hyphens, like wet-cutting');
+  if (file.folder === 'calculators' && !library.topics.has(name))
+    return at(name, `the name of a calculator that exists.${didYouMean(name, library.topics)}`);
   return [];
 }
 
@@ -44,9 +71,22 @@ function twinProblems(file: ContentFile, library: Library): Problem[] {
   const spanish = file.id.startsWith('es/');
   const problems: Problem[] = [];
   if (spanish && !library.ids['guides']?.has(file.id.slice(3)))
-    problems.push({ file: file.path, line: 1, field: 'file name', got: 'a Spanish guide without an English one', allowed: `content/guides/${file.id.slice(3)}.mdx beside it, or the file name of the guide it translates` });
+    problems.push({
+      file: file.path,
+      line: 1,
+      field: 'file name',
+      got: 'a Spanish guide without an English one',
+      allowed: `content/guides/${file.id.slice(3)}.mdx beside it, or the file name of the guide it translates`,
+    });
   const lang = (file.yaml.data as { lang?: unknown } | null | undefined)?.lang ?? 'en';
   const wanted = spanish ? 'es' : 'en';
-  if (lang !== wanted) problems.push({ file: file.path, line: file.yaml.lineOf(['lang']), field: 'lang', got: shown(lang), allowed: spanish ? 'lang: es, since the file stands in guides/es/' : 'lang: en, or the file moved to guides/es/' });
+  if (lang !== wanted)
+    problems.push({
+      file: file.path,
+      line: file.yaml.lineOf(['lang']),
+      field: 'lang',
+      got: shown(lang),
+      allowed: spanish ? 'lang: es, since the file stands in guides/es/' : 'lang: en, or the file moved to guides/es/',
+    });
   return problems;
 }

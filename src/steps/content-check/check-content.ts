@@ -21,7 +21,11 @@ export async function checkContent(projectFolder: string, known: Known): Promise
     // A wrong folder or ending is told below; its fields would only add noise.
     if (!schema || (kind && !kind.endings.includes(file.ending))) return [];
     if (file.yaml.problems.length > 0) return file.yaml.problems;
-    return [...schemaProblems(file.path, file.yaml, schema), ...referenceProblems(file, library), ...bodyProblems(file, library)];
+    return [
+      ...schemaProblems(file.path, file.yaml, schema),
+      ...referenceProblems(file, library),
+      ...bodyProblems(file, library),
+    ];
   });
   return [...each, ...acrossFiles(files, library)];
 }
@@ -30,5 +34,7 @@ async function readAll(projectFolder: string): Promise<ContentFile[]> {
   const folder = join(projectFolder, 'content');
   if (!existsSync(folder)) return [];
   const names = (await listFiles(folder)).filter((f) => !f.split('/').some((part) => part.startsWith('.')));
-  return Promise.all(names.map(async (name) => readContentFile(`content/${name}`, await readFile(join(folder, name), 'utf8'))));
+  return Promise.all(
+    names.map(async (name) => readContentFile(`content/${name}`, await readFile(join(folder, name), 'utf8'))),
+  );
 }

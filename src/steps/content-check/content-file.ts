@@ -20,5 +20,12 @@ export function readContentFile(path: string, text: string): ContentFile {
   const split = /^---\r?\n([\s\S]*?)^---[ \t]*(?:\r?\n|$)/m.exec(text);
   if (!split || split.index !== 0) return { path, folder, id, ending, yaml: readYaml(path, '', 1), body: text };
   const above = split[0].split('\n').length - 1;
-  return { path, folder, id, ending, yaml: readYaml(path, split[1] ?? '', 2), body: '\n'.repeat(above) + text.slice(split[0].length) };
+  return {
+    path,
+    folder,
+    id,
+    ending,
+    yaml: readYaml(path, split[1] ?? '', 2),
+    body: '\n'.repeat(above) + text.slice(split[0].length),
+  };
 }

@@ -9,13 +9,23 @@ import type { Known } from './library.ts';
 
 export async function knownNames(projectFolder: string): Promise<Known> {
   const src = join(projectFolder, 'src');
-  const names = async (folder: string) => (existsSync(join(src, folder)) ? (await listFiles(join(src, folder))).filter((f) => f.endsWith('.astro')).map((f) => f.slice(0, -'.astro'.length)) : []);
+  const names = async (folder: string) =>
+    existsSync(join(src, folder))
+      ? (await listFiles(join(src, folder)))
+          .filter((f) => f.endsWith('.astro'))
+          .map((f) => f.slice(0, -'.astro'.length))
+      : [];
   const pages = await names('pages');
   return {
     components: new Set([...(await listedComponents(src)), ...(await names('components/tables'))]),
     figures: new Set(await names('components/figures')),
     topics: new Set(Object.keys(topics)),
-    addresses: new Set([...pages.filter((p) => !p.includes('[')).map(addressOf), ...Object.keys(kinds).filter((k) => kinds[k]?.page).map((k) => `/${k}/`)]),
+    addresses: new Set([
+      ...pages.filter((p) => !p.includes('[')).map(addressOf),
+      ...Object.keys(kinds)
+        .filter((k) => kinds[k]?.page)
+        .map((k) => `/${k}/`),
+    ]),
     patterns: pages.filter((p) => p.includes('[') && !madeFromArticles.test(p)).map(patternOf),
   };
 }
@@ -35,6 +45,9 @@ function addressOf(page: string): string {
 }
 
 function patternOf(page: string): RegExp {
-  const parts = page.replace(/\/index$/, '').split('/').map((part) => (part.startsWith('[') ? '[^/]+' : part));
+  const parts = page
+    .replace(/\/index$/, '')
+    .split('/')
+    .map((part) => (part.startsWith('[') ? '[^/]+' : part));
   return new RegExp(`^/${parts.join('/')}/$`);
 }

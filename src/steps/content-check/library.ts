@@ -23,7 +23,9 @@ export interface Library extends Known {
 }
 
 export function libraryOf(files: readonly ContentFile[], known: Known): Library {
-  const ids: Record<string, Set<string>> = Object.fromEntries(Object.keys(kinds).map((folder) => [folder, new Set<string>()]));
+  const ids: Record<string, Set<string>> = Object.fromEntries(
+    Object.keys(kinds).map((folder) => [folder, new Set<string>()]),
+  );
   const pages = new Set<string>();
   const addresses = new Set(known.addresses);
   for (const { folder, id } of files) {

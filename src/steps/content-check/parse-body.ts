@@ -35,7 +35,13 @@ export function parseBody(file: ContentFile): Body {
       const mistake = read(String(reason instanceof Error ? reason.message : reason));
       const lines = text.split('\n');
       const at = findSign(lines[mistake.line - 1] ?? '', mistake.column);
-      problems.push({ file: file.path, line: mistake.line, field: 'text', got: (file.body.split('\n')[mistake.line - 1] ?? '').trim().slice(0, 90), allowed: advice(at.sign, mistake.said) });
+      problems.push({
+        file: file.path,
+        line: mistake.line,
+        field: 'text',
+        got: (file.body.split('\n')[mistake.line - 1] ?? '').trim().slice(0, 90),
+        allowed: advice(at.sign, mistake.said),
+      });
       if (at.column < 0) break;
       const line = lines[mistake.line - 1] ?? '';
       lines[mistake.line - 1] = `${line.slice(0, at.column)} ${line.slice(at.column + 1)}`;
@@ -47,7 +53,8 @@ export function parseBody(file: ContentFile): Body {
 
 /** "12:7: what is wrong (rule)" */
 function read(message: string): { line: number; column: number; said: string } {
-  const [, line = '1', column = '1', said = message] = /(\d+):(\d+): (.*?)(?: \([\w-]+:[\w-]+\))?$/s.exec(message) ?? [];
+  const [, line = '1', column = '1', said = message] =
+    /(\d+):(\d+): (.*?)(?: \([\w-]+:[\w-]+\))?$/s.exec(message) ?? [];
   return { line: Number(line), column: Number(column), said };
 }
 
@@ -61,7 +68,9 @@ function findSign(line: string, column: number): { sign: string; column: number 
 }
 
 function advice(sign: string, said: string): string {
-  if (sign === '<') return 'no bare "<" before a figure or word: write "under 5", or \\< for the sign itself. A component starts with a capital and ends with "/>": <Hazard id="kickback" />';
-  if (sign === '{' || sign === '}') return 'no bare curly bracket: write \\{ and \\} for the signs themselves, or round brackets';
+  if (sign === '<')
+    return 'no bare "<" before a figure or word: write "under 5", or \\< for the sign itself. A component starts with a capital and ends with "/>": <Hazard id="kickback" />';
+  if (sign === '{' || sign === '}')
+    return 'no bare curly bracket: write \\{ and \\} for the signs themselves, or round brackets';
   return `text the page builder can read; it says: ${said}`;
 }

@@ -17,15 +17,35 @@ function toProblems(file: string, yaml: YamlText, issue: Issue, schema: Schema):
     return issue.keys.map((key) => {
       const path = [...issue.path, key];
       const known = issue.path.length === 0 && 'shape' in schema ? Object.keys(schema.shape as object) : [];
-      const list = known.length > 0 ? `one of the fields ${known.join(', ')}.${didYouMean(key, known)}` : 'a field that exists here';
-      return { file, line: yaml.lineOf(path), field: path.join('.'), got: 'a field this kind of file does not have', allowed: list };
+      const list =
+        known.length > 0
+          ? `one of the fields ${known.join(', ')}.${didYouMean(key, known)}`
+          : 'a field that exists here';
+      return {
+        file,
+        line: yaml.lineOf(path),
+        field: path.join('.'),
+        got: 'a field this kind of file does not have',
+        allowed: list,
+      };
     });
   const value = valueAt(yaml.data, issue.path);
-  return [{ file, line: yaml.lineOf(issue.path), field: issue.path.join('.') || 'the file', got: shown(value), allowed: allowedBy(issue, value) }];
+  return [
+    {
+      file,
+      line: yaml.lineOf(issue.path),
+      field: issue.path.join('.') || 'the file',
+      got: shown(value),
+      allowed: allowedBy(issue, value),
+    },
+  ];
 }
 
 function valueAt(data: unknown, path: Path): unknown {
-  return path.reduce<unknown>((value, step) => (value as Record<PropertyKey, unknown> | null | undefined)?.[step], data);
+  return path.reduce<unknown>(
+    (value, step) => (value as Record<PropertyKey, unknown> | null | undefined)?.[step],
+    data,
+  );
 }
 
 function allowedBy(issue: Issue, value: unknown): string {

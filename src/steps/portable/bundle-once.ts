@@ -17,7 +17,8 @@ export class BundleOnce {
 
   /** Path in dist of the classic script made from `source`. */
   file(source: string): Promise<string> {
-    const made = this.#made.get(source) ?? this.#scripts.bundle(source).then((code) => this.#files.add(this.#name, 'js', code));
+    const made =
+      this.#made.get(source) ?? this.#scripts.bundle(source).then((code) => this.#files.add(this.#name, 'js', code));
     this.#made.set(source, made);
     return made;
   }

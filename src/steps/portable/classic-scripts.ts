@@ -51,8 +51,14 @@ export class ClassicScripts {
     const classic = new Map<string, string>();
     for (const name of this.#later) {
       const needs = await this.#needs(name);
-      const { code, later } = await this.#build(`export * from './${name}'`, { plugins: [takeFromTable(needs)], globalName: '__own' });
-      if (later.size > 0) throw new Error(`${name} is itself loaded later and loads ${[...later].join(', ')} in turn; only one step is built for.`);
+      const { code, later } = await this.#build(`export * from './${name}'`, {
+        plugins: [takeFromTable(needs)],
+        globalName: '__own',
+      });
+      if (later.size > 0)
+        throw new Error(
+          `${name} is itself loaded later and loads ${[...later].join(', ')} in turn; only one step is built for.`,
+        );
       classic.set(name, `(()=>{${code}globalThis.${table}[${JSON.stringify(`own ${name}`)}]=__own})();\n`);
     }
     for (const [name, code] of classic) await writeFile(join(this.folder, name), code);
@@ -64,7 +70,10 @@ export class ClassicScripts {
   }
 
   /** `later` names the chunks the code loads with import(); the calls are swapped for the loader's. */
-  async #build(source: string, { plugins = [], globalName }: Options = {}): Promise<{ code: string; later: ReadonlySet<string> }> {
+  async #build(
+    source: string,
+    { plugins = [], globalName }: Options = {},
+  ): Promise<{ code: string; later: ReadonlySet<string> }> {
     const later = new Set<string>();
     const made = await build({
       stdin: { contents: source, resolveDir: this.folder, loader: 'js' },
@@ -74,7 +83,11 @@ export class ClassicScripts {
       ...(globalName === undefined ? {} : { globalName }),
     });
     let code = (made.outputFiles[0]?.text ?? '').trim();
-    for (const name of later) code = code.replaceAll(new RegExp(`\\bimport\\((["'\`])\\./${escapeRegExp(name)}\\1\\)`, 'g'), `__later("${name}")`);
+    for (const name of later)
+      code = code.replaceAll(
+        new RegExp(`\\bimport\\((["'\`])\\./${escapeRegExp(name)}\\1\\)`, 'g'),
+        `__later("${name}")`,
+      );
     return { code, later };
   }
 }

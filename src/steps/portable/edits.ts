@@ -11,7 +11,8 @@ export function applyEdits(source: string, edits: readonly Edit[]): string {
   let out = '';
   let at = 0;
   for (const edit of ordered) {
-    if (edit.start < at) throw new Error(`Two changes overlap at position ${edit.start}: "${source.slice(edit.start, edit.start + 40)}"`);
+    if (edit.start < at)
+      throw new Error(`Two changes overlap at position ${edit.start}: "${source.slice(edit.start, edit.start + 40)}"`);
     out += source.slice(at, edit.start) + edit.text;
     at = edit.end;
   }

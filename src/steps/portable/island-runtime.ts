@@ -26,7 +26,11 @@ export function isDirectiveSnippet(script: PageElement): boolean {
 
 export function isInline(script: PageElement): boolean {
   const type = script.attributes['type'] ?? '';
-  return script.tag === 'script' && script.attributes['src'] === undefined && ['', 'module', 'text/javascript'].includes(type);
+  return (
+    script.tag === 'script' &&
+    script.attributes['src'] === undefined &&
+    ['', 'module', 'text/javascript'].includes(type)
+  );
 }
 
 export function readRuntime(page: Page): Runtime {
@@ -34,9 +38,17 @@ export function readRuntime(page: Page): Runtime {
   const directives = page.elements.filter(isDirectiveSnippet);
   const [only] = elements;
   if (!only || elements.length !== 1)
-    throw new Error(`${page.file} has islands but ${elements.length} copies of Astro's island snippet; src/steps/portable/island-runtime.ts no longer fits this Astro.`);
-  if (directives.length === 0) throw new Error(`${page.file} has islands but no client directive was recognised; src/steps/portable/island-runtime.ts no longer fits this Astro.`);
+    throw new Error(
+      `${page.file} has islands but ${elements.length} copies of Astro's island snippet; src/steps/portable/island-runtime.ts no longer fits this Astro.`,
+    );
+  if (directives.length === 0)
+    throw new Error(
+      `${page.file} has islands but no client directive was recognised; src/steps/portable/island-runtime.ts no longer fits this Astro.`,
+    );
   const element = only.text.replaceAll(/\bimport\(/g, `${lookUp}(`);
-  if (element === only.text) throw new Error("Astro's island snippet no longer loads islands with import(); src/steps/portable/island-runtime.ts must be looked at.");
+  if (element === only.text)
+    throw new Error(
+      "Astro's island snippet no longer loads islands with import(); src/steps/portable/island-runtime.ts must be looked at.",
+    );
   return { element, directives: directives.map((d) => d.text).sort(), scripts: [...elements, ...directives] };
 }

@@ -46,5 +46,10 @@ export class IslandBundles {
 function bundleSource(names: readonly string[], directives: readonly string[], element: string): string {
   const imports = names.map((name, i) => `import * as m${i} from './${name}';`);
   const table = names.map((name, i) => `${JSON.stringify(name)}: m${i}`);
-  return [...imports, `const ${lookUp} = async (name) => ({ ${table.join(', ')} })[name];`, ...directives, element].join('\n');
+  return [
+    ...imports,
+    `const ${lookUp} = async (name) => ({ ${table.join(', ')} })[name];`,
+    ...directives,
+    element,
+  ].join('\n');
 }

@@ -16,10 +16,15 @@ export interface Need {
 
 /** What a chunk imports from others, read from Vite's output: import{a as b}from"./x.js" */
 export function needsOf(code: string): Need[] {
-  return [...code.matchAll(/\bimport\s*(?:\{([^}]*)\}\s*from\s*)?["']\.\/([^"']+)["']/g)].map(([, list = '', chunk = '']) => ({
-    chunk,
-    names: list.split(',').map((part) => part.trim().split(/\s+as\s+/)[0] ?? '').filter((name) => name !== ''),
-  }));
+  return [...code.matchAll(/\bimport\s*(?:\{([^}]*)\}\s*from\s*)?["']\.\/([^"']+)["']/g)].map(
+    ([, list = '', chunk = '']) => ({
+      chunk,
+      names: list
+        .split(',')
+        .map((part) => part.trim().split(/\s+as\s+/)[0] ?? '')
+        .filter((name) => name !== ''),
+    }),
+  );
 }
 
 /** Code for the loader: puts what a later file needs into the table. */

@@ -43,7 +43,12 @@ export function relink(page: Page, site: SiteFiles, skip: (element: PageElement)
   for (const element of page.elements) {
     if (skip(element)) continue;
     for (const name of addressAttributes) change(element, name, point);
-    change(element, 'srcset', (set) => set.split(',').map((part) => part.trim().replace(/^\S+/, point)).join(', '));
+    change(element, 'srcset', (set) =>
+      set
+        .split(',')
+        .map((part) => part.trim().replace(/^\S+/, point))
+        .join(', '),
+    );
   }
   return { edits, problems };
 }
@@ -60,7 +65,12 @@ function pointTo(fromFile: string, link: string, site: SiteFiles): Target {
   const ids = site.ids.get(file);
   if (id !== '' && ids && !ids.has(id)) return { why: `the page has nothing with the id "${id}"` };
   if (path === '') return { address: link };
-  return { address: (fromFile === '404.html' ? `${site.base}${relativePath('index.html', file)}` : relativePath(fromFile, file)) + query + hash };
+  return {
+    address:
+      (fromFile === '404.html' ? `${site.base}${relativePath('index.html', file)}` : relativePath(fromFile, file)) +
+      query +
+      hash,
+  };
 }
 
 function escapeAttribute(value: string): string {

@@ -20,7 +20,9 @@ import { relativePath, rootOf } from './site-paths.ts';
 
 export class BrokenLinks extends Error {
   constructor(problems: readonly LinkProblem[]) {
-    super(`${problems.length} broken link${problems.length === 1 ? '' : 's'}:\n${problems.map((p) => `  ${p.file} -> ${p.link}  (${p.why})`).join('\n')}`);
+    super(
+      `${problems.length} broken link${problems.length === 1 ? '' : 's'}:\n${problems.map((p) => `  ${p.file} -> ${p.link}  (${p.why})`).join('\n')}`,
+    );
     this.name = 'BrokenLinks';
   }
 }
@@ -28,17 +30,26 @@ export class BrokenLinks extends Error {
 export async function makePortable(dist: string, base: string): Promise<void> {
   await addOfflinePage(dist);
   const files = await listFiles(dist);
-  const pages = await Promise.all(files.filter((f) => f.endsWith('.html')).map(async (f) => parsePage(f, await readFile(join(dist, f), 'utf8'))));
+  const pages = await Promise.all(
+    files.filter((f) => f.endsWith('.html')).map(async (f) => parsePage(f, await readFile(join(dist, f), 'utf8'))),
+  );
   const site: SiteFiles = { files: new Set(files), ids: new Map(pages.map((p) => [p.file, p.ids])), base };
   const scripts = new ClassicScripts(join(dist, '_astro'));
   const added = new HashedFiles(dist);
-  const tools = { islands: new IslandBundles(scripts, added), scripts: new PageScripts(scripts, added), styles: new PageStyles(added) };
+  const tools = {
+    islands: new IslandBundles(scripts, added),
+    scripts: new PageScripts(scripts, added),
+    styles: new PageStyles(added),
+  };
 
   const problems: LinkProblem[] = [];
   for (const page of pages) {
     const links = relink(page, site, isReplaced);
     problems.push(...links.problems);
-    await writeFile(join(dist, page.file), applyEdits(page.html, [...links.edits, ...(await pageEdits(page, base, tools))]));
+    await writeFile(
+      join(dist, page.file),
+      applyEdits(page.html, [...links.edits, ...(await pageEdits(page, base, tools))]),
+    );
   }
   if (problems.length > 0) throw new BrokenLinks(problems);
   const later = await scripts.writeLater();
@@ -64,7 +75,11 @@ interface Tools {
 async function pageEdits(page: Page, base: string, tools: Tools): Promise<Edit[]> {
   const address = (file: string) => (page.file === '404.html' ? base + file : relativePath(page.file, file));
   const islands = await tools.islands.forPage(page);
-  const edits = [...(islands?.edits ?? []), ...(await tools.scripts.forPage(page, islands?.taken ?? new Set(), address)), ...(await tools.styles.forPage(page, address))];
+  const edits = [
+    ...(islands?.edits ?? []),
+    ...(await tools.scripts.forPage(page, islands?.taken ?? new Set(), address)),
+    ...(await tools.styles.forPage(page, address)),
+  ];
   for (const e of page.elements) {
     if (isPreload(e)) edits.push({ start: e.start, end: e.end, text: '' });
     if (e.tag === 'html') edits.push(rootEdit(e, page.file === '404.html' ? base : rootOf(page.file)));
@@ -80,7 +95,9 @@ async function pageEdits(page: Page, base: string, tools: Tools): Promise<Edit[]
 /** Scripts learn from <html data-root> where the top folder is. */
 function rootEdit(html: PageElement, root: string): Edit {
   const present = html.attributeAt['data-root'];
-  return present ? { ...present, text: `data-root="${root}"` } : { start: html.startTagEnd - 1, end: html.startTagEnd - 1, text: ` data-root="${root}"` };
+  return present
+    ? { ...present, text: `data-root="${root}"` }
+    : { start: html.startTagEnd - 1, end: html.startTagEnd - 1, text: ` data-root="${root}"` };
 }
 
 function isPreload(e: PageElement): boolean {
@@ -93,7 +110,9 @@ function isReplaced(e: PageElement): boolean {
 }
 
 async function dropModules(dist: string, before: readonly string[], keep: ReadonlySet<string>): Promise<void> {
-  const modules = before.filter((f) => f.startsWith('_astro/') && f.endsWith('.js') && !keep.has(f.slice('_astro/'.length)));
+  const modules = before.filter(
+    (f) => f.startsWith('_astro/') && f.endsWith('.js') && !keep.has(f.slice('_astro/'.length)),
+  );
   await Promise.all(modules.map((f) => rm(join(dist, f))));
 }
 

@@ -24,11 +24,20 @@ export class PageStyles {
       const name = `s${createHash('sha256').update(style).digest('hex').slice(0, 6)}`;
       // Doubled up so the rule outranks the stylesheet, as the attribute did.
       if (style.trim() !== '') rules.set(name, `.${name}.${name}.${name}{${style}}`);
-      edits.push(...asClass(element.attributes['class'], element.attributeAt['class'], at, style.trim() === '' ? '' : name));
+      edits.push(
+        ...asClass(element.attributes['class'], element.attributeAt['class'], at, style.trim() === '' ? '' : name),
+      );
     }
     const head = page.elements.find((e) => e.tag === 'head');
     if (rules.size > 0 && head) {
-      const file = await this.#files.add('styles', 'css', [...rules].sort().map(([, rule]) => rule).join('\n'));
+      const file = await this.#files.add(
+        'styles',
+        'css',
+        [...rules]
+          .sort()
+          .map(([, rule]) => rule)
+          .join('\n'),
+      );
       const end = page.html.indexOf('</head>', head.startTagEnd);
       edits.push({ start: end, end, text: `<link rel="stylesheet" href="${address(file)}">` });
     }
@@ -44,5 +53,8 @@ interface Place {
 function asClass(present: string | undefined, classAt: Place | undefined, styleAt: Place, name: string): Edit[] {
   if (present === undefined || !classAt) return [{ ...styleAt, text: name === '' ? '' : `class="${name}"` }];
   if (name === '') return [{ ...styleAt, text: '' }];
-  return [{ ...styleAt, text: '' }, { ...classAt, text: `class="${`${present} ${name}`.trim().replaceAll('&', '&amp;').replaceAll('"', '&quot;')}"` }];
+  return [
+    { ...styleAt, text: '' },
+    { ...classAt, text: `class="${`${present} ${name}`.trim().replaceAll('&', '&amp;').replaceAll('"', '&quot;')}"` },
+  ];
 }

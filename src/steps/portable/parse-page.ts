@@ -58,5 +58,13 @@ function readElement(element: Element): PageElement | undefined {
   }
   const raw = element.tagName === 'script' || element.tagName === 'style';
   const text = raw ? element.childNodes.map((c) => ('value' in c ? c.value : '')).join('') : '';
-  return { tag: element.tagName, attributes, start: place.startOffset, end: place.endOffset, startTagEnd: place.startTag.endOffset, attributeAt, text };
+  return {
+    tag: element.tagName,
+    attributes,
+    start: place.startOffset,
+    end: place.endOffset,
+    startTagEnd: place.startTag.endOffset,
+    attributeAt,
+    text,
+  };
 }

@@ -2,7 +2,11 @@
 import type { Plugin, Rolldown } from 'vite';
 
 /** Astro marks its own article modules with a directive Vite warns about, once per article; it means nothing here. */
-function onLog(level: Rolldown.LogLevel, log: Rolldown.RolldownLog, print: (level: Rolldown.LogLevel, log: Rolldown.RolldownLog) => void): void {
+function onLog(
+  level: Rolldown.LogLevel,
+  log: Rolldown.RolldownLog,
+  print: (level: Rolldown.LogLevel, log: Rolldown.RolldownLog) => void,
+): void {
   if (log.code !== 'MODULE_LEVEL_DIRECTIVE') print(level, log);
 }
 
@@ -21,7 +25,10 @@ export function classicVite(): Plugin {
     transform: {
       filter: { id: /@astrojs[\\/]preact[\\/]dist[\\/]client(?:-dev)?\.js/ },
       handler(code) {
-        if (!code.includes('import("@preact/signals")')) throw new Error('The Preact renderer no longer loads signals the way src/steps/portable/vite-settings.ts expects.');
+        if (!code.includes('import("@preact/signals")'))
+          throw new Error(
+            'The Preact renderer no longer loads signals the way src/steps/portable/vite-settings.ts expects.',
+          );
         return { code: code.replace('await import("@preact/signals")', '{}'), map: null };
       },
     },

@@ -13,7 +13,8 @@ export async function otherWords(glossary: string): Promise<Readonly<Record<stri
     const entry = word.safeParse(parse(await readFile(join(glossary, file), 'utf8')));
     if (!entry.success) continue;
     const term = entry.data.term.toLowerCase();
-    for (const alias of [...entry.data.aliases, ...entry.data.misspelled]) if (alias.toLowerCase() !== term) found[alias.toLowerCase()] ??= term;
+    for (const alias of [...entry.data.aliases, ...entry.data.misspelled])
+      if (alias.toLowerCase() !== term) found[alias.toLowerCase()] ??= term;
   }
   return found;
 }

@@ -10,8 +10,14 @@ const browserParts = fileURLToPath(new URL('../../browser/search/', import.meta.
 /** Pagefind also writes ready-made search boxes and a worker; none of them is used. */
 const used = /^(?:pagefind-entry\.json|pagefind\.[^/]+\.pf_meta|wasm\.[^/]+\.pagefind|(?:index|fragment|filter)\/.+)$/;
 
-export async function packIndex(pagefindFolder: string, outFolder: string, otherWords: Readonly<Record<string, string>>): Promise<void> {
-  const entry = JSON.parse(await readFile(join(pagefindFolder, 'pagefind-entry.json'), 'utf8')) as { languages: Record<string, { wasm?: string }> };
+export async function packIndex(
+  pagefindFolder: string,
+  outFolder: string,
+  otherWords: Readonly<Record<string, string>>,
+): Promise<void> {
+  const entry = JSON.parse(await readFile(join(pagefindFolder, 'pagefind-entry.json'), 'utf8')) as {
+    languages: Record<string, { wasm?: string }>;
+  };
   const wasms = new Set(Object.values(entry.languages).map((l) => `wasm.${l.wasm ?? 'unknown'}.pagefind`));
   for (const name of await listFiles(pagefindFolder)) {
     if (!used.test(name) || (name.startsWith('wasm.') && !wasms.has(name))) continue;
@@ -30,7 +36,12 @@ async function engine(pagefind: string, otherWords: Readonly<Record<string, stri
     ...classicOptions,
     define: { fetch: 'hostFetch', 'import.meta.url': 'undefined', OTHER_WORDS: JSON.stringify(otherWords) },
     inject: [join(browserParts, 'index-files.ts')],
-    plugins: [{ name: 'pagefind', setup: ({ onResolve }) => onResolve({ filter: /^almanac:pagefind$/ }, () => ({ path: pagefind })) }],
+    plugins: [
+      {
+        name: 'pagefind',
+        setup: ({ onResolve }) => onResolve({ filter: /^almanac:pagefind$/ }, () => ({ path: pagefind })),
+      },
+    ],
   });
   return made.outputFiles[0]?.text ?? '';
 }

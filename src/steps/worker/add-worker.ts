@@ -13,7 +13,11 @@ const notSaved = new Set(['sw.js', '404.html']);
 export async function addWorker(dist: string): Promise<void> {
   const files: Record<string, string> = {};
   for (const file of await listFiles(dist))
-    if (!notSaved.has(file)) files[file] = createHash('sha256').update(await readFile(join(dist, file))).digest('hex').slice(0, 16);
+    if (!notSaved.has(file))
+      files[file] = createHash('sha256')
+        .update(await readFile(join(dist, file)))
+        .digest('hex')
+        .slice(0, 16);
   const list = JSON.stringify(files);
   const edition = createHash('sha256').update(list).digest('hex').slice(0, 12);
   const made = await build({

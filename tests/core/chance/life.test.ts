@@ -1,9 +1,23 @@
 import fc from 'fast-check';
 import { gamma as mathGamma } from 'mathjs';
 import { describe, expect, it } from 'vitest';
-import { ageAtShare, fitLife, gamma, gammaShare, hazardRate, meanLife, meanRemainingLife, meanServiceUpTo, randomFrom, survival } from '../../../src/core/chance/index.ts';
+import {
+  ageAtShare,
+  fitLife,
+  gamma,
+  gammaShare,
+  hazardRate,
+  meanLife,
+  meanRemainingLife,
+  meanServiceUpTo,
+  randomFrom,
+  survival,
+} from '../../../src/core/chance/index.ts';
 
-const life = fc.record({ shape: fc.double({ min: 0.5, max: 6, noNaN: true }), scale: fc.double({ min: 10, max: 5000, noNaN: true }) });
+const life = fc.record({
+  shape: fc.double({ min: 0.5, max: 6, noNaN: true }),
+  scale: fc.double({ min: 10, max: 5000, noNaN: true }),
+});
 
 /** Simpson's rule: another way to the same integral. */
 function simpson(f: (x: number) => number, to: number, pieces = 4000): number {
@@ -15,10 +29,18 @@ function simpson(f: (x: number) => number, to: number, pieces = 4000): number {
 
 describe('the gamma function', () => {
   it('agrees with an independent library', () => {
-    fc.assert(fc.property(fc.double({ min: 0.05, max: 20, noNaN: true }), (x) => { expect(gamma(x) / mathGamma(x)).toBeCloseTo(1, 10); }));
+    fc.assert(
+      fc.property(fc.double({ min: 0.05, max: 20, noNaN: true }), (x) => {
+        expect(gamma(x) / mathGamma(x)).toBeCloseTo(1, 10);
+      }),
+    );
   });
   it('is an exponential share for a = 1', () => {
-    fc.assert(fc.property(fc.double({ min: 0, max: 30, noNaN: true }), (x) => { expect(gammaShare(1, x)).toBeCloseTo(1 - Math.exp(-x), 12); }));
+    fc.assert(
+      fc.property(fc.double({ min: 0, max: 30, noNaN: true }), (x) => {
+        expect(gammaShare(1, x)).toBeCloseTo(1 - Math.exp(-x), 12);
+      }),
+    );
   });
   it('gives tabled shares', () => {
     // Chi-squared table: P(1/2, 3.841459/2) and P(5/2, 11.0705/2) are 0.95.
@@ -30,10 +52,14 @@ describe('the gamma function', () => {
 describe('the life of a part', () => {
   it('in service up to an age is the area under its survival', () => {
     fc.assert(
-      fc.property(fc.double({ min: 1, max: 6, noNaN: true }), fc.double({ min: 0.1, max: 3, noNaN: true }), (shape, share) => {
-        const part = { shape, scale: 400 };
-        expect(meanServiceUpTo(part, share * 400) / simpson((t) => survival(part, t), share * 400)).toBeCloseTo(1, 6);
-      }),
+      fc.property(
+        fc.double({ min: 1, max: 6, noNaN: true }),
+        fc.double({ min: 0.1, max: 3, noNaN: true }),
+        (shape, share) => {
+          const part = { shape, scale: 400 };
+          expect(meanServiceUpTo(part, share * 400) / simpson((t) => survival(part, t), share * 400)).toBeCloseTo(1, 6);
+        },
+      ),
     );
     expect(meanServiceUpTo({ shape: 2.5, scale: 1000 }, 493.047)).toBeCloseTo(470.1517, 3);
   });
@@ -52,17 +78,28 @@ describe('the life of a part', () => {
   });
 
   it('is half over for half of them at the middle age', () => {
-    fc.assert(fc.property(life, (part) => { expect(survival(part, ageAtShare(part, 0.5))).toBeCloseTo(0.5, 12); }));
+    fc.assert(
+      fc.property(life, (part) => {
+        expect(survival(part, ageAtShare(part, 0.5))).toBeCloseTo(0.5, 12);
+      }),
+    );
   });
 
   it('fails at the rate its survival falls', () => {
     const part = { shape: 2.2, scale: 300 };
     const h = 1e-4;
-    expect((survival(part, 200 - h) - survival(part, 200 + h)) / (2 * h) / survival(part, 200)).toBeCloseTo(hazardRate(part, 200), 8);
+    expect((survival(part, 200 - h) - survival(part, 200 + h)) / (2 * h) / survival(part, 200)).toBeCloseTo(
+      hazardRate(part, 200),
+      8,
+    );
   });
 
   it('starts from the mean life when new', () => {
-    fc.assert(fc.property(life, (part) => { expect(meanRemainingLife(part, 0) / meanLife(part)).toBeCloseTo(1, 9); }));
+    fc.assert(
+      fc.property(life, (part) => {
+        expect(meanRemainingLife(part, 0) / meanLife(part)).toBeCloseTo(1, 9);
+      }),
+    );
   });
 });
 
@@ -79,10 +116,12 @@ describe('a law fitted to records', () => {
   it('counts parts taken out while still good', () => {
     const random = randomFrom(6);
     const truth = { shape: 2, scale: 350 };
-    const fitted = fitLife(Array.from({ length: 4000 }, () => {
-      const time = ageAtShare(truth, random());
-      return time > 300 ? { time: 300, failed: false } : { time, failed: true };
-    }));
+    const fitted = fitLife(
+      Array.from({ length: 4000 }, () => {
+        const time = ageAtShare(truth, random());
+        return time > 300 ? { time: 300, failed: false } : { time, failed: true };
+      }),
+    );
     expect(Math.abs((fitted?.shape ?? 0) - 2)).toBeLessThan(0.15);
     expect(Math.abs((fitted?.scale ?? 0) - 350)).toBeLessThan(20);
   });
@@ -95,7 +134,17 @@ describe('a law fitted to records', () => {
   });
 
   it('is refused when nothing, or everything at once, has failed', () => {
-    expect(fitLife([{ time: 10, failed: false }, { time: 20, failed: false }])).toBeUndefined();
-    expect(fitLife([{ time: 10, failed: true }, { time: 10, failed: true }])).toBeUndefined();
+    expect(
+      fitLife([
+        { time: 10, failed: false },
+        { time: 20, failed: false },
+      ]),
+    ).toBeUndefined();
+    expect(
+      fitLife([
+        { time: 10, failed: true },
+        { time: 10, failed: true },
+      ]),
+    ).toBeUndefined();
   });
 });

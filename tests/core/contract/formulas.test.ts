@@ -26,26 +26,37 @@ function check(s: WorkingStep): void {
   const [, right = ''] = s.expression.split(/=(.*)/s);
   const got = math.evaluate(right, Object.fromEntries(s.put.map((p) => [p.symbol, asMath(p)]))) as number | MathUnit;
   const claimed = asMath(s.gave);
-  if (typeof got !== 'number') expect((got as MathUnit).equalBase(claimed as MathUnit), `${s.formula}: units of ${s.expression}`).toBe(true);
+  if (typeof got !== 'number')
+    expect((got as MathUnit).equalBase(claimed as MathUnit), `${s.formula}: units of ${s.expression}`).toBe(true);
   const [a, b] = [siOf(got), siOf(claimed)];
   // mathjs rounds some unit factors in the eleventh digit (psi, for one).
-  const scale = Math.max(Math.abs(a), Math.abs(b), ...s.put.map((p) => (unitOf(p.unit).dimension === unitOf(s.gave.unit).dimension ? Math.abs(siOf(asMath(p))) * 1e-6 : 0)), 1e-30);
+  const scale = Math.max(
+    Math.abs(a),
+    Math.abs(b),
+    ...s.put.map((p) =>
+      unitOf(p.unit).dimension === unitOf(s.gave.unit).dimension ? Math.abs(siOf(asMath(p))) * 1e-6 : 0,
+    ),
+    1e-30,
+  );
   expect(Math.abs(a - b) / scale, `${s.formula}: mathjs ${a}, core ${b}`).toBeLessThan(1e-9);
 }
 
 describe.each(Object.entries(topics))('%s', (name, topic) => {
   const used = new Set<string>();
-  it.each(examplesFor(name, topic.example).map((raw) => [JSON.stringify(raw).slice(0, 80), raw] as const))('%s', (_, raw: RawInputs) => {
-    const read = readInputs(topic.fields, raw, { sum: readSum });
-    if (!read.ok) throw new Error(`Not readable: ${JSON.stringify(read)}`);
-    const result = topic.compute(read.inputs);
-    if (!result.ok) throw new Error(`Refused: ${JSON.stringify(result.problems)}`);
-    expect(result.working.length).toBeGreaterThan(0);
-    for (const s of result.working) {
-      used.add(s.formula);
-      check(s);
-    }
-  });
+  it.each(examplesFor(name, topic.example).map((raw) => [JSON.stringify(raw).slice(0, 80), raw] as const))(
+    '%s',
+    (_, raw: RawInputs) => {
+      const read = readInputs(topic.fields, raw, { sum: readSum });
+      if (!read.ok) throw new Error(`Not readable: ${JSON.stringify(read)}`);
+      const result = topic.compute(read.inputs);
+      if (!result.ok) throw new Error(`Refused: ${JSON.stringify(result.problems)}`);
+      expect(result.working.length).toBeGreaterThan(0);
+      for (const s of result.working) {
+        used.add(s.formula);
+        check(s);
+      }
+    },
+  );
 
   it('shows no formula that is never checked', () => {
     expect(topic.formulas.map((f: Formula) => f.id).filter((id) => !used.has(id))).toEqual([]);
@@ -55,9 +66,18 @@ describe.each(Object.entries(topics))('%s', (name, topic) => {
     for (const f of topic.formulas) {
       const symbols = new Set<string>();
       math.parse(f.expression).traverse((node, path) => {
-        if (node.type === 'SymbolNode' && path !== 'fn' && (node as unknown as { name: string }).name !== 'pi' && (node as unknown as { name: string }).name !== 'e') symbols.add((node as unknown as { name: string }).name);
+        if (
+          node.type === 'SymbolNode' &&
+          path !== 'fn' &&
+          (node as unknown as { name: string }).name !== 'pi' &&
+          (node as unknown as { name: string }).name !== 'e'
+        )
+          symbols.add((node as unknown as { name: string }).name);
       });
-      expect([...symbols].filter((s) => !(s in f.symbols)), f.id).toEqual([]);
+      expect(
+        [...symbols].filter((s) => !(s in f.symbols)),
+        f.id,
+      ).toEqual([]);
     }
   });
 });

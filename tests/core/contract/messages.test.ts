@@ -7,13 +7,56 @@ import { readSum } from '../../../src/core/quantity/sum.ts';
 import { checkInputs } from '../../../src/core/contract/check-inputs.ts';
 
 const fields = defineFields([
-  { key: 'bore', label: 'Bore', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 0, above: true, max: 500 },
-  { key: 'room', label: 'Room temperature', kind: 'quantity', dimension: 'temperature', units: ['°C', '°F'], default: 20, min: -40, max: 60 },
+  {
+    key: 'bore',
+    label: 'Bore',
+    kind: 'quantity',
+    dimension: 'length',
+    units: ['mm', 'in'],
+    min: 0,
+    above: true,
+    max: 500,
+  },
+  {
+    key: 'room',
+    label: 'Room temperature',
+    kind: 'quantity',
+    dimension: 'temperature',
+    units: ['°C', '°F'],
+    default: 20,
+    min: -40,
+    max: 60,
+  },
   { key: 'teeth', label: 'Teeth', kind: 'count', default: 3, min: 1, max: 9 },
-  { key: 'fit', label: 'Seat', kind: 'choice', default: 'shaft', options: [{ value: 'shaft', label: 'Shaft' }, { value: 'housing', label: 'Housing' }] },
+  {
+    key: 'fit',
+    label: 'Seat',
+    kind: 'choice',
+    default: 'shaft',
+    options: [
+      { value: 'shaft', label: 'Shaft' },
+      { value: 'housing', label: 'Housing' },
+    ],
+  },
   { key: 'wet', label: 'Wet cutting', kind: 'yes-no', default: true },
-  { key: 'zone', label: 'Zone', kind: 'text', default: 'k5', pattern: '[a-zA-Z]+\\d+', patternSays: 'a letter and a grade, like k5', maxLength: 5 },
-  { key: 'lines', label: 'Readings', kind: 'rows', minRows: 1, maxRows: 3, default: [{ at: 1 }], columns: [{ key: 'at', label: 'Diameter', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 0 }] },
+  {
+    key: 'zone',
+    label: 'Zone',
+    kind: 'text',
+    default: 'k5',
+    pattern: '[a-zA-Z]+\\d+',
+    patternSays: 'a letter and a grade, like k5',
+    maxLength: 5,
+  },
+  {
+    key: 'lines',
+    label: 'Readings',
+    kind: 'rows',
+    minRows: 1,
+    maxRows: 3,
+    default: [{ at: 1 }],
+    columns: [{ key: 'at', label: 'Diameter', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 0 }],
+  },
 ]);
 
 function message(raw: Record<string, unknown>, system: 'metric' | 'inch' = 'metric'): string {
@@ -29,7 +72,10 @@ describe('messages', () => {
     [{ bore: '12 kg' }, 'Bore must be a length; "12 kg" is a mass. Try mm or in.'],
     [{ bore: '12 blobs' }, 'Bore: the unit in "blobs" is not known here. Try mm or in.'],
     [{ bore: '1.2.3' }, 'Bore: "1.2.3" has more than one decimal point. Write it with one, like 1.23.'],
-    [{ bore: '1,234.5' }, 'Bore: "1,234.5" can be read two ways. Write it without a thousands mark, like 1234.5 or 1.2345.'],
+    [
+      { bore: '1,234.5' },
+      'Bore: "1,234.5" can be read two ways. Write it without a thousands mark, like 1234.5 or 1.2345.',
+    ],
     [{ bore: '0' }, 'Bore must be more than 0 mm and at most 500 mm; 0 mm is not.'],
     [{ bore: '600' }, 'Bore must be more than 0 mm and at most 500 mm; 600 mm is too large.'],
     [{ room: '100 °C' }, 'Room temperature must be between -40 °C and 60 °C; 100 °C is too large.'],
@@ -51,13 +97,24 @@ describe('messages', () => {
   ])('%j', (raw, words) => expect(message(raw)).toBe(words));
 
   it('says limits in inches to someone who works in inches', () => {
-    expect(message({ bore: '30' }, 'inch')).toBe('Bore must be more than 0 in and at most 19.685 in; 30 in is too large.');
-    expect(message({ room: '300' }, 'inch')).toBe('Room temperature must be between -40 °F and 140 °F; 300 °F is too large.');
+    expect(message({ bore: '30' }, 'inch')).toBe(
+      'Bore must be more than 0 in and at most 19.685 in; 30 in is too large.',
+    );
+    expect(message({ room: '300' }, 'inch')).toBe(
+      'Room temperature must be between -40 °F and 140 °F; 300 °F is too large.',
+    );
   });
 
   it('has words for every shared code', () => {
     for (const code of sharedProblemCodes) {
-      const words = describeProblem({ field: 'bore', code, data: { got: 5, min: 1, max: 2, allowed: 'a', value: 'v', wanted: 'length', is: 'mass', unit: 'kg', row: 1 } }, { fields });
+      const words = describeProblem(
+        {
+          field: 'bore',
+          code,
+          data: { got: 5, min: 1, max: 2, allowed: 'a', value: 'v', wanted: 'length', is: 'mass', unit: 'kg', row: 1 },
+        },
+        { fields },
+      );
       expect(words.length, code).toBeGreaterThan(10);
       expect(words, code).not.toMatch(/undefined|NaN/);
     }
@@ -65,7 +122,12 @@ describe('messages', () => {
 
   it('holds what it could read against its limits although another box can not be read', () => {
     const read = readInputs(fields, { bore: 'x', teeth: 12, room: '100 °C', lines: [{ at: -1 }] }, { sum: readSum });
-    expect(!read.ok && 'problems' in read && read.problems.map((p) => `${p.field} ${p.code}`)).toEqual(['bore not-a-number', 'room too-large', 'teeth too-large', 'lines.1.at too-small']);
+    expect(!read.ok && 'problems' in read && read.problems.map((p) => `${p.field} ${p.code}`)).toEqual([
+      'bore not-a-number',
+      'room too-large',
+      'teeth too-large',
+      'lines.1.at too-small',
+    ]);
   });
 
   it('finds all problems in one pass, in the order of the fields', () => {

@@ -7,30 +7,59 @@ const event = { uid: 'a@shop.example', date: '2026-03-14', title: 'Saw 1: belt',
 
 /** Unfolds and unescapes, as any reader of the standard must. */
 function readBack(text: string): Map<string, string> {
-  const lines = text.replaceAll('\r\n ', '').split('\r\n').filter((l) => l !== '');
-  return new Map(lines.map((l) => [l.slice(0, l.indexOf(':')), l.slice(l.indexOf(':') + 1).replace(/\\([\\;,n])/g, (_, c: string) => (c === 'n' ? '\n' : c))]));
+  const lines = text
+    .replaceAll('\r\n ', '')
+    .split('\r\n')
+    .filter((l) => l !== '');
+  return new Map(
+    lines.map((l) => [
+      l.slice(0, l.indexOf(':')),
+      l.slice(l.indexOf(':') + 1).replace(/\\([\\;,n])/g, (_, c: string) => (c === 'n' ? '\n' : c)),
+    ]),
+  );
 }
 
 describe('a calendar file', () => {
   it('has the lines the standard asks for, in order, each ended by CR LF', () => {
     expect(calendarText([event], options)).toBe(
-      ['BEGIN:VCALENDAR', 'VERSION:2.0', 'PRODID:-//Shop//Almanac//EN', 'CALSCALE:GREGORIAN', 'METHOD:PUBLISH', 'NAME:Services', 'BEGIN:VEVENT', 'UID:a@shop.example', 'DTSTAMP:20260302T080000Z', 'DTSTART;VALUE=DATE:20260314', 'SUMMARY:Saw 1: belt', 'DESCRIPTION:Due by its hours.', 'TRANSP:TRANSPARENT', 'END:VEVENT', 'END:VCALENDAR', ''].join('\r\n'),
+      [
+        'BEGIN:VCALENDAR',
+        'VERSION:2.0',
+        'PRODID:-//Shop//Almanac//EN',
+        'CALSCALE:GREGORIAN',
+        'METHOD:PUBLISH',
+        'NAME:Services',
+        'BEGIN:VEVENT',
+        'UID:a@shop.example',
+        'DTSTAMP:20260302T080000Z',
+        'DTSTART;VALUE=DATE:20260314',
+        'SUMMARY:Saw 1: belt',
+        'DESCRIPTION:Due by its hours.',
+        'TRANSP:TRANSPARENT',
+        'END:VEVENT',
+        'END:VCALENDAR',
+        '',
+      ].join('\r\n'),
     );
   });
 
   it('has no line longer than 75 octets, whatever the text', () => {
     fc.assert(
       fc.property(fc.string({ maxLength: 300, unit: 'grapheme' }), (title) => {
-        for (const line of calendarText([{ ...event, title }], options).split('\r\n')) expect(new TextEncoder().encode(line).length).toBeLessThanOrEqual(75);
+        for (const line of calendarText([{ ...event, title }], options).split('\r\n'))
+          expect(new TextEncoder().encode(line).length).toBeLessThanOrEqual(75);
       }),
     );
   });
 
   it('gives the text back to whoever reads it', () => {
     fc.assert(
-      fc.property(fc.string({ maxLength: 200, unit: 'grapheme' }).filter((s) => !/[\u0000-\u001f\u007f]/.test(s)), (title) => {
-        expect(readBack(calendarText([{ ...event, title }], options)).get('SUMMARY')).toBe(title);
-      }),
+      fc.property(
+        fc.string({ maxLength: 200, unit: 'grapheme' }).filter((s) => !/[\u0000-\u001f\u007f]/.test(s)),
+        (title) => {
+          expect(readBack(calendarText([{ ...event, title }], options)).get('SUMMARY')).toBe(title);
+        },
+      ),
     );
   });
 
@@ -47,7 +76,12 @@ describe('a calendar file', () => {
 
 describe('a CSV file', () => {
   it('quotes commas, quotes and line breaks, as in the standard', () => {
-    expect(csvText([['aaa', 'b "bb"', 'c,c', 'd\r\nd'], [1, -2.5, null, '']])).toBe('aaa,"b ""bb""","c,c","d\r\nd"\r\n1,-2.5,,\r\n');
+    expect(
+      csvText([
+        ['aaa', 'b "bb"', 'c,c', 'd\r\nd'],
+        [1, -2.5, null, ''],
+      ]),
+    ).toBe('aaa,"b ""bb""","c,c","d\r\nd"\r\n1,-2.5,,\r\n');
   });
 
   it('never starts a text with what a spreadsheet runs as a formula', () => {

@@ -3,9 +3,23 @@ import fc from 'fast-check';
 import { npv, pmt, pv, PaymentDueTime } from 'financial';
 import { describe, expect, it } from 'vitest';
 import { annualCost } from '../../../src/core/topics/repair-worth/index.ts';
-import { capitalRecovery, gradientToLevel, netPresentWorth, presentWorth, presentWorthOfPayments, sinkingFund, withInflation } from '../../../src/core/money/index.ts';
+import {
+  capitalRecovery,
+  gradientToLevel,
+  netPresentWorth,
+  presentWorth,
+  presentWorthOfPayments,
+  sinkingFund,
+  withInflation,
+} from '../../../src/core/money/index.ts';
 
-interface Row { rate: number; years: number; presentWorth: number; payments: number; recovery: number }
+interface Row {
+  rate: number;
+  years: number;
+  presentWorth: number;
+  payments: number;
+  recovery: number;
+}
 const table = JSON.parse(readFileSync(new URL('factor-table.json', import.meta.url), 'utf8')) as { rows: Row[] };
 
 /** The table is rounded to six decimals. */
@@ -37,22 +51,38 @@ describe('factors of money at different times', () => {
 
   it('agree with an independent library on any list of payments', () => {
     fc.assert(
-      fc.property(rate, fc.array(fc.integer({ min: -10000, max: 10000 }), { minLength: 1, maxLength: 20 }), (r, flows) => {
-        expect(netPresentWorth(r, flows)).toBeCloseTo(npv(r, flows), 5);
-      }),
+      fc.property(
+        rate,
+        fc.array(fc.integer({ min: -10000, max: 10000 }), { minLength: 1, maxLength: 20 }),
+        (r, flows) => {
+          expect(netPresentWorth(r, flows)).toBeCloseTo(npv(r, flows), 5);
+        },
+      ),
     );
   });
 
   it('pay one year back with its interest', () => {
-    fc.assert(fc.property(rate, (r) => { expect(capitalRecovery(r, 1)).toBeCloseTo(1 + r, 12); }));
+    fc.assert(
+      fc.property(rate, (r) => {
+        expect(capitalRecovery(r, 1)).toBeCloseTo(1 + r, 12);
+      }),
+    );
   });
 
   it('come down to the interest alone when nobody is in a hurry', () => {
-    fc.assert(fc.property(fc.double({ min: 0.02, max: 0.4, noNaN: true }), (r) => { expect(capitalRecovery(r, 2000)).toBeCloseTo(r, 12); }));
+    fc.assert(
+      fc.property(fc.double({ min: 0.02, max: 0.4, noNaN: true }), (r) => {
+        expect(capitalRecovery(r, 2000)).toBeCloseTo(r, 12);
+      }),
+    );
   });
 
   it('pay back and save up differ by the interest', () => {
-    fc.assert(fc.property(rate, years, (r, n) => { expect(capitalRecovery(r, n) - sinkingFund(r, n)).toBeCloseTo(r, 12); }));
+    fc.assert(
+      fc.property(rate, years, (r, n) => {
+        expect(capitalRecovery(r, n) - sinkingFund(r, n)).toBeCloseTo(r, 12);
+      }),
+    );
   });
 
   it('pass over into no interest without a jump', () => {
@@ -67,14 +97,27 @@ describe('factors of money at different times', () => {
   });
 
   it('put interest and inflation together so that each can be taken out again', () => {
-    fc.assert(fc.property(rate, rate, (r, f) => { expect((1 + withInflation(r, f)) / (1 + f) - 1).toBeCloseTo(r, 12); }));
+    fc.assert(
+      fc.property(rate, rate, (r, f) => {
+        expect((1 + withInflation(r, f)) / (1 + f) - 1).toBeCloseTo(r, 12);
+      }),
+    );
   });
 });
 
 it('loss of value with interest on what is left is the same yearly cost', () => {
   fc.assert(
-    fc.property(rate, years, fc.integer({ min: 1, max: 9999 }), fc.integer({ min: 0, max: 9999 }), (r, n, first, resale) => {
-      expect(annualCost(first, resale, 0, r, n)).toBeCloseTo((first - resale) * capitalRecovery(r, n) + resale * r, 6);
-    }),
+    fc.property(
+      rate,
+      years,
+      fc.integer({ min: 1, max: 9999 }),
+      fc.integer({ min: 0, max: 9999 }),
+      (r, n, first, resale) => {
+        expect(annualCost(first, resale, 0, r, n)).toBeCloseTo(
+          (first - resale) * capitalRecovery(r, n) + resale * r,
+          6,
+        );
+      },
+    ),
   );
 });

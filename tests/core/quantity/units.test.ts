@@ -2,7 +2,15 @@
 import { all, create, type Unit as MathUnit } from 'mathjs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { formatIn, fromUnit, readQuantity, toUnit, unitOf, units, type UnitKey } from '../../../src/core/quantity/index.ts';
+import {
+  formatIn,
+  fromUnit,
+  readQuantity,
+  toUnit,
+  unitOf,
+  units,
+  type UnitKey,
+} from '../../../src/core/quantity/index.ts';
 
 const math = create(all ?? {});
 const keys = Object.keys(units) as UnitKey[];
@@ -27,7 +35,8 @@ describe('exact definitions (NIST SP 811, appendix B)', () => {
 describe('every unit agrees with mathjs', () => {
   it.each(keys.filter((k) => unitOf(k).dimension !== 'ratio'))('%s', (key) => {
     const { math: name, zero } = unitOf(key);
-    const one = zero === undefined ? (math.evaluate(/^\d/.test(name) ? name : `1 ${name}`) as MathUnit) : math.unit(1, name);
+    const one =
+      zero === undefined ? (math.evaluate(/^\d/.test(name) ? name : `1 ${name}`) as MathUnit) : math.unit(1, name);
     const reference = Number(one.toSI().toJSON().value);
     // mathjs keeps psi to twelve figures and the year as 365.25 days.
     expect(Math.abs(fromUnit(1, key) - reference) / reference).toBeLessThan(1e-9);
@@ -36,13 +45,17 @@ describe('every unit agrees with mathjs', () => {
 
 it('reads back what it wrote, in every unit', () => {
   fc.assert(
-    fc.property(fc.constantFrom(...keys.filter((k) => k !== '1')), fc.double({ min: -1e6, max: 1e6, noNaN: true }), (key, value) => {
-      const si = fromUnit(value, key);
-      const text = formatIn(si, key, 6);
-      const read = readQuantity(text, { dimension: unitOf(key).dimension, unit: key });
-      if (!read.ok) throw new Error(`${text} was not read: ${JSON.stringify(read)}`);
-      expect(Math.abs(toUnit(read.si, key) - value)).toBeLessThanOrEqual(5.1e-7 + Math.abs(value) * 1e-12);
-    }),
+    fc.property(
+      fc.constantFrom(...keys.filter((k) => k !== '1')),
+      fc.double({ min: -1e6, max: 1e6, noNaN: true }),
+      (key, value) => {
+        const si = fromUnit(value, key);
+        const text = formatIn(si, key, 6);
+        const read = readQuantity(text, { dimension: unitOf(key).dimension, unit: key });
+        if (!read.ok) throw new Error(`${text} was not read: ${JSON.stringify(read)}`);
+        expect(Math.abs(toUnit(read.si, key) - value)).toBeLessThanOrEqual(5.1e-7 + Math.abs(value) * 1e-12);
+      },
+    ),
     { numRuns: 2000 },
   );
 });
@@ -50,7 +63,10 @@ it('reads back what it wrote, in every unit', () => {
 it('converts there and back without loss', () => {
   fc.assert(
     fc.property(fc.constantFrom(...keys), fc.double({ min: -1e9, max: 1e9, noNaN: true }), (key, value) => {
-      expect(toUnit(fromUnit(value, key), key)).toBeCloseTo(value, value === 0 ? 6 : Math.max(0, 8 - Math.ceil(Math.log10(Math.abs(value) + 1))));
+      expect(toUnit(fromUnit(value, key), key)).toBeCloseTo(
+        value,
+        value === 0 ? 6 : Math.max(0, 8 - Math.ceil(Math.log10(Math.abs(value) + 1))),
+      );
     }),
     { numRuns: 1000 },
   );
@@ -59,7 +75,12 @@ it('converts there and back without loss', () => {
 it('gives no two units of one dimension the same spelling', () => {
   for (const key of keys) {
     const mine = [key, ...(unitOf(key).also ?? [])];
-    const clash = keys.filter((other) => other !== key && unitOf(other).dimension === unitOf(key).dimension && [other, ...(unitOf(other).also ?? [])].some((s) => mine.includes(s)));
+    const clash = keys.filter(
+      (other) =>
+        other !== key &&
+        unitOf(other).dimension === unitOf(key).dimension &&
+        [other, ...(unitOf(other).also ?? [])].some((s) => mine.includes(s)),
+    );
     expect(clash, key).toEqual([]);
   }
 });

@@ -21,11 +21,19 @@ export interface Barrier {
   readonly first: readonly string[];
 }
 
-export async function findBarriers(viewport: { width: number; height: number }): Promise<{ barriers: Barrier[]; looked: number }> {
+export async function findBarriers(viewport: {
+  width: number;
+  height: number;
+}): Promise<{ barriers: Barrier[]; looked: number }> {
   const browser = await launch();
   const serving = await serveFolder(dist);
   // The rules are put into the page from outside, which the site's own policy would refuse.
-  const context = await browser.newContext({ viewport, bypassCSP: true, serviceWorkers: 'block', reducedMotion: 'reduce' });
+  const context = await browser.newContext({
+    viewport,
+    bypassCSP: true,
+    serviceWorkers: 'block',
+    reducedMotion: 'reduce',
+  });
   const page = await context.newPage();
   const found = new Map<string, string[]>();
   const note = (what: string, where: string) => found.set(what, [...(found.get(what) ?? []), where]);
@@ -37,12 +45,17 @@ export async function findBarriers(viewport: { width: number; height: number }):
     await judge(page, everything, (what, where) => note(what, `${file} at ${where}`));
     await page.emulateMedia({ colorScheme: 'dark' });
     await judge(page, colours, (what, where) => note(`${what} (dark)`, `${file} at ${where}`));
-    const tooWide = await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+    const tooWide = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
     if (tooWide > 0) note('wider than the screen', `${file} by ${tooWide} px`);
   }
   await browser.close();
   await serving.close();
-  return { barriers: [...found].map(([what, places]) => ({ what, count: places.length, first: places.slice(0, 3) })), looked: pages.length };
+  return {
+    barriers: [...found].map(([what, places]) => ({ what, count: places.length, first: places.slice(0, 3) })),
+    looked: pages.length,
+  };
 }
 
 /** Islands start when they come into view, as they do for whoever reads the page; it is judged alive. */
@@ -52,6 +65,14 @@ async function wakeAll(page: Page): Promise<void> {
 }
 
 async function judge(page: Page, options: object, note: (what: string, where: string) => void): Promise<void> {
-  const { violations } = await page.evaluate((asked) => window.axe.run(document, asked), { ...options, resultTypes: ['violations'] });
-  for (const v of violations) for (const node of v.nodes) note(`${v.id}: ${v.help}`, `${node.target.join(' ')}: ${node.failureSummary?.split('\n').slice(1, 3).join(' ').trim()}`);
+  const { violations } = await page.evaluate((asked) => window.axe.run(document, asked), {
+    ...options,
+    resultTypes: ['violations'],
+  });
+  for (const v of violations)
+    for (const node of v.nodes)
+      note(
+        `${v.id}: ${v.help}`,
+        `${node.target.join(' ')}: ${node.failureSummary?.split('\n').slice(1, 3).join(' ').trim()}`,
+      );
 }

@@ -1,5 +1,12 @@
 /** One Chromium for a test file, and pages that remember everything that went wrong on them. */
-import { chromium, type Browser, type BrowserContext, type BrowserContextOptions, type Locator, type Page } from 'playwright-core';
+import {
+  chromium,
+  type Browser,
+  type BrowserContext,
+  type BrowserContextOptions,
+  type Locator,
+  type Page,
+} from 'playwright-core';
 import { chromiumHelp, findChromium } from '../../../src/commands/support/chromium.ts';
 
 export async function launch(more: readonly string[] = []): Promise<Browser> {

@@ -12,8 +12,23 @@ import { makePortable } from '../../../src/steps/portable/make-portable.ts';
 import { parsePage } from '../../../src/steps/portable/parse-page.ts';
 import { fileFor, relativePath, rootOf } from '../../../src/steps/portable/site-paths.ts';
 
-const files = new Set(['index.html', 'jobs.html', 'jobs/belt.html', 'es/guides/agua.html', 'mark.svg', '_astro/a.woff2', '404.html']);
-const site: SiteFiles = { files, ids: new Map([['jobs/belt.html', new Set(['step-2'])], ['index.html', new Set<string>()]]), base: '/shop/' };
+const files = new Set([
+  'index.html',
+  'jobs.html',
+  'jobs/belt.html',
+  'es/guides/agua.html',
+  'mark.svg',
+  '_astro/a.woff2',
+  '404.html',
+]);
+const site: SiteFiles = {
+  files,
+  ids: new Map([
+    ['jobs/belt.html', new Set(['step-2'])],
+    ['index.html', new Set<string>()],
+  ]),
+  base: '/shop/',
+};
 
 function linked(file: string, html: string): { html: string; problems: readonly string[] } {
   const page = parsePage(file, html);
@@ -22,13 +37,24 @@ function linked(file: string, html: string): { html: string; problems: readonly 
 }
 
 test('edits change what they name and nothing else, and two may not overlap', () => {
-  expect(applyEdits('abcdef', [{ start: 4, end: 5, text: 'X' }, { start: 1, end: 2, text: '' }])).toBe('acdXf');
-  expect(() => applyEdits('abcdef', [{ start: 0, end: 3, text: '' }, { start: 2, end: 4, text: '' }])).toThrow('overlap');
+  expect(
+    applyEdits('abcdef', [
+      { start: 4, end: 5, text: 'X' },
+      { start: 1, end: 2, text: '' },
+    ]),
+  ).toBe('acdXf');
+  expect(() =>
+    applyEdits('abcdef', [
+      { start: 0, end: 3, text: '' },
+      { start: 2, end: 4, text: '' },
+    ]),
+  ).toThrow('overlap');
 });
 
 test('an address means a file with or without slash and ending', () => {
   expect(fileFor('/', files)).toBe('index.html');
-  for (const address of ['/jobs/belt/', '/jobs/belt', '/jobs/belt.html']) expect(fileFor(address, files)).toBe('jobs/belt.html');
+  for (const address of ['/jobs/belt/', '/jobs/belt', '/jobs/belt.html'])
+    expect(fileFor(address, files)).toBe('jobs/belt.html');
   expect(fileFor('/jobs/', files)).toBe('jobs.html');
   expect(fileFor('/jobs/chain/', files)).toBeUndefined();
 });
@@ -36,17 +62,29 @@ test('an address means a file with or without slash and ending', () => {
 test('the way from page to file and to the top is relative', () => {
   expect(relativePath('es/guides/agua.html', 'jobs/belt.html')).toBe('../../jobs/belt.html');
   expect(relativePath('index.html', 'a b#c.html')).toBe('a%20b%23c.html');
-  expect([rootOf('index.html'), rootOf('jobs/belt.html'), rootOf('es/guides/agua.html')]).toEqual(['./', '../', '../../']);
+  expect([rootOf('index.html'), rootOf('jobs/belt.html'), rootOf('es/guides/agua.html')]).toEqual([
+    './',
+    '../',
+    '../../',
+  ]);
 });
 
 test('links keep their query and anchor; outside addresses stay as they are', () => {
-  const { html, problems } = linked('es/guides/agua.html', '<a href="/jobs/belt/?x=1&amp;y=2#step-2">a</a><a href="https://example.org/">b</a><a href="mailto:a@b.c">c</a><img src="/mark.svg" srcset="/mark.svg 1x, /mark.svg 2x">');
+  const { html, problems } = linked(
+    'es/guides/agua.html',
+    '<a href="/jobs/belt/?x=1&amp;y=2#step-2">a</a><a href="https://example.org/">b</a><a href="mailto:a@b.c">c</a><img src="/mark.svg" srcset="/mark.svg 1x, /mark.svg 2x">',
+  );
   expect(problems).toEqual([]);
-  expect(html).toBe('<a href="../../jobs/belt.html?x=1&amp;y=2#step-2">a</a><a href="https://example.org/">b</a><a href="mailto:a@b.c">c</a><img src="../../mark.svg" srcset="../../mark.svg 1x, ../../mark.svg 2x">');
+  expect(html).toBe(
+    '<a href="../../jobs/belt.html?x=1&amp;y=2#step-2">a</a><a href="https://example.org/">b</a><a href="mailto:a@b.c">c</a><img src="../../mark.svg" srcset="../../mark.svg 1x, ../../mark.svg 2x">',
+  );
 });
 
 test('a link to no page, to no anchor, or without a leading slash is a problem with its page named', () => {
-  const { problems } = linked('index.html', '<a href="/jobs/chain/">a</a><a href="/jobs/belt/#step-3">b</a><a href="#nowhere">c</a><a href="belt/">d</a>');
+  const { problems } = linked(
+    'index.html',
+    '<a href="/jobs/chain/">a</a><a href="/jobs/belt/#step-3">b</a><a href="#nowhere">c</a><a href="belt/">d</a>',
+  );
   expect(problems).toEqual([
     'index.html /jobs/chain/: no such page or file',
     'index.html /jobs/belt/#step-3: the page has nothing with the id "step-3"',
@@ -60,7 +98,9 @@ test('the page a host shows anywhere has addresses from the top of the site', ()
 });
 
 test('a stylesheet names its fonts from where it stands', () => {
-  expect(relativeCss('_astro/x.css', 'a{src:url(/_astro/a.woff2)}b{c:url("data:x")}', files)).toBe('a{src:url(a.woff2)}b{c:url("data:x")}');
+  expect(relativeCss('_astro/x.css', 'a{src:url(/_astro/a.woff2)}b{c:url("data:x")}', files)).toBe(
+    'a{src:url(a.woff2)}b{c:url("data:x")}',
+  );
   expect(() => relativeCss('_astro/x.css', 'a{b:url(/gone.png)}', files)).toThrow('_astro/x.css uses /gone.png');
 });
 
@@ -72,15 +112,23 @@ test('what a later chunk needs is read from its imports', () => {
 });
 
 test('islands without the known runtime stop the build with the file to look at', () => {
-  const page = parsePage('index.html', '<html><head></head><body><script>other()</script><astro-island></astro-island></body></html>');
+  const page = parsePage(
+    'index.html',
+    '<html><head></head><body><script>other()</script><astro-island></astro-island></body></html>',
+  );
   expect(() => readRuntime(page)).toThrow(/index\.html has islands but 0 copies.*island-runtime\.ts/);
 });
 
 test('a folder with a broken link is refused with every page and link named', async () => {
   const dist = await mkdtemp(join(tmpdir(), 'almanac-links-'));
   await mkdir(join(dist, '_astro'));
-  await writeFile(join(dist, 'index.html'), '<html><head></head><body><a href="/one/">1</a><a href="/two/#x">2</a></body></html>');
-  await expect(makePortable(dist, '/')).rejects.toThrow('2 broken links:\n  index.html -> /one/  (no such page or file)\n  index.html -> /two/#x  (no such page or file)');
+  await writeFile(
+    join(dist, 'index.html'),
+    '<html><head></head><body><a href="/one/">1</a><a href="/two/#x">2</a></body></html>',
+  );
+  await expect(makePortable(dist, '/')).rejects.toThrow(
+    '2 broken links:\n  index.html -> /one/  (no such page or file)\n  index.html -> /two/#x  (no such page or file)',
+  );
   await rm(dist, { recursive: true });
 });
 
@@ -88,9 +136,14 @@ test('a page gets the policy first in its head and the way to the top on <html>'
   const dist = await mkdtemp(join(tmpdir(), 'almanac-page-'));
   await mkdir(join(dist, '_astro'));
   await mkdir(join(dist, 'jobs'));
-  await writeFile(join(dist, 'jobs/belt.html'), '<html lang="en"><head><title>Belt</title><style>p{color:red}</style></head><body><p style="text-align:right" class="a">x</p></body></html>');
+  await writeFile(
+    join(dist, 'jobs/belt.html'),
+    '<html lang="en"><head><title>Belt</title><style>p{color:red}</style></head><body><p style="text-align:right" class="a">x</p></body></html>',
+  );
   await makePortable(dist, '/');
   const html = await readFile(join(dist, 'jobs/belt.html'), 'utf8');
-  expect(html).toMatch(/^<html lang="en" data-root="\.\.\/"><head><meta http-equiv="Content-Security-Policy"[^>]*><title>Belt<\/title><link rel="stylesheet" href="\.\.\/_astro\/inline\.\w+\.css"><link rel="stylesheet" href="\.\.\/_astro\/styles\.\w+\.css"><\/head><body><p\s+class="a s\w{6}">x<\/p>/);
+  expect(html).toMatch(
+    /^<html lang="en" data-root="\.\.\/"><head><meta http-equiv="Content-Security-Policy"[^>]*><title>Belt<\/title><link rel="stylesheet" href="\.\.\/_astro\/inline\.\w+\.css"><link rel="stylesheet" href="\.\.\/_astro\/styles\.\w+\.css"><\/head><body><p\s+class="a s\w{6}">x<\/p>/,
+  );
   await rm(dist, { recursive: true });
 });

@@ -37,7 +37,10 @@ describe('the folder', () => {
   });
 
   test('starts every head with the policy', async () => {
-    for (const page of await pages()) expect(await read(page), page).toMatch(/<head><meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self';/);
+    for (const page of await pages())
+      expect(await read(page), page).toMatch(
+        /<head><meta http-equiv="Content-Security-Policy" content="default-src 'none'; script-src 'self' 'wasm-unsafe-eval'; style-src 'self';/,
+      );
   });
 
   test('carries on each page only the islands that page has', async () => {
@@ -57,8 +60,12 @@ describe('the folder', () => {
   });
 
   test('keeps figures as they were typed, and loses no line', async () => {
-    const text = (await read('text.html')).replace(/<[^>]+>/g, '').replaceAll('&quot;', '"').replaceAll('&#39;', "'");
-    for (const typed of ['50:1', '1/2"', '-0.0005 in', "0-60'", '3 -- 4 dots...', ':::danger', 'Keep this line.']) expect(text.split(typed), typed).toHaveLength(3);
+    const text = (await read('text.html'))
+      .replace(/<[^>]+>/g, '')
+      .replaceAll('&quot;', '"')
+      .replaceAll('&#39;', "'");
+    for (const typed of ['50:1', '1/2"', '-0.0005 in', "0-60'", '3 -- 4 dots...', ':::danger', 'Keep this line.'])
+      expect(text.split(typed), typed).toHaveLength(3);
   });
 
   test('turns style attributes into classes that still count', async () => {
@@ -75,7 +82,8 @@ describe('the folder', () => {
 });
 
 describe.each(['from disk', 'from a server, in a subfolder'])('%s', (way) => {
-  const address = (file: string) => (way === 'from disk' ? pathToFileURL(join(dist, file)).href : serving.address + file);
+  const address = (file: string) =>
+    way === 'from disk' ? pathToFileURL(join(dist, file)).href : serving.address + file;
 
   test('islands answer, what they load later arrives, and nothing is refused', async () => {
     const { page, context, troubles } = await watchedPage(browser);
@@ -87,7 +95,9 @@ describe.each(['from disk', 'from a server, in a subfolder'])('%s', (way) => {
     await page.getByRole('button', { name: /Pressed/ }).click();
     await page.getByRole('button', { name: 'Pressed 1' }).waitFor();
     expect(await page.evaluate(() => document.documentElement.dataset['inline'])).toBe('ran');
-    expect(await page.evaluate(() => getComputedStyle(document.querySelector('#styled') as Element).color)).toBe('rgb(10, 20, 30)');
+    expect(await page.evaluate(() => getComputedStyle(document.querySelector('#styled') as Element).color)).toBe(
+      'rgb(10, 20, 30)',
+    );
     await page.getByRole('link', { name: 'Deep' }).click();
     await page.waitForURL(/page\.html#third$/);
     await page.waitForFunction(() => document.querySelector('astro-island:not([ssr])'));
@@ -115,6 +125,7 @@ test('two builds of the same source are the same, byte for byte', async () => {
   const again = await buildFixtureSite();
   const files = await listFiles(dist);
   expect(await listFiles(again)).toEqual(files);
-  for (const file of files) expect((await readFile(join(again, file))).equals(await readFile(join(dist, file))), file).toBe(true);
+  for (const file of files)
+    expect((await readFile(join(again, file))).equals(await readFile(join(dist, file))), file).toBe(true);
   await rm(join(again, '..'), { recursive: true });
 });

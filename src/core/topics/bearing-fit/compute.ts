@@ -25,7 +25,17 @@ export const compute = guarded(fields, (inputs): Result => {
   const advice = adviceValues(inputs, working);
   const values: Value[] = [
     ...(measured?.values ?? []),
-    { kind: 'quantity', key: 'interference', label: measured ? 'Interference as measured' : 'Interference', value: fit.mean, low: fit.least, high: fit.most, units: ['µm', 'thou'], main: true, note: 'Below zero is clearance.' },
+    {
+      kind: 'quantity',
+      key: 'interference',
+      label: measured ? 'Interference as measured' : 'Interference',
+      value: fit.mean,
+      low: fit.least,
+      high: fit.most,
+      units: ['µm', 'thou'],
+      main: true,
+      note: 'Below zero is clearance.',
+    },
     fitVerdict(made.fit),
     ...choiceVerdict(made.fit, advice.fit, explained.zone.name, advice.zone),
     ...warmValues(inputs, fit, working),
@@ -46,17 +56,39 @@ function refusal({ seat, size, zone, readings, ring }: FitInputs): Refusal | und
 
 function limitWorking(seat: 'shaft' | 'housing', { seat: s, ring, fit }: RingFit): WorkingStep[] {
   return seat === 'shaft'
-    ? [step(shaftMost, { es: s.upper, t_l: ring.lower }, fit.most), step(shaftLeast, { ei: s.lower, t_u: ring.upper }, fit.least)]
-    : [step(housingMost, { t_u: ring.upper, EI: s.lower }, fit.most), step(housingLeast, { t_l: ring.lower, ES: s.upper }, fit.least)];
+    ? [
+        step(shaftMost, { es: s.upper, t_l: ring.lower }, fit.most),
+        step(shaftLeast, { ei: s.lower, t_u: ring.upper }, fit.least),
+      ]
+    : [
+        step(housingMost, { t_u: ring.upper, EI: s.lower }, fit.most),
+        step(housingLeast, { t_l: ring.lower, ES: s.upper }, fit.least),
+      ];
 }
 
-function measure({ seat, size, readings, ring, material }: FitInputs, made: RingFit, tolerance: number, working: WorkingStep[]): { fit: Fit; values: Value[]; form: SeatForm } {
+function measure(
+  { seat, size, readings, ring, material }: FitInputs,
+  made: RingFit,
+  tolerance: number,
+  working: WorkingStep[],
+): { fit: Fit; values: Value[]; form: SeatForm } {
   const form = seatForm(readings ?? []);
-  const span = ring === undefined ? { smallest: size + made.ring.lower, largest: size + made.ring.upper } : { smallest: ring, largest: ring };
+  const span =
+    ring === undefined
+      ? { smallest: size + made.ring.lower, largest: size + made.ring.upper }
+      : { smallest: ring, largest: ring };
   const fit = measuredInterference(seat, form, span);
   const middle = (span.smallest + span.largest) / 2;
   working.push(step(seat === 'shaft' ? measuredShaft : measuredHousing, { d_s: form.mean, d_r: middle }, fit.mean));
-  const verdicts = seatVerdicts({ seat, material, form, measured: fit, wanted: made.fit, tolerance, ringSpread: span.largest - span.smallest });
+  const verdicts = seatVerdicts({
+    seat,
+    material,
+    form,
+    measured: fit,
+    wanted: made.fit,
+    tolerance,
+    ringSpread: span.largest - span.smallest,
+  });
   return { fit, form, values: [...verdicts, ...readingValues(form)] };
 }
 

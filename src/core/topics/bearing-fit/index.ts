@@ -11,6 +11,28 @@ export { measuredInterference, seatForm, type Reading, type SeatForm } from './r
 
 export const title = 'Bearing fit';
 export const formulas = Object.values(all);
-export const sources = ['iso-286-1', 'iso-492', 'iso-492-memory', 'abma-7', 'abma-7-memory', 'arithmetic', 'boresi-schmidt', 'callister-expansion', 'materials-memory', 'bearing-steel-expansion', 'army-tm-bearing-heating', 'sealed-bearing-heat', 'housing-heating', 'common-practice'];
+export const sources = [
+  'iso-286-1',
+  'iso-492',
+  'iso-492-memory',
+  'abma-7',
+  'abma-7-memory',
+  'arithmetic',
+  'boresi-schmidt',
+  'callister-expansion',
+  'materials-memory',
+  'bearing-steel-expansion',
+  'army-tm-bearing-heating',
+  'sealed-bearing-heat',
+  'housing-heating',
+  'common-practice',
+];
 export const hazards = ['heating-housings', 'magnesium', 'press-force', 'hot-parts'];
-export const example = { seat: 'housing', size: '52 mm', zone: 'N7', ringClass: 'Normal', basis: 'limits', material: 'aluminium-die-cast' };
+export const example = {
+  seat: 'housing',
+  size: '52 mm',
+  zone: 'N7',
+  ringClass: 'Normal',
+  basis: 'limits',
+  material: 'aluminium-die-cast',
+};

@@ -41,13 +41,21 @@ export function seatForm(rows: readonly Reading[]): SeatForm {
  * @returns one problem for each reading more than 0.5 mm and 2 % of the size away; a choice, wide enough for any seat worth measuring
  */
 export function farReadings(size: number, rows: readonly Reading[], ring?: number): Problem[] {
-  const far = (field: string, got: number): Problem[] => (Math.abs(got - size) > 5e-4 + 0.02 * size ? [{ field, code: 'reading-far', data: { got, size } }] : []);
-  const ofRows = rows.flatMap((r, i) => [...far(`readings.${i + 1}.across`, r.across), ...far(`readings.${i + 1}.quarter`, r.quarter)]);
+  const far = (field: string, got: number): Problem[] =>
+    Math.abs(got - size) > 5e-4 + 0.02 * size ? [{ field, code: 'reading-far', data: { got, size } }] : [];
+  const ofRows = rows.flatMap((r, i) => [
+    ...far(`readings.${i + 1}.across`, r.across),
+    ...far(`readings.${i + 1}.quarter`, r.quarter),
+  ]);
   return ring === undefined ? ofRows : [...ofRows, ...far('ring', ring)];
 }
 
 /** Interference of a measured seat with a ring between two sizes [m]. */
-export function measuredInterference(seat: 'shaft' | 'housing', form: SeatForm, ring: { readonly smallest: number; readonly largest: number }) {
+export function measuredInterference(
+  seat: 'shaft' | 'housing',
+  form: SeatForm,
+  ring: { readonly smallest: number; readonly largest: number },
+) {
   const middle = (ring.smallest + ring.largest) / 2;
   return seat === 'shaft'
     ? { mean: form.mean - middle, least: form.smallest - ring.largest, most: form.largest - ring.smallest }

@@ -47,7 +47,8 @@ function housingAdvice({ turning, load, housing, slides }: Situation): Advice {
     return housing === 'thin' && load === 'heavy' ? advice('P7', 'housing-turns-thin') : advice('N7', 'housing-turns');
   }
   if (turning === 'unclear') {
-    if (load === 'light' || (load === 'normal' && slides)) return advice('J7', 'housing-unclear-slides', 'abma-7-memory');
+    if (load === 'light' || (load === 'normal' && slides))
+      return advice('J7', 'housing-unclear-slides', 'abma-7-memory');
     return load === 'heavy' ? advice('M7', 'housing-unclear-heavy', 'abma-7-memory') : advice('K7', 'housing-unclear');
   }
   if (housing === 'hot-shaft') return advice('G7', 'housing-still-hot-shaft');

@@ -10,8 +10,22 @@ const fine = [4, 5] as const;
 
 /** Everything a drawing of the two zones to scale needs. */
 export function limitValues(size: number, zone: string, { seat, ring }: RingFit): Value[] {
-  const deviation = (key: string, label: string, value: number, source: string): Value => ({ kind: 'quantity', key, label, value, units: micro, source });
-  const whole = (key: string, label: string, value: number): Value => ({ kind: 'quantity', key, label, value, units: full, decimals: fine });
+  const deviation = (key: string, label: string, value: number, source: string): Value => ({
+    kind: 'quantity',
+    key,
+    label,
+    value,
+    units: micro,
+    source,
+  });
+  const whole = (key: string, label: string, value: number): Value => ({
+    kind: 'quantity',
+    key,
+    label,
+    value,
+    units: full,
+    decimals: fine,
+  });
   return [
     { kind: 'text', key: 'seatZone', label: 'Zone of the seat', value: zone },
     deviation('seatUpper', 'Seat, upper limit deviation', seat.upper, 'iso-286-1'),
@@ -27,9 +41,25 @@ export function limitValues(size: number, zone: string, { seat, ring }: RingFit)
 
 export function readingValues(form: SeatForm): Value[] {
   return [
-    { kind: 'quantity', key: 'measured', label: 'Seat as measured', value: form.mean, low: form.smallest, high: form.largest, units: full, decimals: fine },
+    {
+      kind: 'quantity',
+      key: 'measured',
+      label: 'Seat as measured',
+      value: form.mean,
+      low: form.smallest,
+      high: form.largest,
+      units: full,
+      decimals: fine,
+    },
     { kind: 'quantity', key: 'taper', label: 'Taper', value: form.taper, units: micro },
-    { kind: 'quantity', key: 'outOfRound', label: 'Out of round', value: form.outOfRound, units: micro, note: 'Two-point readings do not show a three-lobed seat.' },
+    {
+      kind: 'quantity',
+      key: 'outOfRound',
+      label: 'Out of round',
+      value: form.outOfRound,
+      units: micro,
+      note: 'Two-point readings do not show a three-lobed seat.',
+    },
   ];
 }
 
@@ -41,7 +71,18 @@ export function seatTable(seat: Seat, size: number, ringClass: RingClass): Value
   });
   const column = (key: string, label: string) => ({ key, label, units: micro });
   return {
-    kind: 'table', key: 'seats', label: 'Usual seats at this size, with this ring', rows, source: ringLimits(seat === 'shaft' ? 'bore' : 'outside', size, ringClass)?.source,
-    columns: [{ key: 'zone', label: 'Zone' }, column('upper', 'Upper'), column('lower', 'Lower'), column('least', 'Loosest'), column('mean', 'Mean'), column('most', 'Tightest')],
+    kind: 'table',
+    key: 'seats',
+    label: 'Usual seats at this size, with this ring',
+    rows,
+    source: ringLimits(seat === 'shaft' ? 'bore' : 'outside', size, ringClass)?.source,
+    columns: [
+      { key: 'zone', label: 'Zone' },
+      column('upper', 'Upper'),
+      column('lower', 'Lower'),
+      column('least', 'Loosest'),
+      column('mean', 'Mean'),
+      column('most', 'Tightest'),
+    ],
   };
 }

@@ -16,9 +16,18 @@ export function fitVerdict(fit: Fit): Value {
 export function choiceVerdict(chosen: Fit, advised: Fit | undefined, zone: string, advisedZone: string): Value[] {
   if (!advised) return [];
   const difference = chosen.mean - advised.mean;
-  const base = { kind: 'verdict', key: 'choice', label: 'Your zone against the table\'s', data: { zone, advised: advisedZone, difference: Math.abs(difference) } } as const;
+  const base = {
+    kind: 'verdict',
+    key: 'choice',
+    label: "Your zone against the table's",
+    data: { zone, advised: advisedZone, difference: Math.abs(difference) },
+  } as const;
   if (Math.abs(difference) <= 3e-6) return [{ ...base, code: 'zone-as-advised', level: 'good' }];
-  return [difference > 0 ? { ...base, code: 'zone-tighter', level: 'note' } : { ...base, code: 'zone-looser', level: 'caution' }];
+  return [
+    difference > 0
+      ? { ...base, code: 'zone-tighter', level: 'note' }
+      : { ...base, code: 'zone-looser', level: 'caution' },
+  ];
 }
 
 export interface Judged {
@@ -44,13 +53,24 @@ export function seatVerdicts(j: Judged): Value[] {
 function seatVerdict({ measured }: Judged, looseBy: number, tightBy: number): Value {
   const base = { kind: 'verdict', key: 'seatVerdict', label: 'The seat', main: true } as const;
   const data = { mean: measured.mean };
-  if (looseBy > hair) return { ...base, code: measured.mean < 0 ? 'seat-loose' : 'seat-slack', level: 'stop', data: { ...data, by: looseBy } };
+  if (looseBy > hair)
+    return {
+      ...base,
+      code: measured.mean < 0 ? 'seat-loose' : 'seat-slack',
+      level: 'stop',
+      data: { ...data, by: looseBy },
+    };
   if (tightBy > hair) return { ...base, code: 'seat-tight', level: 'caution', data: { ...data, by: tightBy } };
   return { ...base, code: 'seat-good', level: 'good', data };
 }
 
 function looseNeeds({ seat, material }: Judged, by: number): Value {
-  const code = seat === 'shaft' ? 'needs-shaft' : material && materialOf(material).light ? 'needs-light-housing' : 'needs-iron-housing';
+  const code =
+    seat === 'shaft'
+      ? 'needs-shaft'
+      : material && materialOf(material).light
+        ? 'needs-light-housing'
+        : 'needs-iron-housing';
   return { kind: 'verdict', key: 'needs', label: 'What it needs', code, level: 'note', data: { by } };
 }
 
@@ -58,6 +78,16 @@ function looseNeeds({ seat, material }: Judged, by: number): Value {
 function formVerdict({ form, tolerance }: Judged): Value[] {
   const allowed = tolerance / 2;
   const worst = Math.max(form.taper, form.outOfRound);
-  const base = { kind: 'verdict', key: 'form', label: 'Shape of the seat', data: { worst, allowed }, source: 'common-practice' } as const;
-  return [worst > allowed + hair ? { ...base, code: 'form-uneven', level: 'caution' } : { ...base, code: 'form-even', level: 'good' }];
+  const base = {
+    kind: 'verdict',
+    key: 'form',
+    label: 'Shape of the seat',
+    data: { worst, allowed },
+    source: 'common-practice',
+  } as const;
+  return [
+    worst > allowed + hair
+      ? { ...base, code: 'form-uneven', level: 'caution' }
+      : { ...base, code: 'form-even', level: 'good' },
+  ];
 }

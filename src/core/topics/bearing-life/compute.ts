@@ -5,7 +5,16 @@ import { refuse, type Result, type Value } from '../../contract/result.ts';
 import { guarded } from '../../contract/guarded.ts';
 import { equivalentLoad, loadFactors } from './equivalent.ts';
 import { fields } from './fields.ts';
-import { basic, equivalent, fastViscosity, limitLoad, limitLoadLarge, radialLoad, ratio, slowViscosity } from './formulas.ts';
+import {
+  basic,
+  equivalent,
+  fastViscosity,
+  limitLoad,
+  limitLoadLarge,
+  radialLoad,
+  ratio,
+  slowViscosity,
+} from './formulas.ts';
 import { basicLife, fatigueLimit, kappaLimits, referenceViscosity } from './life.ts';
 import { lifeValues } from './life-values.ts';
 import { ratingOf } from './ratings.ts';
@@ -34,14 +43,28 @@ export const compute = guarded(fields, (inputs): Result => {
     step(radialLoad, { s: inputs.share, F_b: inputs.belt }, radial),
     step(equivalent, { X, V, F_r: radial, Y, F_a: axial }, load),
     step(basic, { C: dynamic, P: load, n: speed }, life),
-    step(slow ? slowViscosity : fastViscosity, { nu_r: (slow ? 45000 : 4500) * 1e-6, n: speed, n_r: minute, D_pw: pitch, D_r: 1e-3 }, wanted),
+    step(
+      slow ? slowViscosity : fastViscosity,
+      { nu_r: (slow ? 45000 : 4500) * 1e-6, n: speed, n_r: minute, D_pw: pitch, D_r: 1e-3 },
+      wanted,
+    ),
     step(ratio, { nu: inputs.viscosity, nu_1: wanted }, kappa),
-    pitch > 0.1 ? step(limitLoadLarge, { C_0: still, D_100: 0.1, D_pw: pitch }, Cu) : step(limitLoad, { C_0: still }, Cu),
+    pitch > 0.1
+      ? step(limitLoadLarge, { C_0: still, D_100: 0.1, D_pw: pitch }, Cu)
+      : step(limitLoad, { C_0: still }, Cu),
   ];
   const source = inputs.rating === 'textbook' ? 'shigley-ratings' : undefined;
   const values: Value[] = [
     ...lifeValues({ kappa, Cu, load, life, pitch, dirt: inputs.dirt }, working),
-    { kind: 'quantity', key: 'basicLife', label: 'Basic life', value: life, units: ['h', 'h'], source, note: 'Nine in ten reach it in clean oil of the right thickness.' },
+    {
+      kind: 'quantity',
+      key: 'basicLife',
+      label: 'Basic life',
+      value: life,
+      units: ['h', 'h'],
+      source,
+      note: 'Nine in ten reach it in clean oil of the right thickness.',
+    },
     ...loadVerdict(load, dynamic, still),
     { kind: 'quantity', key: 'load', label: 'Equivalent load', value: load, units: force },
     { kind: 'quantity', key: 'dynamic', label: 'Dynamic load rating', value: dynamic, units: ['kN', 'lbf'], source },
@@ -51,12 +74,19 @@ export const compute = guarded(fields, (inputs): Result => {
   return { ok: true, values, working, cautions: [] };
 });
 
-function bearingFigures({ rating, bore, dynamicRating, staticRating, pitch }: LifeInputs): { dynamic: number; static: number; pitch: number } | undefined {
+function bearingFigures({
+  rating,
+  bore,
+  dynamicRating,
+  staticRating,
+  pitch,
+}: LifeInputs): { dynamic: number; static: number; pitch: number } | undefined {
   if (rating === 'own') return { dynamic: dynamicRating ?? 0, static: staticRating ?? 0, pitch: pitch ?? 0 };
   const mm = Number(bore);
   const found = ratingOf(mm);
   // The bore code of 20 mm and more is a fifth of the bore; the four below have codes of their own.
-  const code = mm >= 20 ? String(mm / 5).padStart(2, '0') : (['00', '01', '02', '03'][[10, 12, 15, 17].indexOf(mm)] ?? '');
+  const code =
+    mm >= 20 ? String(mm / 5).padStart(2, '0') : (['00', '01', '02', '03'][[10, 12, 15, 17].indexOf(mm)] ?? '');
   const sizes = bearingOf(`62${code}`);
   return found && sizes && { ...found, pitch: (sizes.bore + sizes.outside) / 2 };
 }
@@ -65,5 +95,9 @@ function bearingFigures({ rating, bore, dynamicRating, staticRating, pitch }: Li
 function loadVerdict(load: number, dynamic: number, still: number): Value[] {
   const base = { kind: 'verdict', key: 'loadVerdict', label: 'Load', data: { share: load / dynamic } } as const;
   if (load > still) return [{ ...base, code: 'load-dents', level: 'stop' }];
-  return [load > dynamic / 2 ? { ...base, code: 'load-high', level: 'caution' } : { ...base, code: 'load-fine', level: 'good' }];
+  return [
+    load > dynamic / 2
+      ? { ...base, code: 'load-high', level: 'caution' }
+      : { ...base, code: 'load-fine', level: 'good' },
+  ];
 }

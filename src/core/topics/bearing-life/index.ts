@@ -5,7 +5,15 @@ export { fields } from './fields.ts';
 export { compute } from './compute.ts';
 export { blocks } from './blocks.ts';
 export { words } from './words.ts';
-export { basicLife, basicRevolutions, branchOf, fatigueLimit, lifeFactor, ratingNeeded, referenceViscosity } from './life.ts';
+export {
+  basicLife,
+  basicRevolutions,
+  branchOf,
+  fatigueLimit,
+  lifeFactor,
+  ratingNeeded,
+  referenceViscosity,
+} from './life.ts';
 export { cleanliness, levels, type Level } from './contamination.ts';
 export { equivalentLoad, loadFactors, type Factors } from './equivalent.ts';
 export { ratingForReliability, reliabilityOf } from './reliability.ts';
@@ -13,6 +21,13 @@ export { ratingOf, ratings } from './ratings.ts';
 
 export const title = 'Bearing life';
 export const formulas = Object.values(all);
-export const sources = ['iso-281', 'iso-281-memory', 'iso-281-contamination', 'shigley-ratings', 'arithmetic', 'common-practice'];
+export const sources = [
+  'iso-281',
+  'iso-281-memory',
+  'iso-281-contamination',
+  'shigley-ratings',
+  'arithmetic',
+  'common-practice',
+];
 export const hazards: readonly string[] = [];
 export const example = { rating: 'textbook', bore: '25', belt: '900 N', speed: '4500 rpm', dirt: 'severe' };

@@ -23,20 +23,61 @@ export function lifeValues(r: Running, working: WorkingStep[]): Value[] {
   const kappa = Math.min(r.kappa, kappaLimits.most);
   const [c, q] = branchOf(kappa);
   const capped = here.factors[1] >= 50;
-  if (!capped) working.push(step(factor, { c, kappa_e: kappa, q, e_C: here.clean[1], C_u: r.Cu, P: r.load }, here.factors[1]));
+  if (!capped)
+    working.push(step(factor, { c, kappa_e: kappa, q, e_C: here.clean[1], C_u: r.Cu, P: r.load }, here.factors[1]));
   working.push(step(modified, { a: here.factors[1], L: r.life }, here.high));
   return [
-    { kind: 'quantity', key: 'life', label: 'Life as it is kept', value: middle(here), low: here.low, high: here.high, units: hours, main: true, source: 'iso-281-contamination' },
-    { kind: 'quantity', key: 'sealedLife', label: 'Life with whole seals', value: middle(sealed), low: sealed.low, high: sealed.high, units: hours, main: true, source: 'iso-281-contamination' },
-    worth(middle(here), middle(sealed)),
-    ...(r.dirt === 'severe' || r.dirt === 'very-severe' ? [{ kind: 'verdict', key: 'wear', label: 'Wear', code: 'wear-not-counted', level: 'caution', source: 'common-practice' } as const] : []),
     {
-      kind: 'table', key: 'byDirt', label: 'Life from clean to slurry', source: 'iso-281-contamination',
+      kind: 'quantity',
+      key: 'life',
+      label: 'Life as it is kept',
+      value: middle(here),
+      low: here.low,
+      high: here.high,
+      units: hours,
+      main: true,
+      source: 'iso-281-contamination',
+    },
+    {
+      kind: 'quantity',
+      key: 'sealedLife',
+      label: 'Life with whole seals',
+      value: middle(sealed),
+      low: sealed.low,
+      high: sealed.high,
+      units: hours,
+      main: true,
+      source: 'iso-281-contamination',
+    },
+    worth(middle(here), middle(sealed)),
+    ...(r.dirt === 'severe' || r.dirt === 'very-severe'
+      ? [
+          {
+            kind: 'verdict',
+            key: 'wear',
+            label: 'Wear',
+            code: 'wear-not-counted',
+            level: 'caution',
+            source: 'common-practice',
+          } as const,
+        ]
+      : []),
+    {
+      kind: 'table',
+      key: 'byDirt',
+      label: 'Life from clean to slurry',
+      source: 'iso-281-contamination',
       rows: levels.map(({ value, label }) => {
         const l = lifeIn(r, value);
         return [label, l.clean[0], l.clean[1], l.low, l.high];
       }),
-      columns: [{ key: 'level', label: 'What gets in' }, { key: 'cleanLow', label: 'Cleanliness, low', decimals: 1 }, { key: 'cleanHigh', label: 'high', decimals: 1 }, { key: 'low', label: 'Life, low', units: hours, decimals: [0, 0] }, { key: 'high', label: 'Life, high', units: hours, decimals: [0, 0] }],
+      columns: [
+        { key: 'level', label: 'What gets in' },
+        { key: 'cleanLow', label: 'Cleanliness, low', decimals: 1 },
+        { key: 'cleanHigh', label: 'high', decimals: 1 },
+        { key: 'low', label: 'Life, low', units: hours, decimals: [0, 0] },
+        { key: 'high', label: 'Life, high', units: hours, decimals: [0, 0] },
+      ],
     },
   ];
 }
@@ -59,5 +100,7 @@ function worth(here: number, sealed: number): Value {
   if (sealed <= here) return { ...base, code: 'seal-whole', level: 'good' };
   const data = { here, gain: Math.min(sealed, longEnough) - here, times: sealed / here };
   if (here >= longEnough) return { ...base, code: 'life-beyond', level: 'good' };
-  return sealed > longEnough ? { ...base, code: 'seal-worth-most', level: 'note', data } : { ...base, code: 'seal-worth', level: 'note', data };
+  return sealed > longEnough
+    ? { ...base, code: 'seal-worth-most', level: 'note', data }
+    : { ...base, code: 'seal-worth', level: 'note', data };
 }

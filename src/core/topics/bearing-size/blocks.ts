@@ -5,26 +5,71 @@ import { clearanceLimits, ringLimits } from './ring.ts';
 
 const mm = ['mm', 'in'] as const;
 const micro = ['µm', 'thou'] as const;
-const diameter = <const K extends string>(key: K, label: string) => ({ key, label, kind: 'quantity', dimension: 'length', units: mm, min: 0, above: true }) as const;
-const ringClass = { key: 'ringClass', label: 'Tolerance class', kind: 'choice', default: 'Normal', options: [{ value: 'Normal', label: 'Normal' }, { value: 'P6', label: 'P6' }, { value: 'P5', label: 'P5' }] } as const;
-const group = { key: 'group', label: 'Clearance group', kind: 'choice', default: 'CN', options: [{ value: 'C2', label: 'C2' }, { value: 'CN', label: 'CN' }, { value: 'C3', label: 'C3' }, { value: 'C4', label: 'C4' }] } as const;
+const diameter = <const K extends string>(key: K, label: string) =>
+  ({ key, label, kind: 'quantity', dimension: 'length', units: mm, min: 0, above: true }) as const;
+const ringClass = {
+  key: 'ringClass',
+  label: 'Tolerance class',
+  kind: 'choice',
+  default: 'Normal',
+  options: [
+    { value: 'Normal', label: 'Normal' },
+    { value: 'P6', label: 'P6' },
+    { value: 'P5', label: 'P5' },
+  ],
+} as const;
+const group = {
+  key: 'group',
+  label: 'Clearance group',
+  kind: 'choice',
+  default: 'CN',
+  options: [
+    { value: 'C2', label: 'C2' },
+    { value: 'CN', label: 'CN' },
+    { value: 'C3', label: 'C3' },
+    { value: 'C4', label: 'C4' },
+  ],
+} as const;
 
 export const blocks = {
   dimensions: block({
     what: 'boundary dimensions of a designation',
     source: 'iso-15',
-    fields: defineFields([{ key: 'designation', label: 'Number on the ring, digits only', kind: 'text', pattern: '\\d{4,5}', patternSays: 'four or five digits, like 6205' }]),
-    gives: { bore: { label: 'Bore', units: mm }, outside: { label: 'Outside diameter', units: mm }, width: { label: 'Width', units: mm } },
+    fields: defineFields([
+      {
+        key: 'designation',
+        label: 'Number on the ring, digits only',
+        kind: 'text',
+        pattern: '\\d{4,5}',
+        patternSays: 'four or five digits, like 6205',
+      },
+    ]),
+    gives: {
+      bore: { label: 'Bore', units: mm },
+      outside: { label: 'Outside diameter', units: mm },
+      width: { label: 'Width', units: mm },
+    },
     run: (i) => {
       const b = bearingOf(i.designation);
-      return b ? { bore: b.bore, outside: b.outside, width: b.width } : { problem: { field: 'designation', code: 'no-such-bearing', data: { got: i.designation } } };
+      return b
+        ? { bore: b.bore, outside: b.outside, width: b.width }
+        : { problem: { field: 'designation', code: 'no-such-bearing', data: { got: i.designation } } };
     },
   }),
   find: block({
     what: 'the bearing nearest three caliper readings',
     source: 'iso-15',
-    fields: defineFields([diameter('bore', 'Bore'), diameter('outside', 'Outside diameter'), diameter('width', 'Width'), { ...diameter('allow', 'Difference accepted'), default: 0.3 }]),
-    gives: { designation: { label: 'Bearing' }, worst: { label: 'Largest difference', units: mm }, count: { label: 'How many fit' } },
+    fields: defineFields([
+      diameter('bore', 'Bore'),
+      diameter('outside', 'Outside diameter'),
+      diameter('width', 'Width'),
+      { ...diameter('allow', 'Difference accepted'), default: 0.3 },
+    ]),
+    gives: {
+      designation: { label: 'Bearing' },
+      worst: { label: 'Largest difference', units: mm },
+      count: { label: 'How many fit' },
+    },
     run: (i) => {
       const found = matches(i, i.allow);
       const best = found[0];
@@ -34,8 +79,24 @@ export const blocks = {
   'ring-limits': block({
     what: 'lower limit of the mean bore or outside diameter of a class',
     source: 'iso-492',
-    fields: defineFields([{ key: 'side', label: 'Which diameter', kind: 'choice', options: [{ value: 'bore', label: 'Bore' }, { value: 'outside', label: 'Outside diameter' }] }, diameter('size', 'Nominal diameter'), ringClass]),
-    gives: { upper: { label: 'Upper deviation', units: micro }, lower: { label: 'Lower deviation', units: micro }, source: { label: 'Source' } },
+    fields: defineFields([
+      {
+        key: 'side',
+        label: 'Which diameter',
+        kind: 'choice',
+        options: [
+          { value: 'bore', label: 'Bore' },
+          { value: 'outside', label: 'Outside diameter' },
+        ],
+      },
+      diameter('size', 'Nominal diameter'),
+      ringClass,
+    ]),
+    gives: {
+      upper: { label: 'Upper deviation', units: micro },
+      lower: { label: 'Lower deviation', units: micro },
+      source: { label: 'Source' },
+    },
     run: (i) => {
       const limits = ringLimits(i.side, i.size, i.ringClass);
       return limits ? { ...limits } : { problem: { field: 'size', code: 'ring-outside-table', data: { got: i.size } } };
@@ -45,7 +106,11 @@ export const blocks = {
     what: 'radial internal clearance of a new deep-groove bearing',
     source: 'iso-5753-1',
     fields: defineFields([diameter('bore', 'Bore'), group]),
-    gives: { least: { label: 'Least clearance', units: micro }, most: { label: 'Most clearance', units: micro }, source: { label: 'Source' } },
+    gives: {
+      least: { label: 'Least clearance', units: micro },
+      most: { label: 'Most clearance', units: micro },
+      source: { label: 'Source' },
+    },
     run: (i) => {
       const limits = clearanceLimits(i.bore, i.group);
       return limits ? { ...limits } : { problem: { field: 'bore', code: 'ring-outside-table', data: { got: i.bore } } };

@@ -18,32 +18,91 @@ export const compute = guarded(fields, (inputs): Result => {
     const bearing = bearingOf(inputs.designation ?? '');
     if (!bearing) return refuse('designation', 'no-such-bearing', { got: inputs.designation ?? '' });
     const working: WorkingStep[] = [];
-    return { ok: true, values: [...about(bearing), ...limitsOf(bearing, ringClass, group, working)], working, cautions: [] };
+    return {
+      ok: true,
+      values: [...about(bearing), ...limitsOf(bearing, ringClass, group, working)],
+      working,
+      cautions: [],
+    };
   }
   const readings = { bore: inputs.bore ?? 0, outside: inputs.outside ?? 0, width: inputs.width ?? 0 };
-  if (readings.bore >= readings.outside) return refuse('bore', 'bore-too-large', { bore: readings.bore, outside: readings.outside });
+  if (readings.bore >= readings.outside)
+    return refuse('bore', 'bore-too-large', { bore: readings.bore, outside: readings.outside });
   return fromReadings(readings, inputs.allow ?? 0, ringClass, group);
 });
 
-function fromReadings(readings: { bore: number; outside: number; width: number }, allow: number, ringClass: RingClass, group: Group): Result {
+function fromReadings(
+  readings: { bore: number; outside: number; width: number },
+  allow: number,
+  ringClass: RingClass,
+  group: Group,
+): Result {
   const found = matches(readings, allow);
   const shown = found.length > 0 ? found : nearest(readings);
   const best = shown[0];
   if (!best) return refuse('', 'no-such-bearing', { got: '' });
   const { bearing } = best;
-  const working = [step(difference, { d_r: readings.bore, d: bearing.bore, D_r: readings.outside, D: bearing.outside, B_r: readings.width, B: bearing.width }, best.worst)];
+  const working = [
+    step(
+      difference,
+      {
+        d_r: readings.bore,
+        d: bearing.bore,
+        D_r: readings.outside,
+        D: bearing.outside,
+        B_r: readings.width,
+        B: bearing.width,
+      },
+      best.worst,
+    ),
+  ];
   const code = found.length === 0 ? 'none-fits' : found.length === 1 ? 'one-fits' : 'several-fit';
-  const verdict: Value = { kind: 'verdict', key: 'match', label: 'Match', code, level: found.length === 1 ? 'good' : 'caution', main: true, data: { bearing: bearing.designation, worst: best.worst, count: found.length } };
+  const verdict: Value = {
+    kind: 'verdict',
+    key: 'match',
+    label: 'Match',
+    code,
+    level: found.length === 1 ? 'good' : 'caution',
+    main: true,
+    data: { bearing: bearing.designation, worst: best.worst, count: found.length },
+  };
   if (found.length === 0) return { ok: true, values: [verdict, matchTable(shown)], working, cautions: [] };
-  return { ok: true, values: [verdict, ...about(bearing), ...wear(best), ...limitsOf(bearing, ringClass, group, working), matchTable(shown)], working, cautions: [] };
+  return {
+    ok: true,
+    values: [
+      verdict,
+      ...about(bearing),
+      ...wear(best),
+      ...limitsOf(bearing, ringClass, group, working),
+      matchTable(shown),
+    ],
+    working,
+    cautions: [],
+  };
 }
 
 function about(b: Bearing): Value[] {
   return [
     { kind: 'text', key: 'designation', label: 'Bearing', value: b.designation, main: true, source: 'iso-15' },
     { kind: 'quantity', key: 'nominalBore', label: 'Bore', value: b.bore, units: full, source: 'iso-15', main: true },
-    { kind: 'quantity', key: 'nominalOutside', label: 'Outside diameter', value: b.outside, units: full, source: 'iso-15', main: true },
-    { kind: 'quantity', key: 'nominalWidth', label: 'Width', value: b.width, units: full, source: 'iso-15', main: true },
+    {
+      kind: 'quantity',
+      key: 'nominalOutside',
+      label: 'Outside diameter',
+      value: b.outside,
+      units: full,
+      source: 'iso-15',
+      main: true,
+    },
+    {
+      kind: 'quantity',
+      key: 'nominalWidth',
+      label: 'Width',
+      value: b.width,
+      units: full,
+      source: 'iso-15',
+      main: true,
+    },
   ];
 }
 
@@ -51,7 +110,16 @@ function about(b: Bearing): Value[] {
 function wear(m: Match): Value[] {
   const byCaliper = 0.05e-3;
   if (m.bore <= byCaliper && m.outside >= -byCaliper) return [];
-  return [{ kind: 'verdict', key: 'wear', label: 'Wear', code: 'ring-worn', level: 'note', data: { bore: m.bore, outside: m.outside } }];
+  return [
+    {
+      kind: 'verdict',
+      key: 'wear',
+      label: 'Wear',
+      code: 'ring-worn',
+      level: 'note',
+      data: { bore: m.bore, outside: m.outside },
+    },
+  ];
 }
 
 function limitsOf(b: Bearing, ringClass: RingClass, group: Group, working: WorkingStep[]): Value[] {
@@ -59,11 +127,43 @@ function limitsOf(b: Bearing, ringClass: RingClass, group: Group, working: Worki
   const outside = ringLimits('outside', b.outside, ringClass);
   const clearance = clearanceLimits(b.bore, group);
   if (!bore || !outside || !clearance) return [];
-  working.push(step(smallestBore, { d: b.bore, t_d: bore.lower }, b.bore + bore.lower), step(smallestOutside, { D: b.outside, t_D: outside.lower }, b.outside + outside.lower));
+  working.push(
+    step(smallestBore, { d: b.bore, t_d: bore.lower }, b.bore + bore.lower),
+    step(smallestOutside, { D: b.outside, t_D: outside.lower }, b.outside + outside.lower),
+  );
   return [
-    { kind: 'quantity', key: 'boreLimits', label: 'Mean bore, new', value: b.bore + bore.lower / 2, low: b.bore + bore.lower, high: b.bore, units: full, decimals: fine, source: bore.source },
-    { kind: 'quantity', key: 'outsideLimits', label: 'Mean outside diameter, new', value: b.outside + outside.lower / 2, low: b.outside + outside.lower, high: b.outside, units: full, decimals: fine, source: outside.source },
-    { kind: 'quantity', key: 'clearance', label: 'Radial internal clearance, new and unmounted', value: (clearance.least + clearance.most) / 2, low: clearance.least, high: clearance.most, units: micro, source: clearance.source },
+    {
+      kind: 'quantity',
+      key: 'boreLimits',
+      label: 'Mean bore, new',
+      value: b.bore + bore.lower / 2,
+      low: b.bore + bore.lower,
+      high: b.bore,
+      units: full,
+      decimals: fine,
+      source: bore.source,
+    },
+    {
+      kind: 'quantity',
+      key: 'outsideLimits',
+      label: 'Mean outside diameter, new',
+      value: b.outside + outside.lower / 2,
+      low: b.outside + outside.lower,
+      high: b.outside,
+      units: full,
+      decimals: fine,
+      source: outside.source,
+    },
+    {
+      kind: 'quantity',
+      key: 'clearance',
+      label: 'Radial internal clearance, new and unmounted',
+      value: (clearance.least + clearance.most) / 2,
+      low: clearance.least,
+      high: clearance.most,
+      units: micro,
+      source: clearance.source,
+    },
     groupTable(b.bore),
   ];
 }
@@ -73,14 +173,44 @@ function groupTable(bore: number): Value {
     const c = clearanceLimits(bore, g);
     return c ? [[g, c.least, c.most]] : [];
   });
-  return { kind: 'table', key: 'groups', label: 'Clearance groups at this bore', rows, source: clearanceLimits(bore, 'CN')?.source, columns: [{ key: 'group', label: 'Group' }, { key: 'least', label: 'Least', units: micro }, { key: 'most', label: 'Most', units: micro }] };
+  return {
+    kind: 'table',
+    key: 'groups',
+    label: 'Clearance groups at this bore',
+    rows,
+    source: clearanceLimits(bore, 'CN')?.source,
+    columns: [
+      { key: 'group', label: 'Group' },
+      { key: 'least', label: 'Least', units: micro },
+      { key: 'most', label: 'Most', units: micro },
+    ],
+  };
 }
 
 function matchTable(list: readonly Match[]): Value {
   const diff = (key: string, label: string) => ({ key, label, units: full, decimals: [2, 3] as const });
   return {
-    kind: 'table', key: 'candidates', label: 'Nearest bearings, and reading minus nominal', source: 'iso-15',
-    rows: list.map((m) => [m.bearing.designation, m.bearing.bore, m.bearing.outside, m.bearing.width, m.bore, m.outside, m.width]),
-    columns: [{ key: 'designation', label: 'Bearing' }, { key: 'bore', label: 'Bore', units: full }, { key: 'outside', label: 'Outside', units: full }, { key: 'width', label: 'Width', units: full }, diff('boreDifference', 'Bore, difference'), diff('outsideDifference', 'Outside, difference'), diff('widthDifference', 'Width, difference')],
+    kind: 'table',
+    key: 'candidates',
+    label: 'Nearest bearings, and reading minus nominal',
+    source: 'iso-15',
+    rows: list.map((m) => [
+      m.bearing.designation,
+      m.bearing.bore,
+      m.bearing.outside,
+      m.bearing.width,
+      m.bore,
+      m.outside,
+      m.width,
+    ]),
+    columns: [
+      { key: 'designation', label: 'Bearing' },
+      { key: 'bore', label: 'Bore', units: full },
+      { key: 'outside', label: 'Outside', units: full },
+      { key: 'width', label: 'Width', units: full },
+      diff('boreDifference', 'Bore, difference'),
+      diff('outsideDifference', 'Outside, difference'),
+      diff('widthDifference', 'Width, difference'),
+    ],
   };
 }

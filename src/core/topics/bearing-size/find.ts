@@ -10,11 +10,18 @@ export interface Bearing {
   readonly width: number;
 }
 
-export const bearings: readonly Bearing[] = seriesNames.flatMap((series) => bores.map((bore, i) => bearingAt(series, bore, i)));
+export const bearings: readonly Bearing[] = seriesNames.flatMap((series) =>
+  bores.map((bore, i) => bearingAt(series, bore, i)),
+);
 
 function bearingAt(series: Series, bore: number, code: number): Bearing {
   const [outside, width] = boundary[series][code] ?? [0, 0];
-  return { designation: `${series}${String(code).padStart(2, '0')}`, bore: bore / 1000, outside: outside / 1000, width: width / 1000 };
+  return {
+    designation: `${series}${String(code).padStart(2, '0')}`,
+    bore: bore / 1000,
+    outside: outside / 1000,
+    width: width / 1000,
+  };
 }
 
 /** @param designation digits only, such as "6205" @returns undefined when the tables hold no such bearing */
@@ -38,7 +45,10 @@ export interface Match {
  * @param readings bore, outside and width as read [m] @param allow largest difference accepted [m]
  * Example: 25.1 / 51.9 / 15.0 mm within 0.3 mm -> 6205 alone.
  */
-export function matches(readings: { readonly bore: number; readonly outside: number; readonly width: number }, allow: number): Match[] {
+export function matches(
+  readings: { readonly bore: number; readonly outside: number; readonly width: number },
+  allow: number,
+): Match[] {
   return compareAll(readings).filter((m) => m.worst <= allow + 1e-12);
 }
 

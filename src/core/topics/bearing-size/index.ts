@@ -12,6 +12,14 @@ export { ringClasses, type RingClass } from './tables/ring-tolerances.ts';
 
 export const title = 'Bearing size';
 export const formulas = Object.values(all);
-export const sources = ['iso-15', 'iso-492', 'iso-492-memory', 'iso-5753-1', 'iso-5753-1-memory', 'arithmetic', 'common-practice'];
+export const sources = [
+  'iso-15',
+  'iso-492',
+  'iso-492-memory',
+  'iso-5753-1',
+  'iso-5753-1-memory',
+  'arithmetic',
+  'common-practice',
+];
 export const hazards: readonly string[] = [];
 export const example = { known: 'readings', bore: '25.02 mm', outside: '51.97 mm', width: '15.0 mm' };

@@ -12,7 +12,10 @@ const slack = 1e-9;
 
 function rowOf<T extends Row>(rows: readonly T[], size: number): T | undefined {
   const mm = size * 1000;
-  return rows.find((r) => mm > r.over + slack && mm <= r.upTo + slack) ?? (Math.abs(mm - (rows[0]?.over ?? 0)) <= slack ? rows[0] : undefined);
+  return (
+    rows.find((r) => mm > r.over + slack && mm <= r.upTo + slack) ??
+    (Math.abs(mm - (rows[0]?.over ?? 0)) <= slack ? rows[0] : undefined)
+  );
 }
 
 export type RingSide = 'bore' | 'outside';
@@ -33,7 +36,13 @@ export interface RingLimits {
  */
 export function ringLimits(side: RingSide, size: number, ringClass: RingClass): RingLimits | undefined {
   const row = rowOf(side === 'bore' ? ringBores : ringOutsides, size);
-  return row && { upper: 0, lower: row[ringClass] / 1e6, source: row.unseen.includes(ringClass) ? 'iso-492-memory' : 'iso-492' };
+  return (
+    row && {
+      upper: 0,
+      lower: row[ringClass] / 1e6,
+      source: row.unseen.includes(ringClass) ? 'iso-492-memory' : 'iso-492',
+    }
+  );
 }
 
 export interface ClearanceLimits {
@@ -51,5 +60,11 @@ export interface ClearanceLimits {
  */
 export function clearanceLimits(bore: number, group: Group): ClearanceLimits | undefined {
   const row = rowOf(clearanceRows, bore);
-  return row && { least: row[group][0] / 1e6, most: row[group][1] / 1e6, source: row.unseen ? 'iso-5753-1-memory' : 'iso-5753-1' };
+  return (
+    row && {
+      least: row[group][0] / 1e6,
+      most: row[group][1] / 1e6,
+      source: row.unseen ? 'iso-5753-1-memory' : 'iso-5753-1',
+    }
+  );
 }

@@ -14,7 +14,12 @@ export interface BeltMass {
 
 const printed = (value: number, low: number, high: number, source: string): BeltMass => ({ value, low, high, source });
 /** Only one figure, remembered: the usual spread of 15 % is put round it. */
-const remembered = (value: number, source: string): BeltMass => ({ value, low: value * 0.85, high: value * 1.15, source });
+const remembered = (value: number, source: string): BeltMass => ({
+  value,
+  low: value * 0.85,
+  high: value * 1.15,
+  source,
+});
 
 const masses: Readonly<Record<Section, BeltMass>> = {
   Z: printed(0.06, 0.051, 0.069, 'belt-worksheets'),

@@ -19,7 +19,18 @@ export const compute = guarded(fields, (inputs): Result => {
   const checks = checkValues(inputs, drive, setting, working);
   const reading = readingValues(inputs, drive, setting, working);
   if ('code' in reading) return { ok: false, problems: [reading] };
-  const values = [...reading, ...settingValues(inputs, setting), ...checks, ...driveValues(inputs, drive), ...consequenceValues(inputs, drive, setting, working)];
+  const values = [
+    ...reading,
+    ...settingValues(inputs, setting),
+    ...checks,
+    ...driveValues(inputs, drive),
+    ...consequenceValues(inputs, drive, setting, working),
+  ];
   const tooTight = reading.some((v) => v.kind === 'verdict' && v.code === 'belt-too-tight');
-  return { ok: true, values, working, cautions: tooTight ? [{ hazard: 'belt-over-tension', level: 'notice' }, ...cautions] : cautions };
+  return {
+    ok: true,
+    values,
+    working,
+    cautions: tooTight ? [{ hazard: 'belt-over-tension', level: 'notice' }, ...cautions] : cautions,
+  };
 });

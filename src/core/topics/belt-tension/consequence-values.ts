@@ -13,7 +13,12 @@ import { pullBeforeSlip, shaftLoadRunning, shaftLoadStatic } from './tensions.ts
 const over = 1.2;
 
 export function consequenceValues(i: BeltInputs, d: Drive, s: Setting, working: WorkingStep[]): Value[] {
-  return [...shaftValues(i, d, s, working), ...gripValues(i, d, s, working), lifeValue(s, working), ...travelValues(i, d, working)];
+  return [
+    ...shaftValues(i, d, s, working),
+    ...gripValues(i, d, s, working),
+    lifeValue(s, working),
+    ...travelValues(i, d, working),
+  ];
 }
 
 function shaftValues(i: BeltInputs, d: Drive, s: Setting, working: WorkingStep[]): Value[] {
@@ -26,10 +31,41 @@ function shaftValues(i: BeltInputs, d: Drive, s: Setting, working: WorkingStep[]
   const arms = { F_r: running, a: i.overhang, b: i.bearingsApart };
   working.push(step(f.nearBearing, arms, near), step(f.farBearing, arms, far));
   return [
-    { kind: 'quantity', key: 'shaftStatic', label: 'Pull on each shaft at rest', value: rest(s.aim), low: rest(s.low), high: rest(s.high), units: ['N', 'lbf'], decimals: [0, 0] },
-    { kind: 'quantity', key: 'shaftRunning', label: 'Pull on each shaft, running', value: running, units: ['N', 'lbf'], decimals: [0, 0] },
-    { kind: 'quantity', key: 'nearBearing', label: 'Load on the blade-shaft bearing beside the pulley', value: near, units: ['N', 'lbf'], decimals: [0, 0] },
-    { kind: 'quantity', key: 'farBearing', label: 'Load on the far blade-shaft bearing', value: far, units: ['N', 'lbf'], decimals: [0, 0], note: 'It pulls the other way.' },
+    {
+      kind: 'quantity',
+      key: 'shaftStatic',
+      label: 'Pull on each shaft at rest',
+      value: rest(s.aim),
+      low: rest(s.low),
+      high: rest(s.high),
+      units: ['N', 'lbf'],
+      decimals: [0, 0],
+    },
+    {
+      kind: 'quantity',
+      key: 'shaftRunning',
+      label: 'Pull on each shaft, running',
+      value: running,
+      units: ['N', 'lbf'],
+      decimals: [0, 0],
+    },
+    {
+      kind: 'quantity',
+      key: 'nearBearing',
+      label: 'Load on the blade-shaft bearing beside the pulley',
+      value: near,
+      units: ['N', 'lbf'],
+      decimals: [0, 0],
+    },
+    {
+      kind: 'quantity',
+      key: 'farBearing',
+      label: 'Load on the far blade-shaft bearing',
+      value: far,
+      units: ['N', 'lbf'],
+      decimals: [0, 0],
+      note: 'It pulls the other way.',
+    },
   ];
 }
 
@@ -44,9 +80,29 @@ function gripValues(i: BeltInputs, d: Drive, s: Setting, working: WorkingStep[])
   const dry = marginAt(s.aim, s.ratio);
   const wet = marginAt(s.aim, wetRatio);
   return [
-    { kind: 'number', key: 'slipMargin', label: 'Slip margin, dry', value: dry, decimals: 2, note: 'Pull the belt can give before it slips, for each unit of pull it needs.' },
-    { kind: 'number', key: 'slipMarginWet', label: 'Slip margin, wet or coated with slurry', value: wet, decimals: 2, source: 'wet-belt-grip' },
-    { kind: 'verdict', key: 'wetVerdict', label: 'When wet', code: wet < 1 ? 'wet-slips' : wet < 1.2 ? 'wet-near' : 'wet-holds', level: wet < 1 ? 'caution' : wet < 1.2 ? 'note' : 'good' },
+    {
+      kind: 'number',
+      key: 'slipMargin',
+      label: 'Slip margin, dry',
+      value: dry,
+      decimals: 2,
+      note: 'Pull the belt can give before it slips, for each unit of pull it needs.',
+    },
+    {
+      kind: 'number',
+      key: 'slipMarginWet',
+      label: 'Slip margin, wet or coated with slurry',
+      value: wet,
+      decimals: 2,
+      source: 'wet-belt-grip',
+    },
+    {
+      kind: 'verdict',
+      key: 'wetVerdict',
+      label: 'When wet',
+      code: wet < 1 ? 'wet-slips' : wet < 1.2 ? 'wet-near' : 'wet-holds',
+      level: wet < 1 ? 'caution' : wet < 1.2 ? 'note' : 'good',
+    },
   ];
 }
 
@@ -54,15 +110,48 @@ function lifeValue(s: Setting, working: WorkingStep[]): Value {
   const peak = s.strands.tightInBelt + (s.high * over - s.aim);
   const share = lifeShare(peak, s.strands.tightInBelt);
   working.push(step(f.life, { T_set: s.strands.tightInBelt, T_peak: peak }, share));
-  return { kind: 'quantity', key: 'lifeOver', label: 'Belt life left if set 20 % over the window', value: share, units: ['%', '%'], decimals: [0, 0] };
+  return {
+    kind: 'quantity',
+    key: 'lifeOver',
+    label: 'Belt life left if set 20 % over the window',
+    value: share,
+    units: ['%', '%'],
+    decimals: [0, 0],
+  };
 }
 
 function travelValues(i: BeltInputs, d: Drive, working: WorkingStep[]): Value[] {
   const [tighten, fit] = [0.03 * d.length, 0.015 * d.length];
-  working.push(step(f.takeUp, { L: d.length }, tighten), step(f.fitting, { L: d.length }, fit), step(f.turns, { x_t: tighten, p: i.thread }, tighten / i.thread));
+  working.push(
+    step(f.takeUp, { L: d.length }, tighten),
+    step(f.fitting, { L: d.length }, fit),
+    step(f.turns, { x_t: tighten, p: i.thread }, tighten / i.thread),
+  );
   return [
-    { kind: 'quantity', key: 'takeUp', label: 'Travel to keep for tightening, shafts apart', value: tighten, units: ['mm', 'in'], decimals: [0, 2], source: 'iso-155' },
-    { kind: 'quantity', key: 'fitting', label: 'Travel to get the belt on, shafts together', value: fit, units: ['mm', 'in'], decimals: [0, 2], source: 'iso-155' },
-    { kind: 'number', key: 'screwTurns', label: 'Screw turns for the tightening travel', value: tighten / i.thread, decimals: 1 },
+    {
+      kind: 'quantity',
+      key: 'takeUp',
+      label: 'Travel to keep for tightening, shafts apart',
+      value: tighten,
+      units: ['mm', 'in'],
+      decimals: [0, 2],
+      source: 'iso-155',
+    },
+    {
+      kind: 'quantity',
+      key: 'fitting',
+      label: 'Travel to get the belt on, shafts together',
+      value: fit,
+      units: ['mm', 'in'],
+      decimals: [0, 2],
+      source: 'iso-155',
+    },
+    {
+      kind: 'number',
+      key: 'screwTurns',
+      label: 'Screw turns for the tightening travel',
+      value: tighten / i.thread,
+      decimals: 1,
+    },
   ];
 }

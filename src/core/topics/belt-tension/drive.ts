@@ -37,8 +37,10 @@ export function solveDrive(i: BeltInputs, working: WorkingStep[]): Drive | Probl
   const blade = pitchOf(i, i.bladePulley, working);
   const p = pulleys(engine, blade);
   const least = (p.small + p.large) / 2;
-  if (!(p.small > 0)) return { field: i.enginePulley < i.bladePulley ? 'enginePulley' : 'bladePulley', code: 'no-pitch-diameter' };
-  if (i.known === 'centre' && (i.centre ?? 0) <= least) return { field: 'centre', code: 'pulleys-touch', data: { least } };
+  if (!(p.small > 0))
+    return { field: i.enginePulley < i.bladePulley ? 'enginePulley' : 'bladePulley', code: 'no-pitch-diameter' };
+  if (i.known === 'centre' && (i.centre ?? 0) <= least)
+    return { field: 'centre', code: 'pulleys-touch', data: { least } };
   const centre = i.known === 'centre' ? (i.centre ?? 0) : centreForLength(p, i.length ?? 0);
   if (centre === undefined) return { field: 'length', code: 'belt-too-short', data: { least: shortestLength(p) } };
 
@@ -54,7 +56,14 @@ export function solveDrive(i: BeltInputs, working: WorkingStep[]): Drive | Probl
 
   const printed = beltMass(i.section);
   return {
-    ...p, engine, blade, centre, length, span, wrap: theta, speed,
+    ...p,
+    engine,
+    blade,
+    centre,
+    length,
+    span,
+    wrap: theta,
+    speed,
     otherRotation: ofEngine ? (i.rotation * engine) / blade : (i.rotation * blade) / engine,
     belts: i.belts,
     together: isRibbed(i.section) ? i.belts : 1,

@@ -5,24 +5,104 @@ export { fields } from './fields.ts';
 export { compute } from './compute.ts';
 export { blocks } from './blocks.ts';
 export { words } from './words.ts';
-export { beltLength, centreForLength, crossedLength, freeSpan, lean, pulleys, shortestLength, textbookCentre, textbookLength, wrapSmall, type Pulleys } from './geometry.ts';
+export {
+  beltLength,
+  centreForLength,
+  crossedLength,
+  freeSpan,
+  lean,
+  pulleys,
+  shortestLength,
+  textbookCentre,
+  textbookLength,
+  wrapSmall,
+  type Pulleys,
+} from './geometry.ts';
 export { arcFactor, arcPolynomial, tensionRatio, tradeFriction, tradeRatio, wedgedFriction } from './friction.ts';
-export { bestSpeed, centrifugal, pullAtStrength, pullBeforeSlip, shaftLoadRunning, shaftLoadStatic, staticByCapstan, staticByTrade, strandsAtSlip, strandsWhenSet, type Strands } from './tensions.ts';
-export { axialStiffness, centreMove, deflectionForce, spanFrequency, stretch, tensionFromDeflection, tensionFromFrequency, tensionFromStretch } from './checks.ts';
+export {
+  bestSpeed,
+  centrifugal,
+  pullAtStrength,
+  pullBeforeSlip,
+  shaftLoadRunning,
+  shaftLoadStatic,
+  staticByCapstan,
+  staticByTrade,
+  strandsAtSlip,
+  strandsWhenSet,
+  type Strands,
+} from './tensions.ts';
+export {
+  axialStiffness,
+  centreMove,
+  deflectionForce,
+  spanFrequency,
+  stretch,
+  tensionFromDeflection,
+  tensionFromFrequency,
+  tensionFromStretch,
+} from './checks.ts';
 export { bearingLoads, type BearingLoads } from './bearing-loads.ts';
 export { beltNotes, findPitch, type Pitch, type PitchRange } from './pitch.ts';
 export { flexLife, flexPasses, lifeExponent, lifeShare } from './life.ts';
 export { grooveSize, outsideMinusPitch, pitchFromOutside, ribbedFace } from './pulley-size.ts';
-export { isRibbed, leastPulley, ribGroove, ribSections, vGroove, vSections, type RibSection, type Section, type VSection } from './sections.ts';
+export {
+  isRibbed,
+  leastPulley,
+  ribGroove,
+  ribSections,
+  vGroove,
+  vSections,
+  type RibSection,
+  type Section,
+  type VSection,
+} from './sections.ts';
 export { beltMass, pushExtra, type BeltMass } from './belt-mass.ts';
 export { serviceFactor, type Driver, type Hours, type Load } from './service-factor.ts';
 
 export const title = 'Belt tension';
 export const formulas = Object.values(all);
 export const sources = [
-  'shigley-belts', 'shigley-belt-life', 'tayal-mechanics', 'khurmi-machines', 'sarkar-machines', 'wentzell-design', 'bevan-machines', 'jindal-design', 'verma-physics', 'blevins-modes',
-  'bloch-geitner-v4', 'machinery-handbook-arc', 'gb-t-13575-1', 'gb-t-13575-1-tables', 'din-2211-grooves', 'iso-9982', 'iso-155', 'belt-worksheets', 'ribbed-belt-data',
-  'service-factor-table', 'service-factor-crushing', 'wet-belt-grip', 'geometry', 'arithmetic',
+  'shigley-belts',
+  'shigley-belt-life',
+  'tayal-mechanics',
+  'khurmi-machines',
+  'sarkar-machines',
+  'wentzell-design',
+  'bevan-machines',
+  'jindal-design',
+  'verma-physics',
+  'blevins-modes',
+  'bloch-geitner-v4',
+  'machinery-handbook-arc',
+  'gb-t-13575-1',
+  'gb-t-13575-1-tables',
+  'din-2211-grooves',
+  'iso-9982',
+  'iso-155',
+  'belt-worksheets',
+  'ribbed-belt-data',
+  'service-factor-table',
+  'service-factor-crushing',
+  'wet-belt-grip',
+  'geometry',
+  'arithmetic',
 ];
 export const hazards = ['moving-belt', 'belt-over-tension'];
-export const example = { section: 'PJ', belts: 8, enginePulley: '52 mm', bladePulley: '114 mm', known: 'centre', centre: '330 mm', power: '4 kW', rotation: '9300 rpm', speedOf: 'engine', beltState: 'new', driver: 'single', hours: 'short', load: 'heavy', reading: 'frequency', frequency: '112 Hz' };
+export const example = {
+  section: 'PJ',
+  belts: 8,
+  enginePulley: '52 mm',
+  bladePulley: '114 mm',
+  known: 'centre',
+  centre: '330 mm',
+  power: '4 kW',
+  rotation: '9300 rpm',
+  speedOf: 'engine',
+  beltState: 'new',
+  driver: 'single',
+  hours: 'short',
+  load: 'heavy',
+  reading: 'frequency',
+  frequency: '112 Hz',
+};

@@ -38,7 +38,12 @@ export function grooveSize(section: VSection, pitch: number, grooves: number): G
   const g = vGroove(section);
   const outside = pitch + 2 * g.above * mm;
   const degrees = pitch <= g.angleUpTo * mm * (1 + 1e-12) ? g.angleSmall : g.angleAbove;
-  return { outside, root: outside - 2 * g.depth * mm, face: ((grooves - 1) * g.pitch + 2 * g.edge) * mm, angle: (degrees * Math.PI) / 180 };
+  return {
+    outside,
+    root: outside - 2 * g.depth * mm,
+    face: ((grooves - 1) * g.pitch + 2 * g.edge) * mm,
+    angle: (degrees * Math.PI) / 180,
+  };
 }
 
 /**

@@ -14,12 +14,42 @@ export function readingValues(i: BeltInputs, d: Drive, s: Setting, working: Work
   if (i.reading === 'none') return [];
   const measured = measuredTension(i, d, working);
   if (typeof measured !== 'number') return measured;
-  const code = measured < s.low * (1 - 1e-9) ? 'belt-slack' : measured <= s.high * (1 + 1e-9) ? 'belt-right' : measured <= s.high * tightLimit ? 'belt-tight' : 'belt-too-tight';
+  const code =
+    measured < s.low * (1 - 1e-9)
+      ? 'belt-slack'
+      : measured <= s.high * (1 + 1e-9)
+        ? 'belt-right'
+        : measured <= s.high * tightLimit
+          ? 'belt-tight'
+          : 'belt-too-tight';
   const level = code === 'belt-right' ? 'good' : code === 'belt-tight' ? 'note' : 'caution';
   const values: Value[] = [
-    { kind: 'verdict', key: 'verdict', label: 'Verdict', code, level, main: true, data: { measured, low: s.low, high: s.high } },
-    { kind: 'quantity', key: 'measured', label: 'Tension measured, one belt or rib', value: measured, units: ['N', 'lbf'], decimals: [0, 1], main: true },
-    { kind: 'quantity', key: 'shareOfAim', label: 'Share of the tension to aim at', value: measured / s.aim, units: ['%', '%'], decimals: [0, 0] },
+    {
+      kind: 'verdict',
+      key: 'verdict',
+      label: 'Verdict',
+      code,
+      level,
+      main: true,
+      data: { measured, low: s.low, high: s.high },
+    },
+    {
+      kind: 'quantity',
+      key: 'measured',
+      label: 'Tension measured, one belt or rib',
+      value: measured,
+      units: ['N', 'lbf'],
+      decimals: [0, 1],
+      main: true,
+    },
+    {
+      kind: 'quantity',
+      key: 'shareOfAim',
+      label: 'Share of the tension to aim at',
+      value: measured / s.aim,
+      units: ['%', '%'],
+      decimals: [0, 0],
+    },
   ];
   if (measured > s.high) values.push(lifeNow(measured, s, working));
   if (i.axial !== undefined) values.push(...moveValues(measured, i.axial, i, d, s, working));
@@ -52,16 +82,37 @@ function lifeNow(measured: number, s: Setting, working: WorkingStep[]): Value {
   const peak = s.strands.tightInBelt + (measured - s.aim);
   const share = lifeShare(peak, s.strands.tightInBelt);
   working.push(step(f.life, { T_set: s.strands.tightInBelt, T_peak: peak }, share));
-  return { kind: 'quantity', key: 'lifeNow', label: 'Belt life left at this tension', value: share, units: ['%', '%'], decimals: [0, 0] };
+  return {
+    kind: 'quantity',
+    key: 'lifeNow',
+    label: 'Belt life left at this tension',
+    value: share,
+    units: ['%', '%'],
+    decimals: [0, 0],
+  };
 }
 
-function moveValues(measured: number, axial: number, i: BeltInputs, d: Drive, s: Setting, working: WorkingStep[]): Value[] {
+function moveValues(
+  measured: number,
+  axial: number,
+  i: BeltInputs,
+  d: Drive,
+  s: Setting,
+  working: WorkingStep[],
+): Value[] {
   const travel = centreMove((d.length * (s.aim - measured)) / axial, d.wrap);
   working.push(step(f.move, { L: d.length, T_0: s.aim, T_m: measured, EA: axial, theta: d.wrap }, travel));
   const signed = travel / i.thread;
   working.push(step(f.turns, { x_t: travel, p: i.thread }, signed));
   return [
-    { kind: 'quantity', key: 'move', label: 'Move the shafts apart by (together if below 0)', value: travel, units: ['mm', 'in'], decimals: [2, 3] },
+    {
+      kind: 'quantity',
+      key: 'move',
+      label: 'Move the shafts apart by (together if below 0)',
+      value: travel,
+      units: ['mm', 'in'],
+      decimals: [2, 3],
+    },
     { kind: 'number', key: 'moveTurns', label: 'Turns of the tensioner screw', value: signed, decimals: 1 },
   ];
 }

@@ -51,7 +51,8 @@ export function isRibbed(section: Section): section is RibSection {
 
 /** Groove of a V pulley: widths and depths [mm], angles [°], from the table above. */
 export function vGroove(section: VSection): VGroove {
-  const [least, datumWidth, topWidth, above, pitch, edge, depth, angleSmall, angleUpTo, angleAbove] = grooveRows[section];
+  const [least, datumWidth, topWidth, above, pitch, edge, depth, angleSmall, angleUpTo, angleAbove] =
+    grooveRows[section];
   return { least, datumWidth, topWidth, above, pitch, edge, depth, angleSmall, angleUpTo, angleAbove };
 }
 

@@ -43,7 +43,13 @@ export function solveSetting(i: BeltInputs, d: Drive, working: WorkingStep[]): S
   working.push(step(f.trade, { G, P_d: designPower, z: d.belts, v: d.speed, T_c: ownTension }, least));
   const ratio = tensionRatio(tradeFriction, d.wrap);
   working.push(step(f.ratio, { theta: d.wrap }, ratio));
-  working.push(step(f.capstan, { P_d: designPower, z: d.belts, v: d.speed, R: ratio, T_c: ownTension }, staticByCapstan(designPower / (d.belts * d.speed), ratio, ownTension)));
+  working.push(
+    step(
+      f.capstan,
+      { P_d: designPower, z: d.belts, v: d.speed, R: ratio, T_c: ownTension },
+      staticByCapstan(designPower / (d.belts * d.speed), ratio, ownTension),
+    ),
+  );
 
   const window = i.beltState === 'new' ? newWindow : runInWindow;
   const [low, high] = [least * window[0], least * window[1]];

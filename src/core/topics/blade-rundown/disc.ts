@@ -46,7 +46,12 @@ export function turnsToStop(rotation: number, time: number): number {
  * Slots and segments are not in it: at the root of a slot the stress is higher.
  */
 export function hoopAtBore(outer: number, bore: number, rotation: number, density: number, poisson: number): number {
-  return ((3 + poisson) / 4) * density * (2 * Math.PI * rotation) ** 2 * ((outer / 2) ** 2 + ((1 - poisson) / (3 + poisson)) * (bore / 2) ** 2);
+  return (
+    ((3 + poisson) / 4) *
+    density *
+    (2 * Math.PI * rotation) ** 2 *
+    ((outer / 2) ** 2 + ((1 - poisson) / (3 + poisson)) * (bore / 2) ** 2)
+  );
 }
 
 /** Hoop stress of a thin ring: s = rho v^2 [Pa]. Example: 7850 kg/m3 at 80 m/s -> 50.24 MPa. */
@@ -69,7 +74,14 @@ export interface LostGrip {
  * @param modulus E [Pa]
  * Example: as above with 200 GPa -> 52.50 um, 100.79 MPa, 109.19 MPa. Source: ugural-disc.
  */
-export function lostGrip(outer: number, bore: number, rotation: number, density: number, poisson: number, modulus: number): LostGrip {
+export function lostGrip(
+  outer: number,
+  bore: number,
+  rotation: number,
+  density: number,
+  poisson: number,
+  modulus: number,
+): LostGrip {
   const [a, b, w] = [bore / 2, outer / 2, 2 * Math.PI * rotation];
   const ring = (hoopAtBore(outer, bore, rotation, density, poisson) * a) / modulus;
   const shaft = ((1 - poisson) * density * w ** 2 * a ** 3) / (4 * modulus);

@@ -5,10 +5,37 @@ export { fields } from './fields.ts';
 export { compute } from './compute.ts';
 export { blocks } from './blocks.ts';
 export { words } from './words.ts';
-export { frictionTorque, hoopAtBore, lostGrip, ringInertia, ringMass, ringStress, spinEnergy, stopTime, turnsToStop, type LostGrip } from './disc.ts';
+export {
+  frictionTorque,
+  hoopAtBore,
+  lostGrip,
+  ringInertia,
+  ringMass,
+  ringStress,
+  spinEnergy,
+  stopTime,
+  turnsToStop,
+  type LostGrip,
+} from './disc.ts';
 
 export const title = 'Blade run-down and run-out';
 export const formulas = Object.values(all);
-export const sources = ['disc-energy', 'tayal-mechanics', 'khurmi-machines', 'ugural-disc', 'blade-run-out-limit', 'geometry', 'arithmetic'];
+export const sources = [
+  'disc-energy',
+  'tayal-mechanics',
+  'khurmi-machines',
+  'ugural-disc',
+  'blade-run-out-limit',
+  'geometry',
+  'arithmetic',
+];
 export const hazards = ['stored-energy-run-down', 'damaged-blade'];
-export const example = { diameter: '350 mm', bore: '25.4 mm', thickness: '2.2 mm', rotation: '4200 rpm', known: 'time', time: '8 s', runOut: '0.25 mm' };
+export const example = {
+  diameter: '350 mm',
+  bore: '25.4 mm',
+  thickness: '2.2 mm',
+  rotation: '4200 rpm',
+  known: 'time',
+  time: '8 s',
+  runOut: '0.25 mm',
+};

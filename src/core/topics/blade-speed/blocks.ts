@@ -4,12 +4,56 @@ import { bladeForDepth, cutDepth, cutLength, leastFlange, twinDepth } from './de
 import { readMarks } from './marks.ts';
 import { drivenRotation, rotationForSpeed, surfaceSpeed } from './surface-speed.ts';
 
-const diameter = { key: 'diameter', label: 'Blade diameter', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 0, above: true } as const;
-const rotation = { key: 'rotation', label: 'Speed', kind: 'quantity', dimension: 'rotation', units: ['rpm', 'rpm'], min: 0 } as const;
-const speed = { key: 'speed', label: 'Surface speed', kind: 'quantity', dimension: 'speed', units: ['m/s', 'ft/min'], min: 0 } as const;
-const flange = { key: 'flange', label: 'Part that meets the work first', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 0 } as const;
-const clearance = { key: 'clearance', label: 'Gap kept', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], default: 0, min: 0 } as const;
-const depth = { key: 'depth', label: 'Depth', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 0 } as const;
+const diameter = {
+  key: 'diameter',
+  label: 'Blade diameter',
+  kind: 'quantity',
+  dimension: 'length',
+  units: ['mm', 'in'],
+  min: 0,
+  above: true,
+} as const;
+const rotation = {
+  key: 'rotation',
+  label: 'Speed',
+  kind: 'quantity',
+  dimension: 'rotation',
+  units: ['rpm', 'rpm'],
+  min: 0,
+} as const;
+const speed = {
+  key: 'speed',
+  label: 'Surface speed',
+  kind: 'quantity',
+  dimension: 'speed',
+  units: ['m/s', 'ft/min'],
+  min: 0,
+} as const;
+const flange = {
+  key: 'flange',
+  label: 'Part that meets the work first',
+  kind: 'quantity',
+  dimension: 'length',
+  units: ['mm', 'in'],
+  min: 0,
+} as const;
+const clearance = {
+  key: 'clearance',
+  label: 'Gap kept',
+  kind: 'quantity',
+  dimension: 'length',
+  units: ['mm', 'in'],
+  default: 0,
+  min: 0,
+} as const;
+const depth = {
+  key: 'depth',
+  label: 'Depth',
+  kind: 'quantity',
+  dimension: 'length',
+  units: ['mm', 'in'],
+  min: 0,
+} as const;
 const long = ['mm', 'in'] as const;
 const rpm = ['rpm', 'rpm'] as const;
 
@@ -28,7 +72,10 @@ export const blocks = {
     what: 'shaft speed at which the rim reaches a speed',
     source: 'arithmetic',
     fields: defineFields([diameter, speed]),
-    gives: { rotation: { label: 'Shaft speed', units: rpm }, speed: { label: 'Surface speed', units: ['m/s', 'ft/min'] } },
+    gives: {
+      rotation: { label: 'Shaft speed', units: rpm },
+      speed: { label: 'Surface speed', units: ['m/s', 'ft/min'] },
+    },
     run: (i) => ({ rotation: rotationForSpeed(i.speed, i.diameter), speed: i.speed }),
   }),
   'driven-rotation': block({
@@ -36,9 +83,34 @@ export const blocks = {
     source: 'khurmi-machines',
     fields: defineFields([
       rotation,
-      { key: 'driving', label: 'Driving pulley', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 0, above: true },
-      { key: 'driven', label: 'Driven pulley', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 0, above: true },
-      { key: 'slip', label: 'Slip', kind: 'quantity', dimension: 'ratio', units: ['%', '%'], default: 0, min: 0, max: 100 },
+      {
+        key: 'driving',
+        label: 'Driving pulley',
+        kind: 'quantity',
+        dimension: 'length',
+        units: ['mm', 'in'],
+        min: 0,
+        above: true,
+      },
+      {
+        key: 'driven',
+        label: 'Driven pulley',
+        kind: 'quantity',
+        dimension: 'length',
+        units: ['mm', 'in'],
+        min: 0,
+        above: true,
+      },
+      {
+        key: 'slip',
+        label: 'Slip',
+        kind: 'quantity',
+        dimension: 'ratio',
+        units: ['%', '%'],
+        default: 0,
+        min: 0,
+        max: 100,
+      },
     ]),
     gives: { rotation: { label: 'Driven speed', units: rpm } },
     run: (i) => ({ rotation: drivenRotation(i.rotation, i.driving, i.driven, i.slip) }),
@@ -50,13 +122,34 @@ export const blocks = {
       diameter,
       { ...rotation, label: 'Revolutions a minute marked', above: true, optional: true },
       { ...speed, label: 'Meters a second marked', units: ['m/s', 'm/s'], above: true, optional: true },
-      { ...speed, key: 'feet', label: 'Feet a minute marked', units: ['ft/min', 'ft/min'], above: true, optional: true },
+      {
+        ...speed,
+        key: 'feet',
+        label: 'Feet a minute marked',
+        units: ['ft/min', 'ft/min'],
+        above: true,
+        optional: true,
+      },
     ]),
-    gives: { lowest: { label: 'Lowest mark', units: rpm }, highest: { label: 'Highest mark', units: rpm }, apart: { label: 'They lie apart by', units: ['%', '%'] }, verdict: { label: 'Verdict' } },
+    gives: {
+      lowest: { label: 'Lowest mark', units: rpm },
+      highest: { label: 'Highest mark', units: rpm },
+      apart: { label: 'They lie apart by', units: ['%', '%'] },
+      verdict: { label: 'Verdict' },
+    },
     run: (i) => {
-      const read = readMarks({ diameter: i.diameter, rotation: i.rotation, speeds: [i.speed, i.feet].filter((v) => v !== undefined) });
+      const read = readMarks({
+        diameter: i.diameter,
+        rotation: i.rotation,
+        speeds: [i.speed, i.feet].filter((v) => v !== undefined),
+      });
       if (!read) return { problem: { field: '', code: 'no-mark' } };
-      return { lowest: read.lowest, highest: read.highest, apart: read.apart, verdict: read.agree ? 'agree' : 'contradict' };
+      return {
+        lowest: read.lowest,
+        highest: read.highest,
+        apart: read.apart,
+        verdict: read.agree ? 'agree' : 'contradict',
+      };
     },
   }),
   'cut-depth': block({
@@ -76,7 +169,11 @@ export const blocks = {
   'twin-depth': block({
     what: 'depth of a twin-blade head whose arm follows into the slot',
     source: 'geometry',
-    fields: defineFields([diameter, { ...depth, key: 'reach', label: 'Stop on the surface to the blade shaft' }, clearance]),
+    fields: defineFields([
+      diameter,
+      { ...depth, key: 'reach', label: 'Stop on the surface to the blade shaft' },
+      clearance,
+    ]),
     gives: { depth: { label: 'Depth of cut', units: long } },
     run: (i) => ({ depth: twinDepth(i.diameter, i.reach, i.clearance) }),
   }),
@@ -93,7 +190,10 @@ export const blocks = {
     fields: defineFields([
       diameter,
       {
-        key: 'rule', label: 'Rule', kind: 'choice', default: 'general',
+        key: 'rule',
+        label: 'Rule',
+        kind: 'choice',
+        default: 'general',
         options: [
           { value: 'general', label: 'One third, wheels in general' },
           { value: 'abrasive-cut-off', label: 'One fourth, abrasive cutting-off wheels (from memory)' },
@@ -102,6 +202,9 @@ export const blocks = {
       },
     ]),
     gives: { flange: { label: 'Least flange', units: long }, source: { label: 'Source' } },
-    run: (i) => ({ flange: leastFlange(i.diameter, shares[i.rule]), source: i.rule === 'general' ? 'osha-1910-215' : 'cut-off-flange-share' }),
+    run: (i) => ({
+      flange: leastFlange(i.diameter, shares[i.rule]),
+      source: i.rule === 'general' ? 'osha-1910-215' : 'cut-off-flange-share',
+    }),
   }),
 };

@@ -31,7 +31,12 @@ export const compute = guarded(fields, (inputs): Result => {
   const verdicts = markVerdicts(inputs, marks, free);
   const isStop = (v: Value) => v.kind === 'verdict' && v.level === 'stop';
   // What forbids the blade is read first, not below a good word about its speed.
-  const values = [...verdicts.filter(isStop), ...speedValues(speed, rotation, marks.lowest, share, free / marks.lowest), ...verdicts.filter((v) => !isStop(v)), ...depthValues(inputs, working)];
+  const values = [
+    ...verdicts.filter(isStop),
+    ...speedValues(speed, rotation, marks.lowest, share, free / marks.lowest),
+    ...verdicts.filter((v) => !isStop(v)),
+    ...depthValues(inputs, working),
+  ];
   const stop = free > marks.lowest || verdicts.some(isStop);
   return { ok: true, values, working, cautions: cautionsFor(stop) };
 });
@@ -46,18 +51,54 @@ function shaftRotation(inputs: BladeInputs, working: WorkingStep[]): number {
 
 /** A belt slips only under load. Out of the cut the shaft turns without slip, so the verdicts go by this speed [1/s]. */
 function freeRotation(inputs: BladeInputs): number {
-  return inputs.known === 'spindle' ? (inputs.spindle ?? 0) : drivenRotation(inputs.engine ?? 0, inputs.enginePulley ?? 0, inputs.bladePulley ?? 1, 0);
+  return inputs.known === 'spindle'
+    ? (inputs.spindle ?? 0)
+    : drivenRotation(inputs.engine ?? 0, inputs.enginePulley ?? 0, inputs.bladePulley ?? 1, 0);
 }
 
-function speedValues(speed: number, rotation: number, limitRotation: number, share: number, freeShare: number): Value[] {
+function speedValues(
+  speed: number,
+  rotation: number,
+  limitRotation: number,
+  share: number,
+  freeShare: number,
+): Value[] {
   // The marking is the law: a verdict is never softer than it, not even by rounding.
-  const code = share > 1 ? 'over-marked' : freeShare > 1 ? 'over-marked-free' : freeShare > nearLimit ? 'near-marked' : 'within-marked';
+  const code =
+    share > 1
+      ? 'over-marked'
+      : freeShare > 1
+        ? 'over-marked-free'
+        : freeShare > nearLimit
+          ? 'near-marked'
+          : 'within-marked';
   return [
-    { kind: 'verdict', key: 'verdict', label: 'Verdict', code, level: freeShare > 1 ? 'stop' : freeShare > nearLimit ? 'caution' : 'good', main: true },
+    {
+      kind: 'verdict',
+      key: 'verdict',
+      label: 'Verdict',
+      code,
+      level: freeShare > 1 ? 'stop' : freeShare > nearLimit ? 'caution' : 'good',
+      main: true,
+    },
     { kind: 'quantity', key: 'speed', label: 'Surface speed', value: speed, units: ['m/s', 'ft/min'], main: true },
-    { kind: 'quantity', key: 'share', label: 'Share of the marked limit', value: share, units: ['%', '%'], decimals: [1, 1], main: true },
+    {
+      kind: 'quantity',
+      key: 'share',
+      label: 'Share of the marked limit',
+      value: share,
+      units: ['%', '%'],
+      decimals: [1, 1],
+      main: true,
+    },
     { kind: 'quantity', key: 'rotation', label: 'Blade-shaft speed', value: rotation, units: ['rpm', 'rpm'] },
-    { kind: 'quantity', key: 'limitRotation', label: 'Marked limit as shaft speed', value: limitRotation, units: ['rpm', 'rpm'] },
+    {
+      kind: 'quantity',
+      key: 'limitRotation',
+      label: 'Marked limit as shaft speed',
+      value: limitRotation,
+      units: ['rpm', 'rpm'],
+    },
   ];
 }
 

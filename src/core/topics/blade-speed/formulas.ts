@@ -31,7 +31,11 @@ export const markAsRotation: Formula = {
   id: 'blade-speed/mark',
   what: 'A marked surface speed as shaft speed, at the diameter printed on the blade',
   expression: 'n_m = v_m / (pi * D_m)',
-  symbols: { n_m: { name: 'marked limit as shaft speed', unit: 'rpm' }, v_m: { name: 'marked surface speed', unit: 'm/s' }, D_m: { name: 'diameter printed on the blade', unit: 'mm' } },
+  symbols: {
+    n_m: { name: 'marked limit as shaft speed', unit: 'rpm' },
+    v_m: { name: 'marked surface speed', unit: 'm/s' },
+    D_m: { name: 'diameter printed on the blade', unit: 'mm' },
+  },
   source: 'arithmetic',
 };
 
@@ -39,7 +43,11 @@ export const limitHere: Formula = {
   id: 'blade-speed/limit',
   what: 'The lowest mark, as surface speed at this diameter',
   expression: 'v_max = pi * D * n_m',
-  symbols: { v_max: { name: 'marked limit at this diameter', unit: 'm/s' }, D, n_m: { name: 'marked limit as shaft speed', unit: 'rpm' } },
+  symbols: {
+    v_max: { name: 'marked limit at this diameter', unit: 'm/s' },
+    D,
+    n_m: { name: 'marked limit as shaft speed', unit: 'rpm' },
+  },
   source: 'arithmetic',
 };
 
@@ -47,7 +55,11 @@ export const shareOfLimit: Formula = {
   id: 'blade-speed/share',
   what: 'Share of the speed marked on the blade',
   expression: 'k = v / v_max',
-  symbols: { k: { name: 'share of the limit', unit: '1' }, v: { name: 'surface speed', unit: 'm/s' }, v_max: { name: 'marked limit at this diameter', unit: 'm/s' } },
+  symbols: {
+    k: { name: 'share of the limit', unit: '1' },
+    v: { name: 'surface speed', unit: 'm/s' },
+    v_max: { name: 'marked limit at this diameter', unit: 'm/s' },
+  },
   source: 'ansi-b7-1',
 };
 

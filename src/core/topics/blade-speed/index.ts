@@ -11,6 +11,23 @@ export { marksAgreeWithin, readMarks, type Marks, type MarksRead } from './marks
 
 export const title = 'Blade speed and depth';
 export const formulas = Object.values(all);
-export const sources = ['khurmi-machines', 'masonry-magazine-2004', 'ansi-b7-1', 'osha-1910-215', 'cut-off-flange-share', 'geometry', 'arithmetic'];
+export const sources = [
+  'khurmi-machines',
+  'masonry-magazine-2004',
+  'ansi-b7-1',
+  'osha-1910-215',
+  'cut-off-flange-share',
+  'geometry',
+  'arithmetic',
+];
 export const hazards = ['blade-overspeed', 'blade-guard-and-flange'];
-export const example = { diameter: '350 mm', known: 'pulleys', engine: '9500 rpm', enginePulley: '66 mm', bladePulley: '125 mm', markedAs: 'rpm', markedRotation: '5500 rpm', flange: '102 mm' };
+export const example = {
+  diameter: '350 mm',
+  known: 'pulleys',
+  engine: '9500 rpm',
+  enginePulley: '66 mm',
+  bladePulley: '125 mm',
+  markedAs: 'rpm',
+  markedRotation: '5500 rpm',
+  flange: '102 mm',
+};

@@ -17,7 +17,9 @@ export interface BladeMarks extends MarksRead {
 
 export function marksOf(i: BladeInputs, working: WorkingStep[]): BladeMarks | undefined {
   const diameter = markedDiameter(i);
-  const speeds = [i.markedAs === 'speed' ? i.markedSpeed : undefined, i.alsoSpeed, i.alsoFeet].filter((v) => v !== undefined);
+  const speeds = [i.markedAs === 'speed' ? i.markedSpeed : undefined, i.alsoSpeed, i.alsoFeet].filter(
+    (v) => v !== undefined,
+  );
   const rotation = i.markedAs === 'rpm' ? i.markedRotation : i.alsoRotation;
   for (const v of speeds) working.push(step(markAsRotation, { v_m: v, D_m: diameter }, rotationForSpeed(v, diameter)));
   const read = readMarks({ diameter, rotation, speeds });
@@ -26,14 +28,45 @@ export function marksOf(i: BladeInputs, working: WorkingStep[]): BladeMarks | un
 
 export function markVerdicts(i: BladeInputs, marks: BladeMarks, free: number): Value[] {
   const values: Value[] = [];
-  if (marks.count > 1) values.push({ kind: 'verdict', key: 'marksVerdict', label: 'Marks on the blade', code: marks.agree ? 'marks-agree' : 'marks-contradict', level: marks.agree ? 'good' : 'stop', main: !marks.agree, data: { lowest: marks.lowest, highest: marks.highest } });
+  if (marks.count > 1)
+    values.push({
+      kind: 'verdict',
+      key: 'marksVerdict',
+      label: 'Marks on the blade',
+      code: marks.agree ? 'marks-agree' : 'marks-contradict',
+      level: marks.agree ? 'good' : 'stop',
+      main: !marks.agree,
+      data: { lowest: marks.lowest, highest: marks.highest },
+    });
   if (i.guardSize !== undefined) values.push(guardVerdict(i.diameter, markedDiameter(i), i.guardSize));
   if (i.machineRotation !== undefined) {
     const over = free > i.machineRotation;
-    values.push({ kind: 'verdict', key: 'plateVerdict', label: 'Machine’s plate', code: over ? 'over-plate' : 'within-plate', level: over ? 'stop' : 'good', main: over });
+    values.push({
+      kind: 'verdict',
+      key: 'plateVerdict',
+      label: 'Machine’s plate',
+      code: over ? 'over-plate' : 'within-plate',
+      level: over ? 'stop' : 'good',
+      main: over,
+    });
   }
-  if (i.newDiameter !== undefined && i.newDiameter > i.diameter) values.push({ kind: 'verdict', key: 'wornVerdict', label: 'Smaller than printed', code: i.bladeKind === 'abrasive' ? 'worn-abrasive' : 'worn-diamond', level: i.bladeKind === 'abrasive' ? 'note' : 'caution' });
-  if (i.newDiameter !== undefined && i.diameter > i.newDiameter * larger) values.push({ kind: 'verdict', key: 'largerVerdict', label: 'Larger than printed', code: 'larger-than-printed', level: 'caution', main: true });
+  if (i.newDiameter !== undefined && i.newDiameter > i.diameter)
+    values.push({
+      kind: 'verdict',
+      key: 'wornVerdict',
+      label: 'Smaller than printed',
+      code: i.bladeKind === 'abrasive' ? 'worn-abrasive' : 'worn-diamond',
+      level: i.bladeKind === 'abrasive' ? 'note' : 'caution',
+    });
+  if (i.newDiameter !== undefined && i.diameter > i.newDiameter * larger)
+    values.push({
+      kind: 'verdict',
+      key: 'largerVerdict',
+      label: 'Larger than printed',
+      code: 'larger-than-printed',
+      level: 'caution',
+      main: true,
+    });
   return values;
 }
 
@@ -45,6 +78,14 @@ const muchSmaller = 0.85;
 
 /** A blade of a larger saw, worn down until it goes under the guard, is still a blade of a larger saw. */
 function guardVerdict(diameter: number, marked: number, guard: number): Value {
-  const code = marked > guard * (1 + 1e-9) ? 'over-guard' : diameter < guard * muchSmaller ? 'under-guard' : 'within-guard';
-  return { kind: 'verdict', key: 'guardVerdict', label: 'Guard', code, level: code === 'over-guard' ? 'stop' : code === 'under-guard' ? 'note' : 'good', main: code === 'over-guard' };
+  const code =
+    marked > guard * (1 + 1e-9) ? 'over-guard' : diameter < guard * muchSmaller ? 'under-guard' : 'within-guard';
+  return {
+    kind: 'verdict',
+    key: 'guardVerdict',
+    label: 'Guard',
+    code,
+    level: code === 'over-guard' ? 'stop' : code === 'under-guard' ? 'note' : 'good',
+    main: code === 'over-guard',
+  };
 }

@@ -5,11 +5,26 @@ import { preload, preloadAt, stressArea, tighteningTorque, torqueFactor } from '
 
 const kilo = ['kN', 'lbf'] as const;
 const torqueUnits = ['N·m', 'lbf·ft'] as const;
-const length = <const K extends string>(key: K, label: string) => ({ key, label, kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 0, above: true }) as const;
+const length = <const K extends string>(key: K, label: string) =>
+  ({ key, label, kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 0, above: true }) as const;
 const force = { key: 'force', label: 'Preload', kind: 'quantity', dimension: 'force', units: kilo, min: 0 } as const;
 const factor = { key: 'factor', label: 'Torque factor K', kind: 'number', min: 0, above: true } as const;
-const size = { key: 'size', label: 'Bolt', kind: 'choice', options: sizes.map((value) => ({ value, label: value })) } as const;
-const boltClass = { key: 'boltClass', label: 'Class', kind: 'choice', options: [{ value: '8.8', label: '8.8' }, { value: '10.9', label: '10.9' }, { value: '12.9', label: '12.9' }] } as const;
+const size = {
+  key: 'size',
+  label: 'Bolt',
+  kind: 'choice',
+  options: sizes.map((value) => ({ value, label: value })),
+} as const;
+const boltClass = {
+  key: 'boltClass',
+  label: 'Class',
+  kind: 'choice',
+  options: [
+    { value: '8.8', label: '8.8' },
+    { value: '10.9', label: '10.9' },
+    { value: '12.9', label: '12.9' },
+  ],
+} as const;
 
 export const blocks = {
   torque: block({
@@ -22,14 +37,30 @@ export const blocks = {
   'preload-at': block({
     what: 'preload a torque gives',
     source: 'shigley-bolts',
-    fields: defineFields([{ key: 'torque', label: 'Torque', kind: 'quantity', dimension: 'torque', units: torqueUnits, min: 0 }, factor, length('diameter', 'Bolt size')]),
+    fields: defineFields([
+      { key: 'torque', label: 'Torque', kind: 'quantity', dimension: 'torque', units: torqueUnits, min: 0 },
+      factor,
+      length('diameter', 'Bolt size'),
+    ]),
     gives: { force: { label: 'Preload', units: kilo } },
     run: (i) => ({ force: preloadAt(i.torque, i.factor, i.diameter) }),
   }),
   preload: block({
     what: 'preload from proof stress, area and share',
     source: 'shigley-bolts',
-    fields: defineFields([{ key: 'share', label: 'Share of the proof load', kind: 'quantity', dimension: 'ratio', units: ['%', '%'], min: 0, max: 100 }, { key: 'proof', label: 'Proof stress', kind: 'quantity', dimension: 'pressure', units: ['MPa', 'psi'], min: 0 }, { key: 'area', label: 'Stress area', kind: 'quantity', dimension: 'area', units: ['mm2', 'in2'], min: 0 }]),
+    fields: defineFields([
+      {
+        key: 'share',
+        label: 'Share of the proof load',
+        kind: 'quantity',
+        dimension: 'ratio',
+        units: ['%', '%'],
+        min: 0,
+        max: 100,
+      },
+      { key: 'proof', label: 'Proof stress', kind: 'quantity', dimension: 'pressure', units: ['MPa', 'psi'], min: 0 },
+      { key: 'area', label: 'Stress area', kind: 'quantity', dimension: 'area', units: ['mm2', 'in2'], min: 0 },
+    ]),
     gives: { force: { label: 'Preload', units: kilo } },
     run: (i) => ({ force: preload(i.share, i.proof, i.area) }),
   }),
@@ -37,7 +68,11 @@ export const blocks = {
     what: 'size, pitch and stress area of a coarse thread',
     source: 'iso-898-1',
     fields: defineFields([size]),
-    gives: { diameter: { label: 'Size', units: ['mm', 'in'] }, pitch: { label: 'Pitch', units: ['mm', 'in'] }, area: { label: 'Stress area', units: ['mm2', 'in2'] } },
+    gives: {
+      diameter: { label: 'Size', units: ['mm', 'in'] },
+      pitch: { label: 'Pitch', units: ['mm', 'in'] },
+      area: { label: 'Stress area', units: ['mm2', 'in2'] },
+    },
     run: (i) => ({ ...threadOf(i.size) }),
   }),
   'proof-load': block({
@@ -60,7 +95,12 @@ export const blocks = {
   'torque-factor': block({
     what: 'torque factor from friction in thread and under head',
     source: 'jindal-bolts',
-    fields: defineFields([length('diameter', 'Bolt size'), length('pitch', 'Pitch'), { key: 'thread', label: 'Friction in the thread', kind: 'number', min: 0, max: 1 }, { key: 'head', label: 'Friction under the head', kind: 'number', min: 0, max: 1 }]),
+    fields: defineFields([
+      length('diameter', 'Bolt size'),
+      length('pitch', 'Pitch'),
+      { key: 'thread', label: 'Friction in the thread', kind: 'number', min: 0, max: 1 },
+      { key: 'head', label: 'Friction under the head', kind: 'number', min: 0, max: 1 },
+    ]),
     gives: { factor: { label: 'Torque factor K' } },
     run: (i) => ({ factor: torqueFactor(i.diameter, i.pitch, i.thread, i.head) }),
   }),

@@ -28,11 +28,43 @@ export const compute = guarded(fields, (inputs): Result => {
   ];
   const factorSource = inputs.ownFactor === undefined ? 'shigley-bolts' : undefined;
   const values: Value[] = [
-    { kind: 'quantity', key: 'torque', label: 'Torque', value: torque, units: torqueUnits, main: true, source: factorSource },
-    { kind: 'quantity', key: 'preload', label: 'Preload it gives', value: force, low: force * (1 - state.scatter), high, units: kilo, main: true, source: 'preload-scatter-memory' },
-    { kind: 'quantity', key: 'shareAtMost', label: 'Share of the proof load at most', value: share, units: ['%', '%'], decimals: [0, 0] },
+    {
+      kind: 'quantity',
+      key: 'torque',
+      label: 'Torque',
+      value: torque,
+      units: torqueUnits,
+      main: true,
+      source: factorSource,
+    },
+    {
+      kind: 'quantity',
+      key: 'preload',
+      label: 'Preload it gives',
+      value: force,
+      low: force * (1 - state.scatter),
+      high,
+      units: kilo,
+      main: true,
+      source: 'preload-scatter-memory',
+    },
+    {
+      kind: 'quantity',
+      key: 'shareAtMost',
+      label: 'Share of the proof load at most',
+      value: share,
+      units: ['%', '%'],
+      decimals: [0, 0],
+    },
     { kind: 'number', key: 'factor', label: 'Torque factor K', value: K, decimals: 2, source: factorSource },
-    { kind: 'quantity', key: 'proofLoad', label: 'Proof load', value: proof * thread.area, units: kilo, source: 'iso-898-1' },
+    {
+      kind: 'quantity',
+      key: 'proofLoad',
+      label: 'Proof load',
+      value: proof * thread.area,
+      units: kilo,
+      source: 'iso-898-1',
+    },
     ...reminders(inputs, share),
     stateTable(force, thread.diameter),
   ];
@@ -41,21 +73,41 @@ export const compute = guarded(fields, (inputs): Result => {
 });
 
 function reminders({ size, state, into, leftHand, locker }: BoltInputs, share: number): Value[] {
-  const note = (key: string, label: string, code: string, level: 'note' | 'caution' = 'note', data?: Record<string, number | string>): Value => ({ kind: 'verdict', key, label, code, level, source: 'common-practice', ...(data ? { data } : {}) });
+  const note = (
+    key: string,
+    label: string,
+    code: string,
+    level: 'note' | 'caution' = 'note',
+    data?: Record<string, number | string>,
+  ): Value => ({ kind: 'verdict', key, label, code, level, source: 'common-practice', ...(data ? { data } : {}) });
   return [
     note('manual', 'First', 'manual-first'),
     ...(share > 1 ? [note('overload', 'Preload', 'may-overload', 'caution', { share })] : []),
-    note('stateNote', 'Thread', state === 'plain' || state === 'zinc' ? 'keep-dry' : 'greased-thread', state === 'anti-seize' ? 'caution' : 'note'),
+    note(
+      'stateNote',
+      'Thread',
+      state === 'plain' || state === 'zinc' ? 'keep-dry' : 'greased-thread',
+      state === 'anti-seize' ? 'caution' : 'note',
+    ),
     ...(leftHand ? [note('leftHand', 'Left-hand thread', 'left-hand', 'caution')] : []),
     ...(locker ? [note('locker', 'Thread-locker', 'thread-locker')] : []),
-    ...(into === 'light' ? [note('light', 'Light alloy', 'light-thread', 'caution', { depth: 2 * threadOf(size).diameter })] : []),
+    ...(into === 'light'
+      ? [note('light', 'Light alloy', 'light-thread', 'caution', { depth: 2 * threadOf(size).diameter })]
+      : []),
   ];
 }
 
 function stateTable(force: number, diameter: number): Value {
   return {
-    kind: 'table', key: 'states', label: 'Torque for the same preload in other states', source: 'shigley-bolts',
+    kind: 'table',
+    key: 'states',
+    label: 'Torque for the same preload in other states',
+    source: 'shigley-bolts',
     rows: conditions.map(({ label, K }) => [label, K, tighteningTorque(K, force, diameter)]),
-    columns: [{ key: 'state', label: 'Thread' }, { key: 'factor', label: 'K', decimals: 2 }, { key: 'torque', label: 'Torque', units: torqueUnits }],
+    columns: [
+      { key: 'state', label: 'Thread' },
+      { key: 'factor', label: 'K', decimals: 2 },
+      { key: 'torque', label: 'Torque', units: torqueUnits },
+    ],
   };
 }

@@ -6,7 +6,18 @@ export { compute } from './compute.ts';
 export { blocks } from './blocks.ts';
 export { words } from './words.ts';
 export { preload, preloadAt, stressArea, tighteningTorque, torqueFactor } from './torque.ts';
-export { conditionOf, conditions, proofStress, sizes, threadOf, threads, type BoltClass, type BoltSize, type Thread, type ThreadState } from './tables.ts';
+export {
+  conditionOf,
+  conditions,
+  proofStress,
+  sizes,
+  threadOf,
+  threads,
+  type BoltClass,
+  type BoltSize,
+  type Thread,
+  type ThreadState,
+} from './tables.ts';
 
 export const title = 'Bolt torque';
 export const formulas = Object.values(all);

@@ -21,7 +21,12 @@ export const compute = guarded(fields, (i): Result => {
   const values = speeds(i, shoe, engages, working);
   const danger = values.some((v) => v.kind === 'verdict' && v.level === 'stop');
   const cautions: Caution[] = [{ hazard: 'unexpected-start', level: 'danger' }];
-  return { ok: true, values, working, cautions: danger ? [{ hazard: 'blade-turns-at-idle', level: 'danger' }, ...cautions] : cautions };
+  return {
+    ok: true,
+    values,
+    working,
+    cautions: danger ? [{ hazard: 'blade-turns-at-idle', level: 'danger' }, ...cautions] : cautions,
+  };
 });
 
 function solveShoe(i: Inputs, working: WorkingStep[]): Shoe {
@@ -45,24 +50,73 @@ function speeds(i: Inputs, shoe: Shoe, engages: number, working: WorkingStep[]):
   const needs = i.power / (2 * Math.PI * i.running);
   working.push(step(f.needed, { P: i.power, n: i.running }, needs));
   const grip = gripSpeed(shoe, i.shoes, i.friction, drum, needs);
-  working.push(step(f.grips, { F: shoe.spring, T_n: needs, z: i.shoes, mu: i.friction, R: drum, m: shoe.mass, r: shoe.radius }, grip));
+  working.push(
+    step(
+      f.grips,
+      { F: shoe.spring, T_n: needs, z: i.shoes, mu: i.friction, R: drum, m: shoe.mass, r: shoe.radius },
+      grip,
+    ),
+  );
   const held = heldTorque(shoe, i.shoes, i.friction, drum, i.running);
-  if (i.running >= engages) working.push(step(f.held, { z: i.shoes, mu: i.friction, R: drum, m: shoe.mass, r: shoe.radius, n: i.running, F: shoe.spring }, held));
+  if (i.running >= engages)
+    working.push(
+      step(
+        f.held,
+        { z: i.shoes, mu: i.friction, R: drum, m: shoe.mass, r: shoe.radius, n: i.running, F: shoe.spring },
+        held,
+      ),
+    );
 
   const rpm = ['rpm', 'rpm'] as const;
   const torque = ['N·m', 'lbf·ft'] as const;
   return [
     ...verdicts(i, engages, weak, held, needs),
     { kind: 'quantity', key: 'engagement', label: 'The clutch engages at', value: engages, units: rpm, main: true },
-    { kind: 'number', key: 'margin', label: 'Engagement speed for each unit of idle speed', value: margin, decimals: 2, main: true, source: 'clutch-idle-margin' },
+    {
+      kind: 'number',
+      key: 'margin',
+      label: 'Engagement speed for each unit of idle speed',
+      value: margin,
+      decimals: 2,
+      main: true,
+      source: 'clutch-idle-margin',
+    },
     { kind: 'quantity', key: 'weakEngagement', label: 'It engages at, with one weak spring', value: weak, units: rpm },
-    { kind: 'quantity', key: 'highestIdle', label: 'Highest idle speed that keeps the distance', value: engages / idleMarginWanted, units: rpm, source: 'clutch-idle-margin' },
+    {
+      kind: 'quantity',
+      key: 'highestIdle',
+      label: 'Highest idle speed that keeps the distance',
+      value: engages / idleMarginWanted,
+      units: rpm,
+      source: 'clutch-idle-margin',
+    },
     { kind: 'quantity', key: 'grip', label: 'It holds full torque from', value: grip, units: rpm },
-    { kind: 'quantity', key: 'held', label: 'Torque it holds at running speed', value: held, units: torque, decimals: [1, 1] },
+    {
+      kind: 'quantity',
+      key: 'held',
+      label: 'Torque it holds at running speed',
+      value: held,
+      units: torque,
+      decimals: [1, 1],
+    },
     { kind: 'quantity', key: 'needed', label: 'Torque to carry', value: needs, units: torque, decimals: [1, 1] },
     {
-      kind: 'table', key: 'ladder', label: 'Speeds, from slow to fast', columns: [{ key: 'what', label: 'Speed' }, { key: 'rotation', label: 'At', units: rpm, decimals: [0, 0] }],
-      rows: ([['Idle', i.idle], ['Engages, one weak spring', weak], ['Engages', engages], ['Holds full torque', grip], ['Running', i.running]] as [string, number][]).sort((a, b) => a[1] - b[1]),
+      kind: 'table',
+      key: 'ladder',
+      label: 'Speeds, from slow to fast',
+      columns: [
+        { key: 'what', label: 'Speed' },
+        { key: 'rotation', label: 'At', units: rpm, decimals: [0, 0] },
+      ],
+      rows: (
+        [
+          ['Idle', i.idle],
+          ['Engages, one weak spring', weak],
+          ['Engages', engages],
+          ['Holds full torque', grip],
+          ['Running', i.running],
+        ] as [string, number][]
+      ).sort((a, b) => a[1] - b[1]),
     },
   ];
 }
@@ -70,11 +124,45 @@ function speeds(i: Inputs, shoe: Shoe, engages: number, working: WorkingStep[]):
 function verdicts(i: Inputs, engages: number, weak: number, held: number, needs: number): Value[] {
   const values: Value[] = [];
   const seen = { cord: 'drags-on-cord', idle: 'turns-at-idle-seen', lingers: 'lingers-after-cut' } as const;
-  if (i.observed !== 'stands') values.push({ kind: 'verdict', key: 'observedVerdict', label: 'What you saw', code: seen[i.observed], level: 'stop', main: true });
-  const code = i.idle >= engages ? 'idle-over-engagement' : engages < idleMarginWanted * i.idle * (1 - 1e-12) ? 'idle-too-near' : 'idle-clear';
-  values.push({ kind: 'verdict', key: 'verdict', label: 'Idle against engagement', code, level: code === 'idle-clear' ? 'good' : 'stop', main: true, data: { highest: engages / idleMarginWanted } });
-  if (i.weak < 1) values.push({ kind: 'verdict', key: 'weakVerdict', label: 'One weak spring', code: weak <= i.idle ? 'weak-turns-at-idle' : 'weak-holds-off', level: weak <= i.idle ? 'caution' : 'note' });
+  if (i.observed !== 'stands')
+    values.push({
+      kind: 'verdict',
+      key: 'observedVerdict',
+      label: 'What you saw',
+      code: seen[i.observed],
+      level: 'stop',
+      main: true,
+    });
+  const code =
+    i.idle >= engages
+      ? 'idle-over-engagement'
+      : engages < idleMarginWanted * i.idle * (1 - 1e-12)
+        ? 'idle-too-near'
+        : 'idle-clear';
+  values.push({
+    kind: 'verdict',
+    key: 'verdict',
+    label: 'Idle against engagement',
+    code,
+    level: code === 'idle-clear' ? 'good' : 'stop',
+    main: true,
+    data: { highest: engages / idleMarginWanted },
+  });
+  if (i.weak < 1)
+    values.push({
+      kind: 'verdict',
+      key: 'weakVerdict',
+      label: 'One weak spring',
+      code: weak <= i.idle ? 'weak-turns-at-idle' : 'weak-holds-off',
+      level: weak <= i.idle ? 'caution' : 'note',
+    });
   const slips = held < needs;
-  values.push({ kind: 'verdict', key: 'gripVerdict', label: 'Grip at running speed', code: slips ? 'clutch-slips' : 'clutch-holds', level: slips ? 'caution' : 'good' });
+  values.push({
+    kind: 'verdict',
+    key: 'gripVerdict',
+    label: 'Grip at running speed',
+    code: slips ? 'clutch-slips' : 'clutch-holds',
+    level: slips ? 'caution' : 'good',
+  });
   return values;
 }

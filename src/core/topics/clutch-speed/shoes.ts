@@ -58,11 +58,24 @@ export function gripSpeed(shoe: Shoe, shoes: number, friction: number, drum: num
  * Formula: m = T / (z mu R r ((2 pi n)^2 - (2 pi n_1)^2)).
  * @returns m [kg] Example: 20 kW at 750 rpm, engaging at 500 -> 2.6806 kg. Source: bhandari-elements, Example 11.12.
  */
-export function shoeMassFor(torque: number, shoes: number, friction: number, drum: number, radius: number, rotation: number, engages: number): number {
+export function shoeMassFor(
+  torque: number,
+  shoes: number,
+  friction: number,
+  drum: number,
+  radius: number,
+  rotation: number,
+  engages: number,
+): number {
   return torque / (shoes * friction * drum * radius * (2 * Math.PI) ** 2 * (rotation ** 2 - engages ** 2));
 }
 
 /** Lining: length along the drum, R times its arc, and the width that keeps a pressure: b = N / (p R arc) [m]. */
-export function lining(force: number, pressure: number, drum: number, arc: number): { readonly length: number; readonly width: number } {
+export function lining(
+  force: number,
+  pressure: number,
+  drum: number,
+  arc: number,
+): { readonly length: number; readonly width: number } {
   return { length: drum * arc, width: force / (pressure * drum * arc) };
 }

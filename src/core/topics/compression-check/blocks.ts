@@ -2,9 +2,28 @@ import { block } from '../../contract/block.ts';
 import { defineFields } from '../../contract/field.ts';
 import { densityRatio, gasDensityRatio, gaugeElsewhere, mixtureElsewhere, standardPressure } from './air.ts';
 
-const height = { key: 'height', label: 'Height', kind: 'quantity', dimension: 'length', units: ['m', 'ft'], min: -500, max: 11000 } as const;
-const pressure = <const K extends string>(key: K, label: string) => ({ key, label, kind: 'quantity', dimension: 'pressure', units: ['kPa', 'psi'], min: 0, above: true }) as const;
-const temperature = <const K extends string>(key: K, label: string) => ({ key, label, kind: 'quantity', dimension: 'temperature', units: ['°C', '°F'], default: 15, min: -100, max: 100 }) as const;
+const height = {
+  key: 'height',
+  label: 'Height',
+  kind: 'quantity',
+  dimension: 'length',
+  units: ['m', 'ft'],
+  min: -500,
+  max: 11000,
+} as const;
+const pressure = <const K extends string>(key: K, label: string) =>
+  ({ key, label, kind: 'quantity', dimension: 'pressure', units: ['kPa', 'psi'], min: 0, above: true }) as const;
+const temperature = <const K extends string>(key: K, label: string) =>
+  ({
+    key,
+    label,
+    kind: 'quantity',
+    dimension: 'temperature',
+    units: ['°C', '°F'],
+    default: 15,
+    min: -100,
+    max: 100,
+  }) as const;
 
 export const blocks = {
   'standard-atmosphere': block({
@@ -17,22 +36,44 @@ export const blocks = {
   'gauge-at-height': block({
     what: 'what a compression gauge shows at a height, the engine unchanged',
     source: 'gauge-altitude',
-    fields: defineFields([{ key: 'gauge', label: 'Reading at sea level', kind: 'quantity', dimension: 'pressure', units: ['bar', 'psi'], min: 0 }, height]),
+    fields: defineFields([
+      {
+        key: 'gauge',
+        label: 'Reading at sea level',
+        kind: 'quantity',
+        dimension: 'pressure',
+        units: ['bar', 'psi'],
+        min: 0,
+      },
+      height,
+    ]),
     gives: { gauge: { label: 'Reading', units: ['bar', 'psi'] } },
     run: (i) => ({ gauge: gaugeElsewhere(i.gauge, standardPressure(0), standardPressure(i.height)) }),
   }),
   'gauge-by-ratio': block({
     what: 'a gauge reading or a power scaled by two barometers or two densities',
     source: 'gauge-altitude',
-    fields: defineFields([{ key: 'value', label: 'Value there', kind: 'number', min: 0 }, { key: 'here', label: 'Barometer or density there', kind: 'number', min: 0, above: true }, { key: 'there', label: 'Barometer or density here', kind: 'number', min: 0 }]),
+    fields: defineFields([
+      { key: 'value', label: 'Value there', kind: 'number', min: 0 },
+      { key: 'here', label: 'Barometer or density there', kind: 'number', min: 0, above: true },
+      { key: 'there', label: 'Barometer or density here', kind: 'number', min: 0 },
+    ]),
     gives: { value: { label: 'Value here' } },
     run: (i) => ({ value: gaugeElsewhere(i.value, i.here, i.there) }),
   }),
   mixture: block({
     what: 'air to fuel ratio of an unchanged carburetor in other air',
     source: 'gupta-carburettor',
-    fields: defineFields([{ key: 'airFuel', label: 'Air to fuel, by mass', kind: 'number', min: 1, max: 100 }, pressure('from', 'Pressure it was set at'), temperature('fromTemperature', 'Temperature it was set at'), pressure('to', 'Pressure now'), temperature('toTemperature', 'Temperature now')]),
+    fields: defineFields([
+      { key: 'airFuel', label: 'Air to fuel, by mass', kind: 'number', min: 1, max: 100 },
+      pressure('from', 'Pressure it was set at'),
+      temperature('fromTemperature', 'Temperature it was set at'),
+      pressure('to', 'Pressure now'),
+      temperature('toTemperature', 'Temperature now'),
+    ]),
     gives: { airFuel: { label: 'Air to fuel now' } },
-    run: (i) => ({ airFuel: mixtureElsewhere(i.airFuel, gasDensityRatio(i.from, i.fromTemperature, i.to, i.toTemperature)) }),
+    run: (i) => ({
+      airFuel: mixtureElsewhere(i.airFuel, gasDensityRatio(i.from, i.fromTemperature, i.to, i.toTemperature)),
+    }),
   }),
 };

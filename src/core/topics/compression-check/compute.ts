@@ -29,31 +29,88 @@ export const compute = guarded(fields, (i): Result => {
   const atSea = gaugeElsewhere(i.reading, here, seaLevel);
   working.push(step(f.atSea, { g: i.reading, p_0: seaLevel, p: here }, atSea));
 
-  const code = share >= compressionBands.healthy * (1 - 1e-9) ? 'compression-healthy' : share >= compressionBands.serviceable * (1 - 1e-9) ? 'compression-serviceable' : share >= compressionBands.worn * (1 - 1e-9) ? 'compression-worn' : 'compression-low';
+  const code =
+    share >= compressionBands.healthy * (1 - 1e-9)
+      ? 'compression-healthy'
+      : share >= compressionBands.serviceable * (1 - 1e-9)
+        ? 'compression-serviceable'
+        : share >= compressionBands.worn * (1 - 1e-9)
+          ? 'compression-worn'
+          : 'compression-low';
   const level = code === 'compression-healthy' ? 'good' : code === 'compression-serviceable' ? 'note' : 'caution';
   const values: Value[] = [
     { kind: 'verdict', key: 'verdict', label: 'Verdict', code, level, main: true },
-    { kind: 'quantity', key: 'expected', label: 'Healthy reading here', value: expected, units: gauge, decimals: [1, 0], main: true },
-    { kind: 'quantity', key: 'share', label: 'Reading against that', value: share, units: percent, decimals: [0, 0], main: true },
-    { kind: 'quantity', key: 'atSea', label: 'The reading as it would be at sea level', value: atSea, units: gauge, decimals: [1, 0] },
+    {
+      kind: 'quantity',
+      key: 'expected',
+      label: 'Healthy reading here',
+      value: expected,
+      units: gauge,
+      decimals: [1, 0],
+      main: true,
+    },
+    {
+      kind: 'quantity',
+      key: 'share',
+      label: 'Reading against that',
+      value: share,
+      units: percent,
+      decimals: [0, 0],
+      main: true,
+    },
+    {
+      kind: 'quantity',
+      key: 'atSea',
+      label: 'The reading as it would be at sea level',
+      value: atSea,
+      units: gauge,
+      decimals: [1, 0],
+    },
     { kind: 'quantity', key: 'air', label: 'Air pressure here', value: here, units: ['kPa', 'psi'], decimals: [1, 1] },
     ...leakValues(i, working),
     ...heightValues(i, here / seaLevel),
   ];
-  return { ok: true, values, working, cautions: [{ hazard: 'compression-test-spark', level: 'warning' }, { hazard: 'unexpected-start', level: 'danger' }] };
+  return {
+    ok: true,
+    values,
+    working,
+    cautions: [
+      { hazard: 'compression-test-spark', level: 'warning' },
+      { hazard: 'unexpected-start', level: 'danger' },
+    ],
+  };
 });
 
 function leakValues(i: Inputs, working: WorkingStep[]): Value[] {
   const values: Value[] = [];
   if (i.first !== undefined && i.reading > 0) {
     const slow = i.first / i.reading < slowStart;
-    values.push({ kind: 'verdict', key: 'firstVerdict', label: 'First pull', code: slow ? 'climbs-slowly' : 'jumps-up', level: 'note' });
+    values.push({
+      kind: 'verdict',
+      key: 'firstVerdict',
+      label: 'First pull',
+      code: slow ? 'climbs-slowly' : 'jumps-up',
+      level: 'note',
+    });
   }
   if (i.oiled !== undefined && i.reading > 0) {
     const rise = i.oiled / i.reading - 1;
     working.push(step(f.rise, { g_o: i.oiled, g: i.reading }, rise));
-    values.push({ kind: 'quantity', key: 'rise', label: 'Rise with oil', value: rise, units: percent, decimals: [0, 0] });
-    values.push({ kind: 'verdict', key: 'oilVerdict', label: 'With oil', code: rise >= oilRise ? 'rings-leak' : 'not-the-rings', level: 'note' });
+    values.push({
+      kind: 'quantity',
+      key: 'rise',
+      label: 'Rise with oil',
+      value: rise,
+      units: percent,
+      decimals: [0, 0],
+    });
+    values.push({
+      kind: 'verdict',
+      key: 'oilVerdict',
+      label: 'With oil',
+      code: rise >= oilRise ? 'rings-leak' : 'not-the-rings',
+      level: 'note',
+    });
   }
   return values;
 }
@@ -62,7 +119,23 @@ function leakValues(i: Inputs, working: WorkingStep[]): Value[] {
 function heightValues(i: Inputs, pressureShare: number): Value[] {
   if (i.barometer !== undefined) return [];
   return [
-    { kind: 'quantity', key: 'power', label: 'Power the air leaves, about', value: pressureShare, units: percent, decimals: [0, 0], source: 'keswani-engines' },
-    { kind: 'quantity', key: 'richer', label: 'Mixture richer than at sea level by, carburetor left as it was', value: 1 / mixtureElsewhere(1, densityRatio(i.height)) - 1, units: percent, decimals: [0, 0], source: 'gupta-carburettor' },
+    {
+      kind: 'quantity',
+      key: 'power',
+      label: 'Power the air leaves, about',
+      value: pressureShare,
+      units: percent,
+      decimals: [0, 0],
+      source: 'keswani-engines',
+    },
+    {
+      kind: 'quantity',
+      key: 'richer',
+      label: 'Mixture richer than at sea level by, carburetor left as it was',
+      value: 1 / mixtureElsewhere(1, densityRatio(i.height)) - 1,
+      units: percent,
+      decimals: [0, 0],
+      source: 'gupta-carburettor',
+    },
   ];
 }

@@ -21,7 +21,9 @@ export function lowerBound(sums: Sums, outcomes: readonly Outcome[], weights: Fl
   const useful = sums.effort.map((_, c) => c).filter((c) => isUseful(sums, outcomes, weights, mass, c));
   const covers = (c: number) => (sums.tells[c] ?? []).reduce((sum, j) => sum + (p[j] ?? 0), 0);
   const slack = slackOf(sums, outcomes, useful, p);
-  const items = useful.map((c) => ({ gain: covers(c), minutes: sums.effort[c] ?? 0 })).sort((a, b) => b.gain * a.minutes - a.gain * b.minutes);
+  const items = useful
+    .map((c) => ({ gain: covers(c), minutes: sums.effort[c] ?? 0 }))
+    .sort((a, b) => b.gain * a.minutes - a.gain * b.minutes);
   let left = p.slice(0, sums.n).reduce((a, b) => a + b, 0) - slack;
   let bound = 0;
   for (const { gain, minutes } of items) {
@@ -39,7 +41,10 @@ function slackOf(sums: Sums, outcomes: readonly Outcome[], useful: readonly numb
   const falseAlarms = sums.shows.some((q, c) => q.some((x, j) => x > 0 && !(sums.tells[c] ?? []).includes(j)));
   const tellsOf = (c: number) => sums.tells[c] ?? [];
   const pointedAt = (j: number) => outcomes.some((o, c) => o === 1 && tellsOf(c).includes(j));
-  const unasked = suspects.reduce((sum, x, j) => (useful.some((c) => tellsOf(c).includes(j)) && !pointedAt(j) ? sum : sum + x), 0);
+  const unasked = suspects.reduce(
+    (sum, x, j) => (useful.some((c) => tellsOf(c).includes(j)) && !pointedAt(j) ? sum : sum + x),
+    0,
+  );
   return (falseAlarms ? 1 - sums.sure : 0) + (sums.confirmLast ? 0 : Math.max(0, ...suspects)) + unasked;
 }
 
@@ -49,7 +54,9 @@ function cheapestSingles(sums: Sums, useful: readonly number[], p: readonly numb
     const j = sums.tells[c]?.[0] ?? 0;
     cheapest.set(j, Math.min(cheapest.get(j) ?? Infinity, sums.effort[c] ?? 0));
   }
-  const order = [...cheapest].map(([j, minutes]) => ({ chance: p[j] ?? 0, minutes })).sort((a, b) => b.chance * a.minutes - a.chance * b.minutes);
+  const order = [...cheapest]
+    .map(([j, minutes]) => ({ chance: p[j] ?? 0, minutes }))
+    .sort((a, b) => b.chance * a.minutes - a.chance * b.minutes);
   let left = order.reduce((sum, x) => sum + x.chance, 0);
   return order.reduce((sum, x) => {
     const paid = x.minutes * left;

@@ -17,59 +17,138 @@ export const compute = guarded(fields, (inputs): Result => {
   const read = readModel(inputs);
   const plan = planOrder(read.model, read.seen, read.options);
   const working = workingOf(read, plan, inputs.labourRate);
-  return { ok: true, values: [verdict(plan), ...expectation(plan), beliefs(plan), ranking(plan), path(plan)], working, cautions: [{ hazard: 'unexpected-start', level: 'danger' }] };
+  return {
+    ok: true,
+    values: [verdict(plan), ...expectation(plan), beliefs(plan), ranking(plan), path(plan)],
+    working,
+    cautions: [{ hazard: 'unexpected-start', level: 'danger' }],
+  };
 });
 
 function verdict(plan: Plan): VerdictValue {
-  const named = (code: string, level: VerdictValue['level'], data: VerdictValue['data'] = {}): VerdictValue => ({ kind: 'verdict', key: 'verdict', label: 'Next', code, level, data, main: true });
+  const named = (code: string, level: VerdictValue['level'], data: VerdictValue['data'] = {}): VerdictValue => ({
+    kind: 'verdict',
+    key: 'verdict',
+    label: 'Next',
+    code,
+    level,
+    data,
+    main: true,
+  });
   if (plan.belief.contradiction) return named('contradiction', 'stop');
-  if (plan.found) return named(plan.found.how === 'shown' ? 'found' : 'found-by-exclusion', 'good', { name: plan.found.name });
+  if (plan.found)
+    return named(plan.found.how === 'shown' ? 'found' : 'found-by-exclusion', 'good', { name: plan.found.name });
   if (!plan.next) return named('none-left', 'caution');
   const { name, minutes, chanceShows, perMinute, expectedIfNext } = plan.next;
   const second = plan.ranking[1];
-  const data = { name, minutes: tenth(minutes), chance: Math.round(chanceShows * 100), ratio: Number((perMinute * 100).toPrecision(2)) };
+  const data = {
+    name,
+    minutes: tenth(minutes),
+    chance: Math.round(chanceShows * 100),
+    ratio: Number((perMinute * 100).toPrecision(2)),
+  };
   if (!second) return named('check-next-only', 'note', data);
-  if (expectedIfNext === undefined || second.expectedIfNext === undefined) return named('check-next-by-ratio', 'note', data);
-  return named('check-next', 'note', { ...data, expected: tenth(expectedIfNext), second: second.name, secondExpected: tenth(second.expectedIfNext) });
+  if (expectedIfNext === undefined || second.expectedIfNext === undefined)
+    return named('check-next-by-ratio', 'note', data);
+  return named('check-next', 'note', {
+    ...data,
+    expected: tenth(expectedIfNext),
+    second: second.name,
+    secondExpected: tenth(second.expectedIfNext),
+  });
 }
 
 function expectation(plan: Plan): Value[] {
   if (!plan.next) return [];
-  const minutes = (key: string, label: string, value: number, note?: string): Value => ({ kind: 'number', key, label, value, decimals: 1, ...(note ? { note } : {}) });
+  const minutes = (key: string, label: string, value: number, note?: string): Value => ({
+    kind: 'number',
+    key,
+    label,
+    value,
+    decimals: 1,
+    ...(note ? { note } : {}),
+  });
   return [
-    { ...minutes('expectedMinutes', 'Minutes of checking to expect', plan.expectedMinutes, plan.method === 'exact' ? 'No order can do better: every order was compared.' : 'By the rule of most found per minute. The list is too long to compare every order.'), ...(plan.expectedError > 0 ? { low: plan.expectedMinutes - 2 * plan.expectedError, high: plan.expectedMinutes + 2 * plan.expectedError } : {}), main: true },
-    ...(plan.method === 'exact' ? [] : [minutes('bound', 'No order can do better than', plan.bound), minutes('gap', 'So at most this many minutes are given away', Math.max(0, plan.expectedMinutes - plan.bound))]),
+    {
+      ...minutes(
+        'expectedMinutes',
+        'Minutes of checking to expect',
+        plan.expectedMinutes,
+        plan.method === 'exact'
+          ? 'No order can do better: every order was compared.'
+          : 'By the rule of most found per minute. The list is too long to compare every order.',
+      ),
+      ...(plan.expectedError > 0
+        ? { low: plan.expectedMinutes - 2 * plan.expectedError, high: plan.expectedMinutes + 2 * plan.expectedError }
+        : {}),
+      main: true,
+    },
+    ...(plan.method === 'exact'
+      ? []
+      : [
+          minutes('bound', 'No order can do better than', plan.bound),
+          minutes('gap', 'So at most this many minutes are given away', Math.max(0, plan.expectedMinutes - plan.bound)),
+        ]),
     minutes('listedMinutes', 'In the order listed, minutes to expect', plan.listedMinutes),
     minutes('savedMinutes', 'Minutes saved by the order', plan.listedMinutes - plan.expectedMinutes),
     minutes('fixMinutes', 'Minutes to put it right, on average', plan.fixMinutes, 'The same whatever the order.'),
-    { kind: 'text', key: 'method', label: 'How the order was found', value: plan.method === 'exact' ? 'every order compared' : 'most found per minute' },
+    {
+      kind: 'text',
+      key: 'method',
+      label: 'How the order was found',
+      value: plan.method === 'exact' ? 'every order compared' : 'most found per minute',
+    },
   ];
 }
 
 function beliefs(plan: Plan): Value {
   const rows = [...plan.belief.suspects].sort((a, b) => b.chance - a.chance).map((s) => [s.name, s.chance] as const);
   return {
-    kind: 'table', key: 'beliefs', label: 'How likely each suspect is now',
-    columns: [{ key: 'suspect', label: 'Suspect' }, { key: 'chance', label: 'Chance', units: ['%', '%'], decimals: 0 }],
+    kind: 'table',
+    key: 'beliefs',
+    label: 'How likely each suspect is now',
+    columns: [
+      { key: 'suspect', label: 'Suspect' },
+      { key: 'chance', label: 'Chance', units: ['%', '%'], decimals: 0 },
+    ],
     rows: plan.belief.somethingElse > 1e-9 ? [...rows, ['Something else', plan.belief.somethingElse]] : rows,
   };
 }
 
 function ranking(plan: Plan): Value {
   return {
-    kind: 'table', key: 'ranking', label: 'The checks compared, best next first',
+    kind: 'table',
+    key: 'ranking',
+    label: 'The checks compared, best next first',
     columns: [
-      { key: 'check', label: 'Check' }, { key: 'minutes', label: 'Minutes from here', decimals: 1 }, { key: 'shows', label: 'Chance it shows a fault', units: ['%', '%'], decimals: 0 },
-      { key: 'perMinute', label: 'Found per minute', units: ['%', '%'], decimals: 2 }, { key: 'expected', label: 'Minutes to expect if it comes next', decimals: 1 },
+      { key: 'check', label: 'Check' },
+      { key: 'minutes', label: 'Minutes from here', decimals: 1 },
+      { key: 'shows', label: 'Chance it shows a fault', units: ['%', '%'], decimals: 0 },
+      { key: 'perMinute', label: 'Found per minute', units: ['%', '%'], decimals: 2 },
+      { key: 'expected', label: 'Minutes to expect if it comes next', decimals: 1 },
     ],
-    rows: plan.ranking.map((c) => [c.name, tenth(c.minutes), c.chanceShows, c.perMinute, c.expectedIfNext === undefined ? null : tenth(c.expectedIfNext)]),
+    rows: plan.ranking.map((c) => [
+      c.name,
+      tenth(c.minutes),
+      c.chanceShows,
+      c.perMinute,
+      c.expectedIfNext === undefined ? null : tenth(c.expectedIfNext),
+    ]),
   };
 }
 
 function path(plan: Plan): Value {
   return {
-    kind: 'table', key: 'order', label: 'The order, as long as nothing shows a fault',
-    columns: [{ key: 'place', label: 'Place' }, { key: 'check', label: 'Check' }, { key: 'minutes', label: 'Minutes', decimals: 1 }, { key: 'shows', label: 'Chance it shows a fault', units: ['%', '%'], decimals: 0 }, { key: 'reached', label: 'Chance of getting this far', units: ['%', '%'], decimals: 0 }],
+    kind: 'table',
+    key: 'order',
+    label: 'The order, as long as nothing shows a fault',
+    columns: [
+      { key: 'place', label: 'Place' },
+      { key: 'check', label: 'Check' },
+      { key: 'minutes', label: 'Minutes', decimals: 1 },
+      { key: 'shows', label: 'Chance it shows a fault', units: ['%', '%'], decimals: 0 },
+      { key: 'reached', label: 'Chance of getting this far', units: ['%', '%'], decimals: 0 },
+    ],
     rows: plan.path.map((c, k) => [k + 1, c.name, tenth(c.minutes), c.chanceShows, c.chanceReached]),
   };
 }

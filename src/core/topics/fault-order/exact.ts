@@ -29,7 +29,8 @@ export function exactSolver(sums: Sums): Solver {
   const choice = new Int8Array(3 ** m).fill(-1);
   const scratch = Array.from({ length: m + 1 }, () => new Float64Array(sums.n + 1));
   const place = Array.from({ length: m }, (_, c) => 3 ** c);
-  const codeOf = (outcomes: readonly Outcome[]) => outcomes.reduce((code: number, o, c) => code + o * (place[c] ?? 0), 0);
+  const codeOf = (outcomes: readonly Outcome[]) =>
+    outcomes.reduce((code: number, o, c) => code + o * (place[c] ?? 0), 0);
 
   function solve(outcomes: Outcome[], code: number, weights: Float64Array, depth: number): number {
     const known = memo[code] ?? NaN;
@@ -59,7 +60,14 @@ export function exactSolver(sums: Sums): Solver {
     return tie ? effortNow(sums, outcomes, c) < effortNow(sums, outcomes, holder) - 1e-12 : value < least;
   }
 
-  function withCheck(outcomes: Outcome[], code: number, weights: Float64Array, mass: number, c: number, depth: number): number {
+  function withCheck(
+    outcomes: Outcome[],
+    code: number,
+    weights: Float64Array,
+    mass: number,
+    c: number,
+    depth: number,
+  ): number {
     let value = effortNow(sums, outcomes, c);
     for (const o of [1, 2] as const) {
       const after = weigh(sums, weights, c, o === 1, scratch[depth]);
@@ -78,6 +86,7 @@ export function exactSolver(sums: Sums): Solver {
       solve([...outcomes], codeOf(outcomes), weights, 0);
       return choice[codeOf(outcomes)] ?? -1;
     },
-    expectedWith: (outcomes, weights, check) => withCheck([...outcomes], codeOf(outcomes), weights, massOf(weights), check, 0),
+    expectedWith: (outcomes, weights, check) =>
+      withCheck([...outcomes], codeOf(outcomes), weights, massOf(weights), check, 0),
   };
 }

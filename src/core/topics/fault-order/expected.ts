@@ -28,7 +28,11 @@ export function expectedUnder(sums: Sums, outcomes: readonly Outcome[], weights:
     if (mass < 1e-14 || found(sums, at, w, mass) >= 0) return 0;
     const c = rule(at, w);
     if (c < 0) return mass * sums.fallback;
-    const after = (o: Outcome) => walk(at.map((x, k) => (k === c ? o : x)), weigh(sums, w, c, o === 1));
+    const after = (o: Outcome) =>
+      walk(
+        at.map((x, k) => (k === c ? o : x)),
+        weigh(sums, w, c, o === 1),
+      );
     const shown = after(1);
     return Number.isNaN(shown) ? NaN : mass * effortNow(sums, at, c) + shown + after(2);
   };
@@ -49,7 +53,13 @@ function drawn(sums: Sums, outcomes: readonly Outcome[], weights: Float64Array, 
 }
 
 /** One search for a fault that is drawn first. */
-function search(sums: Sums, outcomes: readonly Outcome[], weights: Float64Array, rule: Rule, random: () => number): number {
+function search(
+  sums: Sums,
+  outcomes: readonly Outcome[],
+  weights: Float64Array,
+  rule: Rule,
+  random: () => number,
+): number {
   const fault = pick(weights, random() * massOf(weights));
   let [at, w, minutes] = [outcomes, weights, 0];
   for (;;) {

@@ -46,5 +46,10 @@ export function halfSplit(chances: readonly number[]): HalfSplit {
     return mass(i, j) + middle(i, k) + middle(k + 1, j);
   };
   const sequential = chances.reduce((total, p, k) => total + (p / sum) * Math.min(k + 1, n - 1), 0);
-  return { best: n > 1 ? weighted(0, n - 1) : 0, firstCut: n > 1 ? (cuts.get(n - 1) ?? 0) + 1 : 0, middle: middle(0, n - 1), sequential: n > 1 ? sequential : 0 };
+  return {
+    best: n > 1 ? weighted(0, n - 1) : 0,
+    firstCut: n > 1 ? (cuts.get(n - 1) ?? 0) + 1 : 0,
+    middle: middle(0, n - 1),
+    sequential: n > 1 ? sequential : 0,
+  };
 }

@@ -5,7 +5,15 @@ export { fields } from './fields.ts';
 export { compute } from './compute.ts';
 export { blocks } from './blocks.ts';
 export { words } from './words.ts';
-export { planOrder, updateAfter, type Plan, type PlannedCheck, type PathStep, type Belief, type SuspectChance } from './plan.ts';
+export {
+  planOrder,
+  updateAfter,
+  type Plan,
+  type PlannedCheck,
+  type PathStep,
+  type Belief,
+  type SuspectChance,
+} from './plan.ts';
 export type { FaultModel, Suspect, Check, Tell, StripDown, Seen, OrderOptions } from './model.ts';
 export { exactChecks, exactSuspects } from './exact.ts';
 export { orderBySingles, expectedOfOrder, blockRatio, afterFinding } from './single-checks.ts';
@@ -14,7 +22,14 @@ export { halfSplit, type HalfSplit } from './half-split.ts';
 
 export const title = 'What to check first';
 export const formulas = Object.values(all);
-export const sources = ['arithmetic', 'common-practice', 'kadane-simon', 'bayes-rule', 'blackwell-search', 'half-split-method'];
+export const sources = [
+  'arithmetic',
+  'common-practice',
+  'kadane-simon',
+  'bayes-rule',
+  'blackwell-search',
+  'half-split-method',
+];
 export const hazards = ['unexpected-start'];
 /** Suspects and checks are the ones the form starts with. */
 export const example = { complete: false, fallbackMinutes: 60 };

@@ -80,7 +80,11 @@ function beliefOf(model: FaultModel, sums: Sums, { weights }: State): Belief {
   const mass = massOf(weights);
   const contradiction = !(mass > 0);
   const chances = contradiction ? sums.prior : weights.map((w) => w / mass);
-  return { suspects: model.suspects.map((s, j) => ({ id: s.id, name: s.name, chance: chances[j] ?? 0 })), somethingElse: chances[sums.n] ?? 0, contradiction };
+  return {
+    suspects: model.suspects.map((s, j) => ({ id: s.id, name: s.name, chance: chances[j] ?? 0 })),
+    somethingElse: chances[sums.n] ?? 0,
+    contradiction,
+  };
 }
 
 /**
@@ -99,15 +103,31 @@ export function planOrder(model: FaultModel, seen: readonly Seen[] = [], options
   const belief = beliefOf(model, sums, at);
   const exact = sums.n <= exactSuspects && sums.effort.length <= exactChecks;
   const fixMinutes = belief.suspects.reduce((sum, s, j) => sum + s.chance * (model.suspects[j]?.fixMinutes ?? 0), 0);
-  const nothing = { belief, ranking: [], path: [], method: exact ? ('exact' as const) : ('ratio-rule' as const), expectedMinutes: 0, expectedError: 0, bound: 0, listedMinutes: 0, fixMinutes };
+  const nothing = {
+    belief,
+    ranking: [],
+    path: [],
+    method: exact ? ('exact' as const) : ('ratio-rule' as const),
+    expectedMinutes: 0,
+    expectedError: 0,
+    bound: 0,
+    listedMinutes: 0,
+    fixMinutes,
+  };
   if (belief.contradiction) return nothing;
   const one = found(sums, at.outcomes, at.weights, massOf(at.weights));
   const who = model.suspects[one];
-  if (who) return { ...nothing, found: { id: who.id, name: who.name, how: pointedAt(sums, at.outcomes, one) ? 'shown' : 'excluded' } };
+  if (who)
+    return {
+      ...nothing,
+      found: { id: who.id, name: who.name, how: pointedAt(sums, at.outcomes, one) ? 'shown' : 'excluded' },
+    };
 
   const solver = exact ? exactSolver(sums) : undefined;
   const rule = solver ? solver.best : (o: readonly Outcome[], w: Float64Array) => byRatio(sums, o, w);
-  const expected = solver ? { minutes: solver.expected(at.outcomes, at.weights), error: 0 } : expectedUnder(sums, at.outcomes, at.weights, rule);
+  const expected = solver
+    ? { minutes: solver.expected(at.outcomes, at.weights), error: 0 }
+    : expectedUnder(sums, at.outcomes, at.weights, rule);
   const ranking = rank(model, sums, at, rule(at.outcomes, at.weights), solver);
   return {
     ...nothing,
@@ -117,7 +137,9 @@ export function planOrder(model: FaultModel, seen: readonly Seen[] = [], options
     expectedMinutes: expected.minutes,
     expectedError: expected.error,
     bound: solver ? expected.minutes : lowerBound(sums, at.outcomes, at.weights),
-    listedMinutes: expectedUnder(sums, at.outcomes, at.weights, (o, w) => sums.effort.findIndex((_, c) => isUseful(sums, o, w, massOf(w), c))).minutes,
+    listedMinutes: expectedUnder(sums, at.outcomes, at.weights, (o, w) =>
+      sums.effort.findIndex((_, c) => isUseful(sums, o, w, massOf(w), c)),
+    ).minutes,
   };
 }
 
@@ -129,18 +151,37 @@ function planned(model: FaultModel, sums: Sums, { outcomes, weights }: State, c:
   const minutes = effortNow(sums, outcomes, c);
   const mass = massOf(weights);
   const check = model.checks[c];
-  return { id: check?.id ?? '', name: check?.name ?? '', minutes, chanceShows: massOf(weigh(sums, weights, c, true)) / mass, perMinute: chanceFinds(sums, weights, c) / Math.max(minutes, 1e-9) };
+  return {
+    id: check?.id ?? '',
+    name: check?.name ?? '',
+    minutes,
+    chanceShows: massOf(weigh(sums, weights, c, true)) / mass,
+    perMinute: chanceFinds(sums, weights, c) / Math.max(minutes, 1e-9),
+  };
 }
 
 function rank(model: FaultModel, sums: Sums, at: State, best: number, solver: Solver | undefined): PlannedCheck[] {
   const mass = massOf(at.weights);
   const useful = sums.effort.map((_, c) => c).filter((c) => isUseful(sums, at.outcomes, at.weights, mass, c));
-  const all = useful.map((c) => ({ c, shown: { ...planned(model, sums, at, c), ...(solver ? { expectedIfNext: solver.expectedWith(at.outcomes, at.weights, c) } : {}) } }));
+  const all = useful.map((c) => ({
+    c,
+    shown: {
+      ...planned(model, sums, at, c),
+      ...(solver ? { expectedIfNext: solver.expectedWith(at.outcomes, at.weights, c) } : {}),
+    },
+  }));
   const key = (x: PlannedCheck) => x.expectedIfNext ?? -x.perMinute;
-  return all.sort((a, b) => Number(b.c === best) - Number(a.c === best) || key(a.shown) - key(b.shown)).map((x) => x.shown);
+  return all
+    .sort((a, b) => Number(b.c === best) - Number(a.c === best) || key(a.shown) - key(b.shown))
+    .map((x) => x.shown);
 }
 
-function pathOf(model: FaultModel, sums: Sums, start: State, rule: (o: readonly Outcome[], w: Float64Array) => number): PathStep[] {
+function pathOf(
+  model: FaultModel,
+  sums: Sums,
+  start: State,
+  rule: (o: readonly Outcome[], w: Float64Array) => number,
+): PathStep[] {
   const steps: PathStep[] = [];
   const whole = massOf(start.weights);
   let at = start;

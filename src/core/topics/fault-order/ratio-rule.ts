@@ -11,7 +11,10 @@ import { effortNow, isUseful, massOf, type Outcome } from './state.ts';
 /** Chance that a check shows a fault and is right about it. */
 export function chanceFinds(sums: Sums, weights: Float64Array, check: number): number {
   const mass = massOf(weights);
-  return (sums.tells[check] ?? []).reduce((sum, j) => sum + ((weights[j] ?? 0) * (sums.shows[check]?.[j] ?? 0)) / mass, 0);
+  return (sums.tells[check] ?? []).reduce(
+    (sum, j) => sum + ((weights[j] ?? 0) * (sums.shows[check]?.[j] ?? 0)) / mass,
+    0,
+  );
 }
 
 /**
@@ -26,17 +29,26 @@ export function byRatio(sums: Sums, outcomes: readonly Outcome[], weights: Float
   for (const c of useful) {
     const ratio = ratioOf(sums, outcomes, weights, useful, c);
     const tie = Math.abs(ratio - bestRatio) <= 1e-12 * Math.max(ratio, bestRatio) && best >= 0;
-    if (tie ? effortNow(sums, outcomes, c) < effortNow(sums, outcomes, best) : ratio > bestRatio) [best, bestRatio] = [c, ratio];
+    if (tie ? effortNow(sums, outcomes, c) < effortNow(sums, outcomes, best) : ratio > bestRatio)
+      [best, bestRatio] = [c, ratio];
   }
   return best;
 }
 
 /** Found per minute: of the check alone, or of the best block that starts with it behind a closed strip-down. */
-function ratioOf(sums: Sums, outcomes: readonly Outcome[], weights: Float64Array, useful: readonly number[], c: number): number {
+function ratioOf(
+  sums: Sums,
+  outcomes: readonly Outcome[],
+  weights: Float64Array,
+  useful: readonly number[],
+  c: number,
+): number {
   const own = (k: number) => sums.effort[k] ?? 0;
   const gain = (k: number) => chanceFinds(sums, weights, k);
   const opening = effortNow(sums, outcomes, c) - own(c);
   if (opening === 0) return gain(c) / Math.max(own(c), 1e-9);
-  const others = useful.filter((k) => k !== c && sums.group[k] === sums.group[c]).sort((a, b) => gain(b) / own(b) - gain(a) / own(a));
+  const others = useful
+    .filter((k) => k !== c && sums.group[k] === sums.group[c])
+    .sort((a, b) => gain(b) / own(b) - gain(a) / own(a));
   return blockRatio([c, ...others].map(gain), [c, ...others].map(own), opening);
 }

@@ -12,7 +12,12 @@
  * Example: P = 0.6, 0.4; a = 0.5, 0.9; c = 2, 3 -> 1st, 2nd, 1st, 1st, 1st, 2nd; 5.82837 min.
  * Source: blackwell-search.
  */
-export function repeatedSearch(chances: readonly number[], finds: readonly number[], minutes: readonly number[], steps: number): { readonly order: readonly number[]; readonly expected: number } {
+export function repeatedSearch(
+  chances: readonly number[],
+  finds: readonly number[],
+  minutes: readonly number[],
+  steps: number,
+): { readonly order: readonly number[]; readonly expected: number } {
   const left = [...chances];
   const order: number[] = [];
   let [expected, remaining] = [0, left.reduce((a, b) => a + b, 0)];

@@ -10,13 +10,29 @@
  * Example: no-start with five suspects -> 19.75 min.
  * Source: kadane-simon.
  */
-export function orderBySingles(chances: readonly number[], minutes: readonly number[], fallback = 0): { readonly order: readonly number[]; readonly expected: number } {
-  const order = chances.map((_, k) => k).sort((a, b) => (chances[b] ?? 0) * (minutes[a] ?? 0) - (chances[a] ?? 0) * (minutes[b] ?? 0) || (minutes[a] ?? 0) - (minutes[b] ?? 0) || a - b);
+export function orderBySingles(
+  chances: readonly number[],
+  minutes: readonly number[],
+  fallback = 0,
+): { readonly order: readonly number[]; readonly expected: number } {
+  const order = chances
+    .map((_, k) => k)
+    .sort(
+      (a, b) =>
+        (chances[b] ?? 0) * (minutes[a] ?? 0) - (chances[a] ?? 0) * (minutes[b] ?? 0) ||
+        (minutes[a] ?? 0) - (minutes[b] ?? 0) ||
+        a - b,
+    );
   return { order, expected: expectedOfOrder(order, chances, minutes, fallback) };
 }
 
 /** Expected minutes of any fixed order of such checks [min]. */
-export function expectedOfOrder(order: readonly number[], chances: readonly number[], minutes: readonly number[], fallback = 0): number {
+export function expectedOfOrder(
+  order: readonly number[],
+  chances: readonly number[],
+  minutes: readonly number[],
+  fallback = 0,
+): number {
   let left = 1;
   let sum = 0;
   for (const k of order) {
@@ -65,7 +81,9 @@ export function afterFinding(before: number, finds: number, falseAlarm: number) 
     shows,
     rightly: finds * before,
     ...(shows > 0 ? { ifShown: (finds * before) / shows } : {}),
-    ...(shows < 1 ? { ifClear: ((1 - finds) * before) / (1 - shows), soundIfClear: ((1 - falseAlarm) * (1 - before)) / (1 - shows) } : {}),
+    ...(shows < 1
+      ? { ifClear: ((1 - finds) * before) / (1 - shows), soundIfClear: ((1 - falseAlarm) * (1 - before)) / (1 - shows) }
+      : {}),
     ...(falseAlarm > 0 ? { times: finds / falseAlarm } : {}),
     youden: finds - falseAlarm,
   };

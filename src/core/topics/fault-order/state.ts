@@ -17,7 +17,13 @@ export function massOf(weights: Float64Array): number {
 }
 
 /** Weights after one more answer. Formula (Bayes): w_j q_j when it shows, w_j (1 - q_j) when not. */
-export function weigh(sums: Sums, weights: Float64Array, check: number, shows: boolean, into = new Float64Array(weights.length)): Float64Array {
+export function weigh(
+  sums: Sums,
+  weights: Float64Array,
+  check: number,
+  shows: boolean,
+  into = new Float64Array(weights.length),
+): Float64Array {
   const q = sums.shows[check] ?? weights;
   for (let j = 0; j < weights.length; j++) into[j] = (weights[j] ?? 0) * (shows ? (q[j] ?? 0) : 1 - (q[j] ?? 0));
   return into;
@@ -55,7 +61,13 @@ export function found(sums: Sums, outcomes: readonly Outcome[], weights: Float64
 }
 
 /** True when the check is not done yet and tells about somebody who may still be the one. */
-export function isUseful(sums: Sums, outcomes: readonly Outcome[], weights: Float64Array, mass: number, check: number): boolean {
+export function isUseful(
+  sums: Sums,
+  outcomes: readonly Outcome[],
+  weights: Float64Array,
+  mass: number,
+  check: number,
+): boolean {
   return outcomes[check] === 0 && (sums.tells[check] ?? []).some((j) => (weights[j] ?? 0) > 1e-12 * mass);
 }
 

@@ -10,7 +10,10 @@ type Inputs = InputsOf<typeof fields>;
 const large = ['L', 'gal'] as const;
 const small = ['mL', 'fl oz'] as const;
 
-const cautions: readonly Caution[] = [{ hazard: 'fuel-fire', level: 'danger' }, { hazard: 'wrong-fuel', level: 'notice' }];
+const cautions: readonly Caution[] = [
+  { hazard: 'fuel-fire', level: 'danger' },
+  { hazard: 'wrong-fuel', level: 'notice' },
+];
 
 export const compute = guarded(fields, (i): Result => {
   const working: WorkingStep[] = [];
@@ -36,7 +39,10 @@ function solve(i: Inputs, working: WorkingStep[]): Parts {
 
 function can(volume: number, ratio: number, working: WorkingStep[]): Parts {
   const parts = partsOf(volume, ratio);
-  working.push(step(f.canFuel, { V: volume, r: ratio }, parts.fuel), step(f.canOil, { V: volume, r: ratio }, parts.oil));
+  working.push(
+    step(f.canFuel, { V: volume, r: ratio }, parts.fuel),
+    step(f.canOil, { V: volume, r: ratio }, parts.oil),
+  );
   return parts;
 }
 
@@ -55,10 +61,40 @@ function mixedValues(i: Inputs, working: WorkingStep[]): Value[] {
   if (add.fuel > 0) working.push(step(f.addFuel, { o: now.oil, r: i.ratio, f: now.fuel }, add.fuel));
   const code = add.oil > 0 ? 'mix-lean' : add.fuel > 0 ? 'mix-rich' : 'mix-right';
   return [
-    { kind: 'verdict', key: 'verdict', label: 'Verdict', code, level: code === 'mix-lean' ? 'stop' : code === 'mix-rich' ? 'note' : 'good', main: true },
-    { kind: 'quantity', key: 'addOil', label: 'Oil to add', value: add.oil, units: small, decimals: [0, 1], main: true },
-    { kind: 'quantity', key: 'addFuel', label: 'Gasoline to add', value: add.fuel, units: large, decimals: [2, 2], main: true },
+    {
+      kind: 'verdict',
+      key: 'verdict',
+      label: 'Verdict',
+      code,
+      level: code === 'mix-lean' ? 'stop' : code === 'mix-rich' ? 'note' : 'good',
+      main: true,
+    },
+    {
+      kind: 'quantity',
+      key: 'addOil',
+      label: 'Oil to add',
+      value: add.oil,
+      units: small,
+      decimals: [0, 1],
+      main: true,
+    },
+    {
+      kind: 'quantity',
+      key: 'addFuel',
+      label: 'Gasoline to add',
+      value: add.fuel,
+      units: large,
+      decimals: [2, 2],
+      main: true,
+    },
     { kind: 'quantity', key: 'oil', label: 'Oil in the can now', value: now.oil, units: small, decimals: [0, 1] },
-    { kind: 'quantity', key: 'fuel', label: 'Gasoline in the can now', value: now.fuel, units: large, decimals: [2, 2] },
+    {
+      kind: 'quantity',
+      key: 'fuel',
+      label: 'Gasoline in the can now',
+      value: now.fuel,
+      units: large,
+      decimals: [2, 2],
+    },
   ];
 }

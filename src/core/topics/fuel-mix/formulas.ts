@@ -13,5 +13,15 @@ export const oil = formula('oil', 'Oil for the gasoline', 'o = f / r', { o, f, r
 export const fuel = formula('fuel', 'Gasoline for the oil', 'f = o * r', { f, o, r });
 export const canFuel = formula('can-fuel', 'Gasoline in the can', 'f = V * r / (r + 1)', { f, V, r });
 export const canOil = formula('can-oil', 'Oil in the can', 'o = V / (r + 1)', { o, V, r });
-export const addOil = formula('add-oil', 'Oil to add', 'o_a = f / r - o', { o_a: { name: 'oil to add', unit: 'mL' }, f, r, o });
-export const addFuel = formula('add-fuel', 'Gasoline to add', 'f_a = o * r - f', { f_a: { name: 'gasoline to add', unit: 'L' }, o, r, f });
+export const addOil = formula('add-oil', 'Oil to add', 'o_a = f / r - o', {
+  o_a: { name: 'oil to add', unit: 'mL' },
+  f,
+  r,
+  o,
+});
+export const addFuel = formula('add-fuel', 'Gasoline to add', 'f_a = o * r - f', {
+  f_a: { name: 'gasoline to add', unit: 'L' },
+  o,
+  r,
+  f,
+});

@@ -12,7 +12,14 @@ import { isGrade, type Grade } from './zone.ts';
 
 const micro = ['µm', 'thou'] as const;
 const zone = { key: 'zone', label: 'Tolerance zone', kind: 'text', ...zonePattern } as const;
-const grade = { key: 'grade', label: 'Tolerance grade', kind: 'text', pattern: '(?:IT)?\\s*\\d{1,2}', patternSays: 'a grade, like 7 or IT7', maxLength: 5 } as const;
+const grade = {
+  key: 'grade',
+  label: 'Tolerance grade',
+  kind: 'text',
+  pattern: '(?:IT)?\\s*\\d{1,2}',
+  patternSays: 'a grade, like 7 or IT7',
+  maxLength: 5,
+} as const;
 const keys = { size: 'size', zone: 'zone' };
 
 type SizeAndGrade = { readonly end: number; readonly name: Grade } | { readonly problem: Problem };
@@ -20,8 +27,16 @@ type SizeAndGrade = { readonly end: number; readonly name: Grade } | { readonly 
 function sizeAndGrade(size: number, typed: string): SizeAndGrade {
   const end = stepEnds[stepIndex(size)];
   const name = typed.replace(/^IT\s*/i, '').trim();
-  if (end === undefined) return { problem: { field: 'size', code: 'size-outside', data: { got: size, max: largestSize } } };
-  if (!isGrade(name)) return { problem: { field: 'grade', code: 'grade-undefined', data: { got: typed, nearest: grades.map((g) => `IT${g}`).join(', ') } } };
+  if (end === undefined)
+    return { problem: { field: 'size', code: 'size-outside', data: { got: size, max: largestSize } } };
+  if (!isGrade(name))
+    return {
+      problem: {
+        field: 'grade',
+        code: 'grade-undefined',
+        data: { got: typed, nearest: grades.map((g) => `IT${g}`).join(', ') },
+      },
+    };
   return { end, name };
 }
 
@@ -30,11 +45,16 @@ export const blocks = {
     what: 'limit deviations of a zone at a size',
     source: 'iso-286-1',
     fields: defineFields([sizeField, zone]),
-    gives: { upper: { label: 'Upper limit deviation', units: micro }, lower: { label: 'Lower limit deviation', units: micro } },
+    gives: {
+      upper: { label: 'Upper limit deviation', units: micro },
+      lower: { label: 'Lower limit deviation', units: micro },
+    },
     run: (i) => {
       const limits = limitsAt(i.size, i.zone);
       if (limits) return { upper: limits.upper, lower: limits.lower };
-      return { problem: whyRefused(i.size, i.zone, keys) ?? { field: 'zone', code: 'not-a-zone', data: { got: i.zone } } };
+      return {
+        problem: whyRefused(i.size, i.zone, keys) ?? { field: 'zone', code: 'not-a-zone', data: { got: i.zone } },
+      };
     },
   }),
   'it-grade': block({
@@ -47,7 +67,13 @@ export const blocks = {
       if ('problem' in at) return { problem: at.problem };
       const tolerance = toleranceAt(at.end, at.name);
       if (tolerance !== undefined) return { tolerance: tolerance / 1e6 };
-      return { problem: { field: 'grade', code: 'grade-undefined', data: { got: i.grade, nearest: at.end > endOfFirstRange ? 'IT1 to IT18' : 'IT01 to IT13' } } };
+      return {
+        problem: {
+          field: 'grade',
+          code: 'grade-undefined',
+          data: { got: i.grade, nearest: at.end > endOfFirstRange ? 'IT1 to IT18' : 'IT01 to IT13' },
+        },
+      };
     },
   }),
   delta: block({
@@ -59,7 +85,9 @@ export const blocks = {
       const at = sizeAndGrade(i.size, i.grade);
       if ('problem' in at) return { problem: at.problem };
       const delta = deltaAt(at.end, at.name);
-      return delta === undefined ? { problem: { field: 'grade', code: 'grade-undefined', data: { got: i.grade, nearest: 'IT3 to IT8' } } } : { delta: delta / 1e6 };
+      return delta === undefined
+        ? { problem: { field: 'grade', code: 'grade-undefined', data: { got: i.grade, nearest: 'IT3 to IT8' } } }
+        : { delta: delta / 1e6 };
     },
   }),
   'fundamental-deviation': block({
@@ -70,19 +98,50 @@ export const blocks = {
     run: (i) => {
       const found = explainLimits(i.size, i.zone);
       if (found) return { deviation: found.deviation.value / 1e6, limit: found.deviation.limit };
-      return { problem: whyRefused(i.size, i.zone, keys) ?? { field: 'zone', code: 'not-a-zone', data: { got: i.zone } } };
+      return {
+        problem: whyRefused(i.size, i.zone, keys) ?? { field: 'zone', code: 'not-a-zone', data: { got: i.zone } },
+      };
     },
   }),
   fit: block({
     what: 'interference or clearance of a hole and a shaft',
     source: 'iso-286-1',
-    fields: defineFields([sizeField, { ...zone, key: 'hole', label: 'Zone of the hole' }, { ...zone, key: 'shaft', label: 'Zone of the shaft' }]),
-    gives: { most: { label: 'Most interference', units: micro }, mean: { label: 'Mean interference', units: micro }, least: { label: 'Least interference (below zero: clearance)', units: micro } },
+    fields: defineFields([
+      sizeField,
+      { ...zone, key: 'hole', label: 'Zone of the hole' },
+      { ...zone, key: 'shaft', label: 'Zone of the shaft' },
+    ]),
+    gives: {
+      most: { label: 'Most interference', units: micro },
+      mean: { label: 'Mean interference', units: micro },
+      least: { label: 'Least interference (below zero: clearance)', units: micro },
+    },
     run: (i) => {
       const [hole, shaft] = [explainLimits(i.size, i.hole), explainLimits(i.size, i.shaft)];
-      if (!hole) return { problem: whyRefused(i.size, i.hole, { size: 'size', zone: 'hole' }) ?? { field: 'hole', code: 'not-a-zone', data: { got: i.hole } } };
-      if (!shaft) return { problem: whyRefused(i.size, i.shaft, { size: 'size', zone: 'shaft' }) ?? { field: 'shaft', code: 'not-a-zone', data: { got: i.shaft } } };
-      if (!hole.zone.hole || shaft.zone.hole) return { problem: { field: hole.zone.hole ? 'shaft' : 'hole', code: 'two-of-a-kind', data: { kind: hole.zone.hole ? 'hole' : 'shaft' } } };
+      if (!hole)
+        return {
+          problem: whyRefused(i.size, i.hole, { size: 'size', zone: 'hole' }) ?? {
+            field: 'hole',
+            code: 'not-a-zone',
+            data: { got: i.hole },
+          },
+        };
+      if (!shaft)
+        return {
+          problem: whyRefused(i.size, i.shaft, { size: 'size', zone: 'shaft' }) ?? {
+            field: 'shaft',
+            code: 'not-a-zone',
+            data: { got: i.shaft },
+          },
+        };
+      if (!hole.zone.hole || shaft.zone.hole)
+        return {
+          problem: {
+            field: hole.zone.hole ? 'shaft' : 'hole',
+            code: 'two-of-a-kind',
+            data: { kind: hole.zone.hole ? 'hole' : 'shaft' },
+          },
+        };
       return { ...fitOf(hole.limits, shaft.limits) };
     },
   }),

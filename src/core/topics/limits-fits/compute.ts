@@ -14,12 +14,15 @@ const full = ['mm', 'in'] as const;
 const fine = [4, 5] as const;
 
 export const compute = guarded(fields, ({ size, zone, mate, halves }): Result => {
-  const refused = whyRefused(size, zone, { size: 'size', zone: 'zone' }) ?? (mate ? whyRefused(size, mate, { size: 'size', zone: 'mate' }) : undefined);
+  const refused =
+    whyRefused(size, zone, { size: 'size', zone: 'zone' }) ??
+    (mate ? whyRefused(size, mate, { size: 'size', zone: 'mate' }) : undefined);
   if (refused) return { ok: false, problems: [refused] };
   const one = explained(size, zone, halves);
   const other = mate ? explained(size, mate, halves) : undefined;
   if (!one) return refuse('zone', 'not-a-zone', { got: zone });
-  if (other && other.zone.hole === one.zone.hole) return refuse('mate', 'two-of-a-kind', { kind: one.zone.hole ? 'hole' : 'shaft' });
+  if (other && other.zone.hole === one.zone.hole)
+    return refuse('mate', 'two-of-a-kind', { kind: one.zone.hole ? 'hole' : 'shaft' });
 
   const working: WorkingStep[] = [...zoneWorking(one), ...sizeWorking(size, one.limits)];
   const values: Value[] = [...limitValues(size, one)];
@@ -42,12 +45,49 @@ function explained(size: number, name: string, halves: string): Explained | unde
 function limitValues(size: number, { zone, limits: { upper, lower }, tolerance, over, upTo }: Explained): Value[] {
   return [
     { kind: 'text', key: 'zoneName', label: zone.hole ? 'Zone of a hole' : 'Zone of a shaft', value: zone.name },
-    { kind: 'quantity', key: 'upper', label: 'Upper limit deviation', value: upper, units: micro, main: true, source: 'iso-286-1' },
-    { kind: 'quantity', key: 'lower', label: 'Lower limit deviation', value: lower, units: micro, main: true, source: 'iso-286-1' },
-    { kind: 'quantity', key: 'largest', label: 'Largest size allowed', value: size + upper, units: full, decimals: fine, main: true },
-    { kind: 'quantity', key: 'smallest', label: 'Smallest size allowed', value: size + lower, units: full, decimals: fine, main: true },
+    {
+      kind: 'quantity',
+      key: 'upper',
+      label: 'Upper limit deviation',
+      value: upper,
+      units: micro,
+      main: true,
+      source: 'iso-286-1',
+    },
+    {
+      kind: 'quantity',
+      key: 'lower',
+      label: 'Lower limit deviation',
+      value: lower,
+      units: micro,
+      main: true,
+      source: 'iso-286-1',
+    },
+    {
+      kind: 'quantity',
+      key: 'largest',
+      label: 'Largest size allowed',
+      value: size + upper,
+      units: full,
+      decimals: fine,
+      main: true,
+    },
+    {
+      kind: 'quantity',
+      key: 'smallest',
+      label: 'Smallest size allowed',
+      value: size + lower,
+      units: full,
+      decimals: fine,
+      main: true,
+    },
     { kind: 'quantity', key: 'tolerance', label: 'Tolerance', value: tolerance, units: micro, source: 'iso-286-1' },
-    { kind: 'text', key: 'stepRange', label: 'Size step of the table', value: `over ${over} up to and including ${upTo} mm` },
+    {
+      kind: 'text',
+      key: 'stepRange',
+      label: 'Size step of the table',
+      value: `over ${over} up to and including ${upTo} mm`,
+    },
   ];
 }
 
@@ -58,20 +98,54 @@ function pairValues(one: Explained, other: Explained, working: WorkingStep[]): V
     step(mostInterference, { es: shaft.limits.upper, EI: hole.limits.lower }, fit.most),
     step(leastInterference, { ei: shaft.limits.lower, ES: hole.limits.upper }, fit.least),
   );
-  return [fitVerdict(fit), { kind: 'text', key: 'fitName', label: 'Fit', value: `${hole.zone.name}/${shaft.zone.name}` }, {
-    kind: 'quantity', key: 'interference', label: 'Interference', value: fit.mean, low: fit.least, high: fit.most, units: micro, main: true, note: 'Below zero is clearance.',
-  }, ...mateLimits(other.limits)];
+  return [
+    fitVerdict(fit),
+    { kind: 'text', key: 'fitName', label: 'Fit', value: `${hole.zone.name}/${shaft.zone.name}` },
+    {
+      kind: 'quantity',
+      key: 'interference',
+      label: 'Interference',
+      value: fit.mean,
+      low: fit.least,
+      high: fit.most,
+      units: micro,
+      main: true,
+      note: 'Below zero is clearance.',
+    },
+    ...mateLimits(other.limits),
+  ];
 }
 
 function mateLimits({ upper, lower }: Limits): Value[] {
   return [
-    { kind: 'quantity', key: 'mateUpper', label: 'Other part, upper limit deviation', value: upper, units: micro, source: 'iso-286-1' },
-    { kind: 'quantity', key: 'mateLower', label: 'Other part, lower limit deviation', value: lower, units: micro, source: 'iso-286-1' },
+    {
+      kind: 'quantity',
+      key: 'mateUpper',
+      label: 'Other part, upper limit deviation',
+      value: upper,
+      units: micro,
+      source: 'iso-286-1',
+    },
+    {
+      kind: 'quantity',
+      key: 'mateLower',
+      label: 'Other part, lower limit deviation',
+      value: lower,
+      units: micro,
+      source: 'iso-286-1',
+    },
   ];
 }
 
 function fitVerdict(fit: Fit): Value {
-  return { kind: 'verdict', key: 'fitKind', label: 'Kind of fit', code: `fit-${kindOfFit(fit)}`, level: 'note', main: true };
+  return {
+    kind: 'verdict',
+    key: 'fitKind',
+    label: 'Kind of fit',
+    code: `fit-${kindOfFit(fit)}`,
+    level: 'note',
+    main: true,
+  };
 }
 
 /** The usual bearing seats of this size side by side. */
@@ -81,7 +155,11 @@ function seatTable(size: number, hole: boolean): Value {
     return limits ? [[name, limits.upper, limits.lower, size + limits.upper, size + limits.lower]] : [];
   });
   return {
-    kind: 'table', key: 'seats', label: hole ? 'Usual housing seats at this size' : 'Usual shaft seats at this size', source: 'iso-286-1', rows,
+    kind: 'table',
+    key: 'seats',
+    label: hole ? 'Usual housing seats at this size' : 'Usual shaft seats at this size',
+    source: 'iso-286-1',
+    rows,
     columns: [
       { key: 'zone', label: 'Zone' },
       { key: 'upper', label: 'Upper', units: micro },

@@ -64,7 +64,8 @@ function holeDeviation(end: number, letter: Letter, grade: Grade): Deviation | u
 function tightHole(end: number, letter: Letter, grade: Grade): Deviation | undefined {
   const coarse = rank(grade) > rank('8');
   if (letter === 'k' && coarse && end > 3) return undefined;
-  if (letter === 'n' && coarse && end <= endOfFirstRange) return end <= 1 ? undefined : { limit: 'upper', value: end <= 3 ? -4 : 0 };
+  if (letter === 'n' && coarse && end <= endOfFirstRange)
+    return end <= 1 ? undefined : { limit: 'upper', value: end <= 3 ? -4 : 0 };
   if (letter === 'm' && grade === '6' && end > 250 && end <= 315) return { limit: 'upper', value: -9, special: true };
   const takesDelta = rank(grade) <= rank(['k', 'm', 'n'].includes(letter) ? '8' : '7');
   const shaft = interference(end, letter);
@@ -82,7 +83,11 @@ function known(limit: 'upper' | 'lower', value: number | null | undefined): Devi
   return value === null || value === undefined ? undefined : { limit, value };
 }
 
-function jRow(table: readonly (readonly (number | null)[])[], end: number, column: number | undefined): number | null | undefined {
+function jRow(
+  table: readonly (readonly (number | null)[])[],
+  end: number,
+  column: number | undefined,
+): number | null | undefined {
   return column === undefined ? undefined : rowFor(table, end)[column];
 }
 

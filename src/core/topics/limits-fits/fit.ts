@@ -30,5 +30,7 @@ export function kindOfFit({ least, most }: Fit): FitKind {
 }
 
 /** Zones usual for rolling-bearing seats, loosest first. Which one applies is in `bearing-fit`. */
+// prettier-ignore
 export const shaftSeats = ['g6', 'h6', 'h5', 'j6', 'j5', 'js6', 'k6', 'k5', 'm6', 'm5', 'n6', 'p6'] as const;
+// prettier-ignore
 export const housingSeats = ['G7', 'H8', 'H7', 'H6', 'JS7', 'J7', 'J6', 'K7', 'K6', 'M7', 'M6', 'N7', 'N6', 'P7', 'P6'] as const;

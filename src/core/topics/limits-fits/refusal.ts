@@ -9,14 +9,22 @@ import { letters, zoneName, zoneParts, type ZoneParts } from './zone.ts';
  * @param size [m] @param name zone as typed @param fields keys of the fields they came from
  * @returns undefined when the zone is defined at this size
  */
-export function whyRefused(size: number, name: string, fields: { readonly size: string; readonly zone: string }): Problem | undefined {
+export function whyRefused(
+  size: number,
+  name: string,
+  fields: { readonly size: string; readonly zone: string },
+): Problem | undefined {
   if (stepIndex(size) < 0) return { field: fields.size, code: 'size-outside', data: { got: size, max: largestSize } };
   const parts = zoneParts(name);
   if (!parts) return { field: fields.zone, code: 'not-a-zone', data: { got: name } };
   if (limitsAt(size, name)) return undefined;
   // Letters and grades the standard drops above 500 mm deserve to be told apart from blank cells.
   const code = limitsAt(endOfFirstRange / 1000, name) && size > endOfFirstRange / 1000 ? 'zone-ends' : 'zone-undefined';
-  return { field: fields.zone, code, data: { got: zoneName(parts.hole, parts.letter, parts.grade), size, nearest: nearestZones(size, parts).join(', ') } };
+  return {
+    field: fields.zone,
+    code,
+    data: { got: zoneName(parts.hole, parts.letter, parts.grade), size, nearest: nearestZones(size, parts).join(', ') },
+  };
 }
 
 /** Same letter at the nearest grades, then the neighbouring letters at the same grade; only what is defined. */

@@ -10,18 +10,23 @@ function exact(si: number | string | undefined, { system }: Say): string {
 export const words: Words = {
   verdicts: {
     'fit-clearance': () => 'Always loose: every shaft in its limits slides into every hole in its limits.',
-    'fit-transition': () => 'Can come out loose or tight, depending on where in its limits each part was made. Measure both parts.',
-    'fit-interference': () => 'Always tight: every shaft in its limits is larger than every hole in its limits. Press it or warm it.',
+    'fit-transition': () =>
+      'Can come out loose or tight, depending on where in its limits each part was made. Measure both parts.',
+    'fit-interference': () =>
+      'Always tight: every shaft in its limits is larger than every hole in its limits. Press it or warm it.',
   },
   problems: {
     'size-outside': (data, say) =>
       `The standard's tables end at ${exact(data['max'], say)}; ${exact(data['got'], say)} is outside them.`,
-    'not-a-zone': (data) => `"${data['got']}" is not a tolerance zone. Write letters and a grade, like H7 for a hole or k6 for a shaft.`,
+    'not-a-zone': (data) =>
+      `"${data['got']}" is not a tolerance zone. Write letters and a grade, like H7 for a hole or k6 for a shaft.`,
     'zone-undefined': (data, say) =>
       `The standard defines no zone ${data['got']} at ${exact(data['size'], say)}.${data['nearest'] ? ` Nearest defined: ${data['nearest']}.` : ''}`,
     'zone-ends': (data, say) =>
       `Zone ${data['got']} ends at 500 mm; the standard has none at ${exact(data['size'], say)}. Above 500 mm only d, e, f, g, h, js, k and m to u are left, in grades 1 to 18.${data['nearest'] ? ` Nearest defined: ${data['nearest']}.` : ''}`,
-    'grade-undefined': (data) => `The standard has no value for grade ${data['got']} here. Defined: ${data['nearest']}.`,
-    'two-of-a-kind': (data) => `A fit needs a hole and a shaft; both zones are of a ${data['kind']}. Holes have capital letters, shafts small ones.`,
+    'grade-undefined': (data) =>
+      `The standard has no value for grade ${data['got']} here. Defined: ${data['nearest']}.`,
+    'two-of-a-kind': (data) =>
+      `A fit needs a hole and a shaft; both zones are of a ${data['kind']}. Holes have capital letters, shafts small ones.`,
   },
 };

@@ -1,6 +1,7 @@
 /** Names of tolerance zones: a letter (or two) and a grade. Capitals are holes, small letters are shafts. */
 import { grades } from './tables/it-grades.ts';
 
+// prettier-ignore
 export const letters = [
   'a', 'b', 'c', 'cd', 'd', 'e', 'ef', 'f', 'fg', 'g', 'h', 'js', 'j', 'k',
   'm', 'n', 'p', 'r', 's', 't', 'u', 'v', 'x', 'y', 'z', 'za', 'zb', 'zc',

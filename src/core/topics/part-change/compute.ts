@@ -5,7 +5,16 @@ import type { Result, Value, VerdictValue } from '../../contract/result.ts';
 import { guarded } from '../../contract/guarded.ts';
 import { ageToChange, costOfChangingNow, costOfLeaving, costOfMending, wearToReplace } from './costs.ts';
 import { fields } from './fields.ts';
-import { changeNow, leave, mendFailed, newLasts, oldLasts, reopening, replaceFailed, scaleFromMean } from './formulas.ts';
+import {
+  changeNow,
+  leave,
+  mendFailed,
+  newLasts,
+  oldLasts,
+  reopening,
+  replaceFailed,
+  scaleFromMean,
+} from './formulas.ts';
 
 type PartInputs = InputsOf<typeof fields>;
 
@@ -16,7 +25,11 @@ export const compute = guarded(fields, (inputs): Result => {
   const life = readLife(inputs, working);
   const reopen = (inputs.reopenMinutes / 60) * inputs.labourRate + inputs.stopCost;
   working.push(step(reopening, { k: inputs.reopenMinutes, w: inputs.labourRate, s: inputs.stopCost }, reopen));
-  const values = [...neighbour(inputs, life, reopen, working), ...(inputs.mend ? mendOrReplace(inputs, life, reopen, working) : []), ...shapeNote(life)];
+  const values = [
+    ...neighbour(inputs, life, reopen, working),
+    ...(inputs.mend ? mendOrReplace(inputs, life, reopen, working) : []),
+    ...shapeNote(life),
+  ];
   return { ok: true, values, working, cautions: [{ hazard: 'unexpected-start', level: 'danger' }] };
 });
 
@@ -41,19 +54,72 @@ function neighbour(inputs: PartInputs, life: Life, reopen: number, working: Work
     step(changeNow, { c, S_n: fresh, o: reopen }, now),
     step(leave, { S_o: worn, c, o: reopen }, later),
   );
-  const verdict: VerdictValue = { kind: 'verdict', key: 'verdict', label: 'While it is open', code: later > now ? 'change-now' : 'leave-it', level: later > now ? 'caution' : 'good', data: { between: cent(Math.abs(later - now)) }, main: true };
-  const share = (key: string, label: string, value: number): Value => ({ kind: 'quantity', key, label, value, units: ['%', '%'], decimals: [0, 0] });
+  const verdict: VerdictValue = {
+    kind: 'verdict',
+    key: 'verdict',
+    label: 'While it is open',
+    code: later > now ? 'change-now' : 'leave-it',
+    level: later > now ? 'caution' : 'good',
+    data: { between: cent(Math.abs(later - now)) },
+    main: true,
+  };
+  const share = (key: string, label: string, value: number): Value => ({
+    kind: 'quantity',
+    key,
+    label,
+    value,
+    units: ['%', '%'],
+    decimals: [0, 0],
+  });
   const flip = ageToChange(c, reopen, life, H);
   return [
     verdict,
-    { kind: 'money', key: 'costNow', label: 'Changing it now costs', value: cent(now), main: true, note: 'With the chance that the new one fails too.' },
-    { kind: 'money', key: 'costLeave', label: 'Leaving it costs', value: cent(later), main: true, note: 'The chance of opening the machine again, times what that costs.' },
+    {
+      kind: 'money',
+      key: 'costNow',
+      label: 'Changing it now costs',
+      value: cent(now),
+      main: true,
+      note: 'With the chance that the new one fails too.',
+    },
+    {
+      kind: 'money',
+      key: 'costLeave',
+      label: 'Leaving it costs',
+      value: cent(later),
+      main: true,
+      note: 'The chance of opening the machine again, times what that costs.',
+    },
     share('oldFails', 'Chance that it fails before then', 1 - worn),
     share('newFails', 'Chance that a new one fails before then', 1 - fresh),
-    { kind: 'quantity', key: 'remaining', label: 'Mean life still in it', value: meanRemainingLife(life, T), units: ['h', 'h'], decimals: [0, 0] },
+    {
+      kind: 'quantity',
+      key: 'remaining',
+      label: 'Mean life still in it',
+      value: meanRemainingLife(life, T),
+      units: ['h', 'h'],
+      decimals: [0, 0],
+    },
     ...(flip === undefined
-      ? [{ kind: 'verdict', key: 'ageToChange', label: 'Age from which changing pays', code: 'no-age-pays', level: 'note' } as const]
-      : [{ kind: 'quantity', key: 'ageToChange', label: 'Age from which changing pays', value: flip, units: ['h', 'h'], decimals: [0, 0] } as const]),
+      ? [
+          {
+            kind: 'verdict',
+            key: 'ageToChange',
+            label: 'Age from which changing pays',
+            code: 'no-age-pays',
+            level: 'note',
+          } as const,
+        ]
+      : [
+          {
+            kind: 'quantity',
+            key: 'ageToChange',
+            label: 'Age from which changing pays',
+            value: flip,
+            units: ['h', 'h'],
+            decimals: [0, 0],
+          } as const,
+        ]),
     ageTable(c, reopen, life, H, now),
   ];
 }
@@ -62,8 +128,14 @@ function neighbour(inputs: PartInputs, life: Life, reopen: number, working: Work
 function ageTable(c: number, reopen: number, life: Life, H: number, now: number): Value {
   const ages = Array.from({ length: 9 }, (_, k) => (k / 4) * life.scale);
   return {
-    kind: 'table', key: 'ageTable', label: 'Both costs against the age of the part',
-    columns: [{ key: 'age', label: 'Hours run', units: ['h', 'h'], decimals: 0 }, { key: 'leave', label: 'Leave it', money: true }, { key: 'now', label: 'Change it now', money: true }],
+    kind: 'table',
+    key: 'ageTable',
+    label: 'Both costs against the age of the part',
+    columns: [
+      { key: 'age', label: 'Hours run', units: ['h', 'h'], decimals: 0 },
+      { key: 'leave', label: 'Leave it', money: true },
+      { key: 'now', label: 'Change it now', money: true },
+    ],
     rows: ages.map((age) => [age, cent(costOfLeaving(c, reopen, life, H, age)), cent(now)]),
   };
 }
@@ -78,14 +150,40 @@ function mendOrReplace(inputs: PartInputs, life: Life, reopen: number, working: 
   );
   const flip = wearToReplace(c_f, c_r, reopen, life, H);
   return [
-    { kind: 'verdict', key: 'mendVerdict', label: 'Mend or replace', code: replaced <= mended ? 'replace-it' : 'mend-it', level: 'note', data: { between: cent(Math.abs(replaced - mended)) }, main: true },
+    {
+      kind: 'verdict',
+      key: 'mendVerdict',
+      label: 'Mend or replace',
+      code: replaced <= mended ? 'replace-it' : 'mend-it',
+      level: 'note',
+      data: { between: cent(Math.abs(replaced - mended)) },
+      main: true,
+    },
     { kind: 'money', key: 'costReplace', label: 'Replacing costs', value: cent(replaced) },
     { kind: 'money', key: 'costMend', label: 'Mending costs', value: cent(mended) },
-    ...(flip === undefined ? [] : [{ kind: 'number', key: 'wearToReplace', label: 'Replace if it would wear this many times as fast', value: flip, decimals: 2 } as const]),
+    ...(flip === undefined
+      ? []
+      : [
+          {
+            kind: 'number',
+            key: 'wearToReplace',
+            label: 'Replace if it would wear this many times as fast',
+            value: flip,
+            decimals: 2,
+          } as const,
+        ]),
   ];
 }
 
 function shapeNote(life: Life): Value[] {
   if (life.shape > 1) return [];
-  return [{ kind: 'verdict', key: 'shapeNote', label: 'Wear', code: life.shape === 1 ? 'fails-by-chance' : 'fails-early', level: 'note' }];
+  return [
+    {
+      kind: 'verdict',
+      key: 'shapeNote',
+      label: 'Wear',
+      code: life.shape === 1 ? 'fails-by-chance' : 'fails-early',
+      level: 'note',
+    },
+  ];
 }

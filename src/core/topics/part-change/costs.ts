@@ -38,7 +38,14 @@ export function costOfLeaving(part: number, reopen: number, life: Life, horizon:
  * Example: 45, then 1.7 times the wear; part 120, reopening 60, b = 2, eta = 500 h, H = 300 h -> 161.40.
  * Source: hasidi-kalech-2021, Definition 3 (rule DR1).
  */
-export function costOfMending(mend: number, part: number, reopen: number, life: Life, horizon: number, wear: number): number {
+export function costOfMending(
+  mend: number,
+  part: number,
+  reopen: number,
+  life: Life,
+  horizon: number,
+  wear: number,
+): number {
   return mend + (1 - survival(life, wear * horizon)) * (part + reopen);
 }
 
@@ -69,7 +76,13 @@ export function ageToChange(part: number, reopen: number, life: Life, horizon: n
  * Example: the part above -> 1.8778.
  * Source: hasidi-kalech-2021, rule DR1 solved for the wear.
  */
-export function wearToReplace(mend: number, part: number, reopen: number, life: Life, horizon: number): number | undefined {
+export function wearToReplace(
+  mend: number,
+  part: number,
+  reopen: number,
+  life: Life,
+  horizon: number,
+): number | undefined {
   const failing = (costOfChangingNow(part, reopen, life, horizon) - mend) / (part + reopen);
   if (!(failing > 0 && failing < 1) || horizon <= 0) return undefined;
   return (life.scale / horizon) * (-Math.log(1 - failing)) ** (1 / life.shape);

@@ -11,4 +11,12 @@ export const title = 'Change it while it is open?';
 export const formulas = Object.values(all);
 export const sources = ['arithmetic', 'weibull-conditional', 'hasidi-kalech-2021'];
 export const hazards = ['unexpected-start'];
-export const example = { partCost: 38, age: '200 h', lifeAs: 'mean', mean: '350 h', horizon: '200 h', reopenMinutes: 40, mend: true };
+export const example = {
+  partCost: 38,
+  age: '200 h',
+  lifeAs: 'mean',
+  mean: '350 h',
+  horizon: '200 h',
+  reopenMinutes: 40,
+  mend: true,
+};

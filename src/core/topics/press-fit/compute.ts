@@ -4,7 +4,16 @@ import { refuse, type Refusal, type Result, type Value } from '../../contract/re
 import { guarded } from '../../contract/guarded.ts';
 import { materialOf } from '../../materials/index.ts';
 import { fields } from './fields.ts';
-import { facePressure, heldTorque, hubShape, hubStress, pressForce, shaftShape, smoothed, yieldShare } from './formulas.ts';
+import {
+  facePressure,
+  heldTorque,
+  hubShape,
+  hubStress,
+  pressForce,
+  shaftShape,
+  smoothed,
+  yieldShare,
+} from './formulas.ts';
 import { frictions, slideForce, slideTorque, smoothing } from './grip.ts';
 import { hoop, hubEquivalent, hubFactor, pressure, shaftFactor, type Joint } from './pressure.ts';
 import { forceVerdicts, stressVerdict } from './verdicts.ts';
@@ -16,12 +25,25 @@ export const compute = guarded(fields, (inputs): Result => {
   if (refused) return refused;
   const { diameter: d, length: L } = inputs;
   const [hub, shaft] = [materialOf(inputs.hub), materialOf(inputs.shaft)];
-  const joint: Joint = { diameter: d, hubOutside: inputs.hubOutside, shaftBore: inputs.shaftBore, hubE: hub.E, hubNu: hub.nu, shaftE: shaft.E, shaftNu: shaft.nu };
-  const [muLow, muHigh] = inputs.surface === 'own' ? [inputs.frictionLow ?? 0.1, inputs.frictionHigh ?? 0.15] : frictions[inputs.surface];
+  const joint: Joint = {
+    diameter: d,
+    hubOutside: inputs.hubOutside,
+    shaftBore: inputs.shaftBore,
+    hubE: hub.E,
+    hubNu: hub.nu,
+    shaftE: shaft.E,
+    shaftNu: shaft.nu,
+  };
+  const [muLow, muHigh] =
+    inputs.surface === 'own' ? [inputs.frictionLow ?? 0.1, inputs.frictionHigh ?? 0.15] : frictions[inputs.surface];
   const lost = inputs.smoothing ? smoothing(inputs.roughShaft ?? 0, inputs.roughHub ?? 0) : 0;
   const effective = (delta: number) => Math.max(0, delta - lost);
   const mean = (inputs.least + inputs.most) / 2;
-  const [low, mid, high] = [inputs.least, mean, inputs.most].map((delta) => pressure(joint, effective(delta))) as [number, number, number];
+  const [low, mid, high] = [inputs.least, mean, inputs.most].map((delta) => pressure(joint, effective(delta))) as [
+    number,
+    number,
+    number,
+  ];
   const strength = inputs.hubStrength ?? hub.strength;
   const share = hubEquivalent(joint, high) / strength;
   const stress = hoop(joint, high);
@@ -29,12 +51,23 @@ export const compute = guarded(fields, (inputs): Result => {
   const torque = slideTorque(d, L, low, muLow);
 
   const working: WorkingStep[] = [];
-  if (inputs.smoothing && inputs.most > lost) working.push(step(smoothed, { delta: inputs.most, R_s: inputs.roughShaft ?? 0, R_h: inputs.roughHub ?? 0 }, effective(inputs.most)));
+  if (inputs.smoothing && inputs.most > lost)
+    working.push(
+      step(
+        smoothed,
+        { delta: inputs.most, R_s: inputs.roughShaft ?? 0, R_h: inputs.roughHub ?? 0 },
+        effective(inputs.most),
+      ),
+    );
   const [k_h, k_s] = [hubFactor(joint), shaftFactor(joint)];
   working.push(
     step(hubShape, { D_o: inputs.hubOutside, d }, k_h),
     step(shaftShape, { d, d_i: inputs.shaftBore }, k_s),
-    step(facePressure, { delta_e: effective(inputs.most), d, k_h, nu_h: hub.nu, E_h: hub.E, k_s, nu_s: shaft.nu, E_s: shaft.E }, high),
+    step(
+      facePressure,
+      { delta_e: effective(inputs.most), d, k_h, nu_h: hub.nu, E_h: hub.E, k_s, nu_s: shaft.nu, E_s: shaft.E },
+      high,
+    ),
     step(hubStress, { p: high, k_h }, stress.hubBore),
     step(yieldShare, { p: high, k_h, R_e: strength }, share),
     step(pressForce, { mu_h: muHigh, d, L, p: high }, force),
@@ -45,27 +78,121 @@ export const compute = guarded(fields, (inputs): Result => {
     ...forceVerdicts(force),
     stressVerdict(share, inputs.hub, strengthSource),
     quantity('pressure', 'Pressure between the parts', mid, low, high, ['MPa', 'psi'], true),
-    { ...quantity('pushIn', 'Force to push it in', slideForce(d, L, mid, (muLow + muHigh) / 2), slideForce(d, L, low, muLow), force, ['kN', 'lbf'], true), source: inputs.surface === 'own' ? undefined : 'press-friction' },
-    { ...quantity('pushOut', 'Force to push it out', slideForce(d, L, mid, (muLow + muHigh) / 2), slideForce(d, L, low, muLow), force, ['kN', 'lbf']), note: 'Rust and years of running can double it.', source: 'common-practice' },
-    { ...quantity('torque', 'Torque it holds', slideTorque(d, L, mid, (muLow + muHigh) / 2), torque, slideTorque(d, L, high, muHigh), ['N·m', 'lbf·ft'], true), note: 'Count on the low figure only.' },
-    { kind: 'quantity', key: 'hubHoop', label: 'Pull round the bore of the outer part, tightest pair', value: stress.hubBore, units: ['MPa', 'psi'] },
-    { kind: 'quantity', key: 'hubOuterHoop', label: 'Pull round its outside', value: stress.hubOutside, units: ['MPa', 'psi'] },
-    { kind: 'quantity', key: 'shaftHoop', label: 'Push round the inner part, at the joint', value: stress.shaftSurface, units: ['MPa', 'psi'] },
-    ...(inputs.shaftBore > 0 ? [{ kind: 'quantity', key: 'shaftBoreHoop', label: 'Push round its hole', value: stress.shaftBore, units: ['MPa', 'psi'] } as const] : []),
-    { kind: 'quantity', key: 'yieldShare', label: 'Share of the outer part\'s yield strength', value: share, units: ['%', '%'], decimals: [0, 0], source: strengthSource },
-    { kind: 'quantity', key: 'lost', label: 'Interference lost to smoothing', value: lost, units: ['µm', 'thou'], source: 'din-7190-smoothing' },
+    {
+      ...quantity(
+        'pushIn',
+        'Force to push it in',
+        slideForce(d, L, mid, (muLow + muHigh) / 2),
+        slideForce(d, L, low, muLow),
+        force,
+        ['kN', 'lbf'],
+        true,
+      ),
+      source: inputs.surface === 'own' ? undefined : 'press-friction',
+    },
+    {
+      ...quantity(
+        'pushOut',
+        'Force to push it out',
+        slideForce(d, L, mid, (muLow + muHigh) / 2),
+        slideForce(d, L, low, muLow),
+        force,
+        ['kN', 'lbf'],
+      ),
+      note: 'Rust and years of running can double it.',
+      source: 'common-practice',
+    },
+    {
+      ...quantity(
+        'torque',
+        'Torque it holds',
+        slideTorque(d, L, mid, (muLow + muHigh) / 2),
+        torque,
+        slideTorque(d, L, high, muHigh),
+        ['N·m', 'lbf·ft'],
+        true,
+      ),
+      note: 'Count on the low figure only.',
+    },
+    {
+      kind: 'quantity',
+      key: 'hubHoop',
+      label: 'Pull round the bore of the outer part, tightest pair',
+      value: stress.hubBore,
+      units: ['MPa', 'psi'],
+    },
+    {
+      kind: 'quantity',
+      key: 'hubOuterHoop',
+      label: 'Pull round its outside',
+      value: stress.hubOutside,
+      units: ['MPa', 'psi'],
+    },
+    {
+      kind: 'quantity',
+      key: 'shaftHoop',
+      label: 'Push round the inner part, at the joint',
+      value: stress.shaftSurface,
+      units: ['MPa', 'psi'],
+    },
+    ...(inputs.shaftBore > 0
+      ? [
+          {
+            kind: 'quantity',
+            key: 'shaftBoreHoop',
+            label: 'Push round its hole',
+            value: stress.shaftBore,
+            units: ['MPa', 'psi'],
+          } as const,
+        ]
+      : []),
+    {
+      kind: 'quantity',
+      key: 'yieldShare',
+      label: "Share of the outer part's yield strength",
+      value: share,
+      units: ['%', '%'],
+      decimals: [0, 0],
+      source: strengthSource,
+    },
+    {
+      kind: 'quantity',
+      key: 'lost',
+      label: 'Interference lost to smoothing',
+      value: lost,
+      units: ['µm', 'thou'],
+      source: 'din-7190-smoothing',
+    },
   ];
   return { ok: true, values, working, cautions: force > 0 ? [{ hazard: 'press-force', level: 'warning' }] : [] };
 });
 
-function quantity(key: string, label: string, value: number, low: number, high: number, units: readonly ['MPa', 'psi'] | readonly ['kN', 'lbf'] | readonly ['N·m', 'lbf·ft'], main = false): Value {
+function quantity(
+  key: string,
+  label: string,
+  value: number,
+  low: number,
+  high: number,
+  units: readonly ['MPa', 'psi'] | readonly ['kN', 'lbf'] | readonly ['N·m', 'lbf·ft'],
+  main = false,
+): Value {
   return { kind: 'quantity', key, label, value, low, high, units, main };
 }
 
-function refusal({ diameter, hubOutside, shaftBore, least, most, surface, frictionLow, frictionHigh }: PressInputs): Refusal | undefined {
+function refusal({
+  diameter,
+  hubOutside,
+  shaftBore,
+  least,
+  most,
+  surface,
+  frictionLow,
+  frictionHigh,
+}: PressInputs): Refusal | undefined {
   if (hubOutside <= diameter * 1.001) return refuse('hubOutside', 'no-wall', { outside: hubOutside, joint: diameter });
   if (shaftBore >= diameter * 0.999) return refuse('shaftBore', 'no-inner-wall', { bore: shaftBore, joint: diameter });
   if (least > most) return refuse('least', 'least-above-most', { least, most });
-  if (surface === 'own' && (frictionLow ?? 0) > (frictionHigh ?? 0)) return refuse('frictionLow', 'friction-order', { low: frictionLow ?? 0, high: frictionHigh ?? 0 });
+  if (surface === 'own' && (frictionLow ?? 0) > (frictionHigh ?? 0))
+    return refuse('frictionLow', 'friction-order', { low: frictionLow ?? 0, high: frictionHigh ?? 0 });
   return undefined;
 }

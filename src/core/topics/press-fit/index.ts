@@ -5,11 +5,36 @@ export { fields } from './fields.ts';
 export { compute } from './compute.ts';
 export { blocks } from './blocks.ts';
 export { words } from './words.ts';
-export { hoop, hubEquivalent, hubFactor, interferenceFor, pressure, shaftFactor, type Hoop, type Joint } from './pressure.ts';
+export {
+  hoop,
+  hubEquivalent,
+  hubFactor,
+  interferenceFor,
+  pressure,
+  shaftFactor,
+  type Hoop,
+  type Joint,
+} from './pressure.ts';
 export { frictions, slideForce, slideTorque, smoothing, tools } from './grip.ts';
 
 export const title = 'Press fit';
 export const formulas = Object.values(all);
-export const sources = ['shigley-press-fits', 'din-7190-smoothing', 'press-friction', 'materials-memory', 'common-practice'];
+export const sources = [
+  'shigley-press-fits',
+  'din-7190-smoothing',
+  'press-friction',
+  'materials-memory',
+  'common-practice',
+];
 export const hazards = ['press-force'];
-export const example = { diameter: '52 mm', length: '14 mm', hubOutside: '80 mm', shaftBore: '46.5 mm', least: '-4 µm', most: '39 µm', hub: 'aluminium-die-cast', shaft: 'bearing-steel', surface: 'oiled' };
+export const example = {
+  diameter: '52 mm',
+  length: '14 mm',
+  hubOutside: '80 mm',
+  shaftBore: '46.5 mm',
+  least: '-4 µm',
+  most: '39 µm',
+  hub: 'aluminium-die-cast',
+  shaft: 'bearing-steel',
+  surface: 'oiled',
+};

@@ -63,7 +63,12 @@ export interface Hoop {
  */
 export function hoop(j: Joint, p: number): Hoop {
   const [kh, ks] = [hubFactor(j), shaftFactor(j)];
-  return { hubBore: p * kh, hubOutside: p * (kh - 1), shaftSurface: -p * ks, shaftBore: j.shaftBore > 0 ? -p * (ks + 1) : -p };
+  return {
+    hubBore: p * kh,
+    hubOutside: p * (kh - 1),
+    shaftSurface: -p * ks,
+    shaftBore: j.shaftBore > 0 ? -p * (ks + 1) : -p,
+  };
 }
 
 /**

@@ -50,9 +50,16 @@ export function annualCosts(first: number, years: readonly YearCost[], rate: num
  * Example: lift truck with overhauls in years 5 and 7 -> 6 years.
  * Source: blank-tarquin.
  */
-export function economicLife(first: number, years: readonly YearCost[], rate: number): { readonly years: number; readonly yearly: number } {
+export function economicLife(
+  first: number,
+  years: readonly YearCost[],
+  rate: number,
+): { readonly years: number; readonly yearly: number } {
   const costs = annualCosts(first, years, rate);
-  return costs.reduce((best, yearly, k) => (best.years === 0 || yearly < best.yearly ? { years: k + 1, yearly } : best), { years: 0, yearly: 0 });
+  return costs.reduce(
+    (best, yearly, k) => (best.years === 0 || yearly < best.yearly ? { years: k + 1, yearly } : best),
+    { years: 0, yearly: 0 },
+  );
 }
 
 /**

@@ -50,7 +50,13 @@ export function comebackTime(service: number): number {
  * Source: blank-tarquin.
  */
 export function repairYearly(c: Comparison): number {
-  return annualCost(c.asIs + c.repair + c.repairDown + comebackWorth(c), c.endValue, c.repairRunning, c.rate, c.service);
+  return annualCost(
+    c.asIs + c.repair + c.repairDown + comebackWorth(c),
+    c.endValue,
+    c.repairRunning,
+    c.rate,
+    c.service,
+  );
 }
 
 /**
@@ -74,7 +80,13 @@ export function newYearly(c: Comparison): number {
  */
 export function mostWorthPaying(c: Comparison): number {
   const level = capitalRecovery(c.rate, c.service);
-  return (newYearly(c) - c.repairRunning) / level + c.endValue * presentWorth(c.rate, c.service) - c.asIs - c.repairDown - comebackWorth(c);
+  return (
+    (newYearly(c) - c.repairRunning) / level +
+    c.endValue * presentWorth(c.rate, c.service) -
+    c.asIs -
+    c.repairDown -
+    comebackWorth(c)
+  );
 }
 
 /**
@@ -86,5 +98,8 @@ export function mostWorthPaying(c: Comparison): number {
  */
 export function comebackToFlip(c: Comparison): number | undefined {
   if (c.comebackCost <= 0) return undefined;
-  return c.comebackChance + (mostWorthPaying(c) - c.repair) / (c.comebackCost * presentWorth(c.rate, comebackTime(c.service)));
+  return (
+    c.comebackChance +
+    (mostWorthPaying(c) - c.repair) / (c.comebackCost * presentWorth(c.rate, comebackTime(c.service)))
+  );
 }

@@ -8,10 +8,24 @@ import { roundMoney } from '../../money/index.ts';
 import type { WorthInputs } from './read-quote.ts';
 
 export function gate(inputs: WorthInputs, c: Comparison, working: WorkingStep[]): Value[] {
-  const verdict = (code: string, level: 'good' | 'note' | 'caution', data: Record<string, number> = {}): Value => ({ kind: 'verdict', key: 'engineFirst', label: 'Engine first', code, level, main: true, data });
+  const verdict = (code: string, level: 'good' | 'note' | 'caution', data: Record<string, number> = {}): Value => ({
+    kind: 'verdict',
+    key: 'engineFirst',
+    label: 'Engine first',
+    code,
+    level,
+    main: true,
+    data,
+  });
   if (inputs.engineChecked) return [verdict('engine-checked', 'good')];
   const most = mostWorthPaying(c);
-  const check: EngineCheck = { worn: inputs.chanceWorn ?? 0, gain: most - c.repair, wasted: c.repair, finds: inputs.inspectionFinds ?? 1, falseAlarm: inputs.inspectionFalse ?? 0 };
+  const check: EngineCheck = {
+    worn: inputs.chanceWorn ?? 0,
+    gain: most - c.repair,
+    wasted: c.repair,
+    finds: inputs.inspectionFinds ?? 1,
+    falseAlarm: inputs.inspectionFalse ?? 0,
+  };
   const minutes = inputs.inspectionMinutes ?? 0;
   const fee = (minutes / 60) * inputs.labourRate;
   const value = engineCheckValue(check);
@@ -28,10 +42,30 @@ export function gate(inputs: WorthInputs, c: Comparison, working: WorkingStep[])
   );
   const pays = value.worth > fee;
   return [
-    verdict(pays ? 'look-first' : value.worth < 0.005 ? 'look-changes-nothing' : 'look-costs-more', pays ? 'caution' : 'note', { worth: roundMoney(value.worth), fee: roundMoney(fee), minutes }),
-    { kind: 'money', key: 'mostWorthUnchecked', label: 'Most worth paying while the engine has not been looked at', value: roundMoney(Math.max(0, blind)) },
-    { kind: 'money', key: 'lookWorth', label: 'What looking first is worth', value: roundMoney(value.worth), note: 'What a wrong order costs on average, less what it costs after a look that may itself be wrong.' },
+    verdict(
+      pays ? 'look-first' : value.worth < 0.005 ? 'look-changes-nothing' : 'look-costs-more',
+      pays ? 'caution' : 'note',
+      { worth: roundMoney(value.worth), fee: roundMoney(fee), minutes },
+    ),
+    {
+      kind: 'money',
+      key: 'mostWorthUnchecked',
+      label: 'Most worth paying while the engine has not been looked at',
+      value: roundMoney(Math.max(0, blind)),
+    },
+    {
+      kind: 'money',
+      key: 'lookWorth',
+      label: 'What looking first is worth',
+      value: roundMoney(value.worth),
+      note: 'What a wrong order costs on average, less what it costs after a look that may itself be wrong.',
+    },
     { kind: 'money', key: 'lookCost', label: 'What the look costs', value: roundMoney(fee) },
-    { kind: 'money', key: 'knowingWorth', label: 'What knowing for certain would be worth', value: roundMoney(value.perfect) },
+    {
+      kind: 'money',
+      key: 'knowingWorth',
+      label: 'What knowing for certain would be worth',
+      value: roundMoney(value.perfect),
+    },
   ];
 }

@@ -5,10 +5,25 @@ export { fields } from './fields.ts';
 export { compute } from './compute.ts';
 export { blocks } from './blocks.ts';
 export { words } from './words.ts';
-export { annualCost, annualCosts, economicLife, costOfOneMoreYear, firstCostWithTradeIn, type YearCost } from './annual-cost.ts';
+export {
+  annualCost,
+  annualCosts,
+  economicLife,
+  costOfOneMoreYear,
+  firstCostWithTradeIn,
+  type YearCost,
+} from './annual-cost.ts';
 export { repairYearly, newYearly, mostWorthPaying, comebackToFlip, type Comparison } from './comparison.ts';
 export { serviceToFlip, newPriceToFlip } from './crossing.ts';
-export { priceFromMarkup, priceFromMargin, marginOfMarkup, markupOfMargin, salesTax, addUpQuote, costOfSayingYes } from './quote.ts';
+export {
+  priceFromMarkup,
+  priceFromMargin,
+  marginOfMarkup,
+  markupOfMargin,
+  salesTax,
+  addUpQuote,
+  costOfSayingYes,
+} from './quote.ts';
 export { bestBlind, valueOfKnowing, valueOfInspecting, engineCheckValue } from './inspection.ts';
 export { expectedService, yearlyOverUncertainLife } from './uncertain-life.ts';
 export { simulate, type Doubt, type Simulated } from './simulate.ts';
@@ -16,8 +31,31 @@ export { simulate, type Doubt, type Simulated } from './simulate.ts';
 export const title = 'Is the repair worth it?';
 export const formulas = Object.values(all);
 export const sources = [
-  'arithmetic', 'common-practice', 'engineering-economy-factors', 'blank-tarquin', 'newnan-economic-analysis', 'comeback-expected-value', 'value-of-information', 'markup-and-margin',
-  'state-sales-tax-guides', 'fifty-percent-rule', 'three-quarter-rule', 'park-miller-generator', 'weibull-conditional', 'bloch-machinery-reliability', 'asabe-ep496', 'usace-ep-1110-1-8', 'numerical-gamma',
+  'arithmetic',
+  'common-practice',
+  'engineering-economy-factors',
+  'blank-tarquin',
+  'newnan-economic-analysis',
+  'comeback-expected-value',
+  'value-of-information',
+  'markup-and-margin',
+  'state-sales-tax-guides',
+  'fifty-percent-rule',
+  'three-quarter-rule',
+  'park-miller-generator',
+  'weibull-conditional',
+  'bloch-machinery-reliability',
+  'asabe-ep496',
+  'usace-ep-1110-1-8',
+  'numerical-gamma',
 ];
 export const hazards = ['compression-test-spark'];
-export const example = { quote: 260, asIs: 120, serviceYears: 3, hoursPerYear: 150, newPrice: 1300, newLife: 6, workingValue: 480 };
+export const example = {
+  quote: 260,
+  asIs: 120,
+  serviceYears: 3,
+  hoursPerYear: 150,
+  newPrice: 1300,
+  newLife: 6,
+  workingValue: 480,
+};

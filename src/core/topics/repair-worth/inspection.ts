@@ -37,8 +37,16 @@ export function valueOfKnowing(chances: readonly number[], acts: readonly (reado
  * Example: hidden fault 35 %, found in 80 %, false alarm 10 % -> 62.25.
  * Source: value-of-information.
  */
-export function valueOfInspecting(chances: readonly number[], acts: readonly (readonly number[])[], findings: readonly (readonly number[])[]): number {
-  const after = findings.reduce((sum, finding) => sum + Math.max(...acts.map((act) => chances.reduce((s, p, j) => s + p * (finding[j] ?? 0) * (act[j] ?? 0), 0))), 0);
+export function valueOfInspecting(
+  chances: readonly number[],
+  acts: readonly (readonly number[])[],
+  findings: readonly (readonly number[])[],
+): number {
+  const after = findings.reduce(
+    (sum, finding) =>
+      sum + Math.max(...acts.map((act) => chances.reduce((s, p, j) => s + p * (finding[j] ?? 0) * (act[j] ?? 0), 0))),
+    0,
+  );
   return Math.max(0, after - bestBlind(chances, acts));
 }
 
@@ -73,10 +81,14 @@ export interface EngineCheckValue {
  */
 export function engineCheckValue({ worn, gain, wasted, finds, falseAlarm }: EngineCheck): EngineCheckValue {
   const chances = [1 - worn, worn];
-  const acts = [[gain, -wasted], [0, 0]];
+  const acts = [
+    [gain, -wasted],
+    [0, 0],
+  ];
   const condemned = [falseAlarm, finds];
   const passed = [1 - falseAlarm, 1 - finds];
-  const weighted = (finding: readonly number[]) => chances.reduce((sum, p, j) => sum + p * (finding[j] ?? 0) * (acts[0]?.[j] ?? 0), 0);
+  const weighted = (finding: readonly number[]) =>
+    chances.reduce((sum, p, j) => sum + p * (finding[j] ?? 0) * (acts[0]?.[j] ?? 0), 0);
   return {
     blind: dot(chances, acts[0] ?? []),
     ifSound: weighted(passed),

@@ -107,7 +107,12 @@ export interface QuoteTotal {
  * Example: 1.8 h at 95, parts 64 at 40 % margin, 7 % on parts -> 285.13.
  * Source: arithmetic.
  */
-export function addUpQuote(lines: readonly QuoteLine[], labour: number, consumables: number, rules: TaxRules): QuoteTotal {
+export function addUpQuote(
+  lines: readonly QuoteLine[],
+  labour: number,
+  consumables: number,
+  rules: TaxRules,
+): QuoteTotal {
   const parts = lines.reduce((sum, line) => sum + line.quantity * unitPrice(line), 0);
   const net: Net = { parts, labour, consumables };
   const tax = salesTax(net, rules);

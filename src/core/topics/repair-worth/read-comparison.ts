@@ -1,7 +1,24 @@
 import { step, type WorkingStep } from '../../contract/formula.ts';
 import { annualCosts, economicLife, firstCostWithTradeIn } from './annual-cost.ts';
-import { comebackTime, comebackWorth, mostWorthPaying, newYearly, repairYearly, type Comparison } from './comparison.ts';
-import { comeback, mostWorth, newCost, newCostByYear, newFirstCost, recoveryFactor, recoveryFree, repairCost, serviceFromHours } from './formulas.ts';
+import {
+  comebackTime,
+  comebackWorth,
+  mostWorthPaying,
+  newYearly,
+  repairYearly,
+  type Comparison,
+} from './comparison.ts';
+import {
+  comeback,
+  mostWorth,
+  newCost,
+  newCostByYear,
+  newFirstCost,
+  recoveryFactor,
+  recoveryFree,
+  repairCost,
+  serviceFromHours,
+} from './formulas.ts';
 import type { WorthInputs } from './read-quote.ts';
 import { capitalRecovery, isNoInterest, presentWorth } from '../../money/index.ts';
 
@@ -43,7 +60,11 @@ export function comparisonWorking(c: Comparison, inputs: WorthInputs): WorkingSt
     recovery(r, c.service, a),
     step(comeback, { p: c.comebackChance, C_c: c.comebackCost, r, t: comebackTime(c.service) }, K),
     step(repairCost, { V, Q, D, K, a, E, r, A }, repairYearly(c)),
-    step(newFirstCost, { P: inputs.newPrice, T: inputs.tradeIn ?? V, V, D: inputs.newDays * inputs.downtimeDay }, c.newFirst),
+    step(
+      newFirstCost,
+      { P: inputs.newPrice, T: inputs.tradeIn ?? V, V, D: inputs.newDays * inputs.downtimeDay },
+      c.newFirst,
+    ),
     ...newWorking(c),
     step(mostWorth, { C_n: newYearly(c), A, a, E, r, V, D, K }, mostWorthPaying(c)),
   ];
@@ -54,13 +75,23 @@ function newWorking(c: Comparison): WorkingStep[] {
   const years = c.newYears ?? [];
   if (years.length === 0) {
     const a = capitalRecovery(r, c.newLife);
-    return [recovery(r, c.newLife, a), step(newCost, { N: c.newFirst, a, S: c.newResale, r, A: c.newRunning }, newYearly(c))];
+    return [
+      recovery(r, c.newLife, a),
+      step(newCost, { N: c.newFirst, a, S: c.newResale, r, A: c.newRunning }, newYearly(c)),
+    ];
   }
   const best = economicLife(c.newFirst, years, r);
   const n = best.years;
   const a = capitalRecovery(r, n);
   const W = years.slice(0, n).reduce((sum, y, k) => sum + y.cost * presentWorth(r, k + 1), 0);
-  return [recovery(r, n, a), step(newCostByYear, { N: c.newFirst, W, S: years[n - 1]?.resale ?? 0, r, n, a }, annualCosts(c.newFirst, years, r)[n - 1] ?? 0)];
+  return [
+    recovery(r, n, a),
+    step(
+      newCostByYear,
+      { N: c.newFirst, W, S: years[n - 1]?.resale ?? 0, r, n, a },
+      annualCosts(c.newFirst, years, r)[n - 1] ?? 0,
+    ),
+  ];
 }
 
 function recovery(r: number, n: number, a: number): WorkingStep {

@@ -28,10 +28,21 @@ export function repairsSoFar(price: number, share: number, exponent: number, hou
  * Example: 3,200, 15 %, 1,500 h, 500 h a year, 5 % -> 1.8133 and 0.22933.
  * Source: usace-ep-1110-1-8 (from memory).
  */
-export function ownershipPerHour(price: number, salvage: number, lifeHours: number, hoursPerYear: number, rate: number) {
+export function ownershipPerHour(
+  price: number,
+  salvage: number,
+  lifeHours: number,
+  hoursPerYear: number,
+  rate: number,
+) {
   const years = lifeHours / hoursPerYear;
   const average = ((years - 1) * (1 + salvage) + 2) / (2 * years);
-  return { years, average, depreciation: (price * (1 - salvage)) / lifeHours, money: (price * average * rate) / hoursPerYear };
+  return {
+    years,
+    average,
+    depreciation: (price * (1 - salvage)) / lifeHours,
+    money: (price * average * rate) / hoursPerYear,
+  };
 }
 
 /**
@@ -46,7 +57,13 @@ export function ownershipPerHour(price: number, salvage: number, lifeHours: numb
  * Example: 3,200, 0.6, 1.15, 1.1, 1,500 h -> 1.6192.
  * Source: usace-ep-1110-1-8.
  */
-export function repairPerHour(price: number, repair: number, economic: number, area: number, lifeHours: number): number {
+export function repairPerHour(
+  price: number,
+  repair: number,
+  economic: number,
+  area: number,
+  lifeHours: number,
+): number {
   return (price * repair * economic * area) / lifeHours;
 }
 

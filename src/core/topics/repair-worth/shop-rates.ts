@@ -14,7 +14,15 @@
  * Example: 28, 1.25, 62,400, 2, 2,080, 75 %, 25 % -> 66.67 and 88.89.
  * Source: common-practice.
  */
-export function labourRate(wage: number, burden: number, overhead: number, mechanics: number, paidHours: number, billable: number, margin: number) {
+export function labourRate(
+  wage: number,
+  burden: number,
+  overhead: number,
+  mechanics: number,
+  paidHours: number,
+  billable: number,
+  margin: number,
+) {
   const cost = (wage * burden + overhead / (mechanics * paidHours)) / billable;
   return { cost, rate: cost / (1 - margin) };
 }

@@ -54,7 +54,12 @@ export function simulate(c: Comparison, doubt: Doubt, draws: number, seed: numbe
   savings.sort();
   const at = (share: number) => savings[Math.min(draws - 1, Math.floor(share * draws))] ?? 0;
   const chance = cheaper / draws;
-  return { chance, error: Math.sqrt((chance * (1 - chance)) / draws), saving: { low: at(0.1), middle: at(0.5), high: at(0.9) }, repairYearly: cost / service };
+  return {
+    chance,
+    error: Math.sqrt((chance * (1 - chance)) / draws),
+    saving: { low: at(0.1), middle: at(0.5), high: at(0.9) },
+    repairYearly: cost / service,
+  };
 }
 
 function drawOne(c: Comparison, doubt: Doubt, random: () => number): { saving: number; cost: number; annuity: number } {

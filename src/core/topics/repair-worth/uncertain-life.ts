@@ -14,7 +14,10 @@ import { presentWorth } from '../../money/index.ts';
  * Source: weibull-conditional, engineering-economy-factors.
  */
 export function expectedService(life: Life, age: number, rate: number, horizon: number): number {
-  return Array.from({ length: Math.floor(horizon) }, (_, k) => survival(life, k + 1, age) * presentWorth(rate, k + 1)).reduce((a, b) => a + b, 0);
+  return Array.from(
+    { length: Math.floor(horizon) },
+    (_, k) => survival(life, k + 1, age) * presentWorth(rate, k + 1),
+  ).reduce((a, b) => a + b, 0);
 }
 
 /**

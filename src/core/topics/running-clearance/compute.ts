@@ -5,7 +5,16 @@ import { refuse, type Refusal, type Result, type Value } from '../../contract/re
 import { guarded } from '../../contract/guarded.ts';
 import { materialOf } from '../../materials/index.ts';
 import { fields } from './fields.ts';
-import { innerLoss, innerRacewayGuess, leastLeft, mostLeft, outerLoss, outerRacewayGuess, warmFit, warmthLoss } from './formulas.ts';
+import {
+  innerLoss,
+  innerRacewayGuess,
+  leastLeft,
+  mostLeft,
+  outerLoss,
+  outerRacewayGuess,
+  warmFit,
+  warmthLoss,
+} from './formulas.ts';
 import { countedShare, racewayGuess } from './loss.ts';
 import { lossesAt, totalOf, type Loss, type Setting } from './residual.ts';
 
@@ -22,7 +31,11 @@ export const compute = guarded(fields, (inputs): Result => {
   if (!start) return refuse('bore', 'clearance-outside-table', { got: inputs.bore });
   const tight = lossesAt(setting, inputs.shaftMost, inputs.housingMost);
   const loose = lossesAt(setting, inputs.shaftLeast, inputs.housingLeast);
-  const mid = lossesAt(setting, (inputs.shaftLeast + inputs.shaftMost) / 2, (inputs.housingLeast + inputs.housingMost) / 2);
+  const mid = lossesAt(
+    setting,
+    (inputs.shaftLeast + inputs.shaftMost) / 2,
+    (inputs.housingLeast + inputs.housingMost) / 2,
+  );
   const least = start.least - totalOf(tight);
   const most = start.most - totalOf(loose);
   const mean = (start.least + start.most) / 2 - totalOf(mid);
@@ -36,12 +49,46 @@ export const compute = guarded(fields, (inputs): Result => {
     span('left', 'Clearance left while running', mean, least, most, true),
     span('innerLoss', 'Lost on the shaft', mid.inner, loose.inner, tight.inner),
     span('outerLoss', 'Lost in the housing, warm', mid.outer, loose.outer, tight.outer),
-    { kind: 'quantity', key: 'heatLoss', label: 'Lost because the inner ring is warmer', value: tight.heat, units: micro },
-    { ...span('start', 'Clearance before fitting', (start.least + start.most) / 2, start.least, start.most), source: start.source },
-    { kind: 'quantity', key: 'coldLeast', label: 'Least clearance just after a start, housing still cold', value: start.least - totalOf(cold), units: micro },
+    {
+      kind: 'quantity',
+      key: 'heatLoss',
+      label: 'Lost because the inner ring is warmer',
+      value: tight.heat,
+      units: micro,
+    },
+    {
+      ...span('start', 'Clearance before fitting', (start.least + start.most) / 2, start.least, start.most),
+      source: start.source,
+    },
+    {
+      kind: 'quantity',
+      key: 'coldLeast',
+      label: 'Least clearance just after a start, housing still cold',
+      value: start.least - totalOf(cold),
+      units: micro,
+    },
     span('warmHousing', 'Housing interference left when warm', mid.warmFit, loose.warmFit, tight.warmFit),
-    ...(mid.warmFit < 0 && inputs.housingMost > 0 ? [{ kind: 'verdict', key: 'housingLoose', label: 'Outer ring', code: 'outer-loose-warm', level: 'note' } as const] : []),
-    ...(needed ? [{ kind: 'text', key: 'groupNeeded', label: 'Smallest group that always keeps clearance', value: needed } as const] : []),
+    ...(mid.warmFit < 0 && inputs.housingMost > 0
+      ? [
+          {
+            kind: 'verdict',
+            key: 'housingLoose',
+            label: 'Outer ring',
+            code: 'outer-loose-warm',
+            level: 'note',
+          } as const,
+        ]
+      : []),
+    ...(needed
+      ? [
+          {
+            kind: 'text',
+            key: 'groupNeeded',
+            label: 'Smallest group that always keeps clearance',
+            value: needed,
+          } as const,
+        ]
+      : []),
     groupTable(inputs.bore, tight, loose),
   ];
   return { ok: true, values, working, cautions: [] };
@@ -52,17 +99,30 @@ function settingOf(i: ClearanceInputs, working: WorkingStep[]): Setting {
   if (i.innerRaceway === undefined) working.push(step(innerRacewayGuess, { d: i.bore, D: i.outside }, guess.inner));
   if (i.outerRaceway === undefined) working.push(step(outerRacewayGuess, { d: i.bore, D: i.outside }, guess.outer));
   return {
-    bore: i.bore, outside: i.outside, innerRaceway: i.innerRaceway ?? guess.inner, outerRaceway: i.outerRaceway ?? guess.outer, shaftBore: i.shaftBore, housingOutside: i.housingOutside ?? Infinity,
-    shaft: materialOf(i.shaftMaterial), housing: materialOf(i.housingMaterial), ring: materialOf('bearing-steel'), difference: i.difference, housingRise: i.housingRise, surface: i.surface,
+    bore: i.bore,
+    outside: i.outside,
+    innerRaceway: i.innerRaceway ?? guess.inner,
+    outerRaceway: i.outerRaceway ?? guess.outer,
+    shaftBore: i.shaftBore,
+    housingOutside: i.housingOutside ?? Infinity,
+    shaft: materialOf(i.shaftMaterial),
+    housing: materialOf(i.housingMaterial),
+    ring: materialOf('bearing-steel'),
+    difference: i.difference,
+    housingRise: i.housingRise,
+    surface: i.surface,
   };
 }
 
 function refusal(i: ClearanceInputs, s: Setting): Refusal | undefined {
   if (i.bore >= i.outside) return refuse('bore', 'bore-too-large', { bore: i.bore, outside: i.outside });
-  if (s.innerRaceway <= s.bore * 1.01 || s.innerRaceway >= s.outerRaceway) return refuse('innerRaceway', 'raceway-order', { inner: s.innerRaceway, outer: s.outerRaceway });
-  if (s.outerRaceway >= s.outside * 0.995) return refuse('outerRaceway', 'raceway-order', { inner: s.innerRaceway, outer: s.outerRaceway });
+  if (s.innerRaceway <= s.bore * 1.01 || s.innerRaceway >= s.outerRaceway)
+    return refuse('innerRaceway', 'raceway-order', { inner: s.innerRaceway, outer: s.outerRaceway });
+  if (s.outerRaceway >= s.outside * 0.995)
+    return refuse('outerRaceway', 'raceway-order', { inner: s.innerRaceway, outer: s.outerRaceway });
   if (s.shaftBore >= s.bore * 0.98) return refuse('shaftBore', 'no-shaft-wall', { hole: s.shaftBore, bore: s.bore });
-  if (s.housingOutside <= s.outside * 1.01) return refuse('housingOutside', 'no-housing-wall', { outside: s.housingOutside, bearing: s.outside });
+  if (s.housingOutside <= s.outside * 1.01)
+    return refuse('housingOutside', 'no-housing-wall', { outside: s.housingOutside, bearing: s.outside });
   if (i.shaftLeast > i.shaftMost) return refuse('shaftLeast', 'least-above-most');
   return i.housingLeast > i.housingMost ? refuse('housingLeast', 'least-above-most') : undefined;
 }
@@ -73,10 +133,28 @@ interface Left {
   readonly most: number;
 }
 
-function addWorking(working: WorkingStep[], s: Setting, i: ClearanceInputs, tight: Loss, loose: Loss, { start, least, most }: Left): void {
+function addWorking(
+  working: WorkingStep[],
+  s: Setting,
+  i: ClearanceInputs,
+  tight: Loss,
+  loose: Loss,
+  { start, least, most }: Left,
+): void {
   working.push(
     step(innerLoss, { p_i: tight.innerPressure, d: s.bore, F: s.innerRaceway, E: s.ring.E }, tight.inner),
-    step(warmFit, { k: countedShare(s.outside, s.surface), I_h: i.housingMost, D: s.outside, alpha_h: s.housing.alpha, alpha_r: s.ring.alpha, dT_h: s.housingRise }, tight.warmFit),
+    step(
+      warmFit,
+      {
+        k: countedShare(s.outside, s.surface),
+        I_h: i.housingMost,
+        D: s.outside,
+        alpha_h: s.housing.alpha,
+        alpha_r: s.ring.alpha,
+        dT_h: s.housingRise,
+      },
+      tight.warmFit,
+    ),
     step(outerLoss, { p_o: tight.outerPressure, D: s.outside, G: s.outerRaceway, E: s.ring.E }, tight.outer),
     step(warmthLoss, { alpha_r: s.ring.alpha, G: s.outerRaceway, dT: s.difference }, tight.heat),
     step(leastLeft, { c_l: start.least, u_i: tight.inner, u_o: tight.outer, u_t: tight.heat }, least),
@@ -85,10 +163,18 @@ function addWorking(working: WorkingStep[], s: Setting, i: ClearanceInputs, tigh
 }
 
 function verdict(least: number, mean: number, most: number, group: string): Value {
-  const base = { kind: 'verdict', key: 'verdict', label: 'Running', main: true, data: { least, mean, most, group } } as const;
+  const base = {
+    kind: 'verdict',
+    key: 'verdict',
+    label: 'Running',
+    main: true,
+    data: { least, mean, most, group },
+  } as const;
   if (most < 0) return { ...base, code: 'always-preloaded', level: 'stop' };
   if (mean < 0) return { ...base, code: 'preloaded', level: 'caution' };
-  return least < 0 ? { ...base, code: 'may-preload', level: 'caution' } : { ...base, code: 'runs-clear', level: 'good' };
+  return least < 0
+    ? { ...base, code: 'may-preload', level: 'caution' }
+    : { ...base, code: 'runs-clear', level: 'good' };
 }
 
 function span(key: string, label: string, value: number, low: number, high: number, main = false): Value {
@@ -101,5 +187,17 @@ function groupTable(bore: number, tight: Loss, loose: Loss): Value {
     return c ? [[g, c.least, c.most, c.least - totalOf(tight), c.most - totalOf(loose)]] : [];
   });
   const column = (key: string, label: string) => ({ key, label, units: micro });
-  return { kind: 'table', key: 'groups', label: 'Every group with these fits', rows, columns: [{ key: 'group', label: 'Group' }, column('startLeast', 'New, least'), column('startMost', 'New, most'), column('least', 'Left, least'), column('most', 'Left, most')] };
+  return {
+    kind: 'table',
+    key: 'groups',
+    label: 'Every group with these fits',
+    rows,
+    columns: [
+      { key: 'group', label: 'Group' },
+      column('startLeast', 'New, least'),
+      column('startMost', 'New, most'),
+      column('least', 'Left, least'),
+      column('most', 'Left, most'),
+    ],
+  };
 }

@@ -5,11 +5,39 @@ export { fields } from './fields.ts';
 export { compute } from './compute.ts';
 export { blocks } from './blocks.ts';
 export { words } from './words.ts';
-export { countedShare, heatLoss, innerGrowth, outerShrink, racewayGuess, type RingJoint, type Surface } from './loss.ts';
+export {
+  countedShare,
+  heatLoss,
+  innerGrowth,
+  outerShrink,
+  racewayGuess,
+  type RingJoint,
+  type Surface,
+} from './loss.ts';
 export { lossesAt, totalOf, type Loss, type Setting } from './residual.ts';
 
 export const title = 'Running clearance';
 export const formulas = Object.values(all);
-export const sources = ['iso-5753-1', 'iso-5753-1-memory', 'shigley-press-fits', 'arithmetic', 'raceway-rule', 'fit-smoothing-memory', 'common-practice'];
+export const sources = [
+  'iso-5753-1',
+  'iso-5753-1-memory',
+  'shigley-press-fits',
+  'arithmetic',
+  'raceway-rule',
+  'fit-smoothing-memory',
+  'common-practice',
+];
 export const hazards: readonly string[] = [];
-export const example = { bore: '25 mm', outside: '52 mm', group: 'CN', shaftLeast: '2 µm', shaftMost: '21 µm', housingLeast: '-4 µm', housingMost: '39 µm', housingMaterial: 'aluminium-die-cast', housingOutside: '80 mm', difference: 10, housingRise: 40 };
+export const example = {
+  bore: '25 mm',
+  outside: '52 mm',
+  group: 'CN',
+  shaftLeast: '2 µm',
+  shaftMost: '21 µm',
+  housingLeast: '-4 µm',
+  housingMost: '39 µm',
+  housingMaterial: 'aluminium-die-cast',
+  housingOutside: '80 mm',
+  difference: 10,
+  housingRise: 40,
+};

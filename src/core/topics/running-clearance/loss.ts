@@ -21,7 +21,15 @@ export interface RingJoint {
  * Example: 25 mm bore, raceway 31 mm, 15 µm on solid steel -> 12.1 µm, which is delta * d / F. Source: shigley-press-fits.
  */
 export function innerGrowth(j: RingJoint, shaftBore: number, interference: number): number {
-  const joint: Joint = { diameter: j.diameter, hubOutside: j.raceway, shaftBore, hubE: j.ringE, hubNu: j.ringNu, shaftE: j.otherE, shaftNu: j.otherNu };
+  const joint: Joint = {
+    diameter: j.diameter,
+    hubOutside: j.raceway,
+    shaftBore,
+    hubE: j.ringE,
+    hubNu: j.ringNu,
+    shaftE: j.otherE,
+    shaftNu: j.otherNu,
+  };
   // (k_h - 1) = 2 d^2 / (F^2 - d^2)
   return (pressure(joint, interference) * (hubFactor(joint) - 1) * j.raceway) / j.ringE;
 }
@@ -34,7 +42,15 @@ export function innerGrowth(j: RingJoint, shaftBore: number, interference: numbe
  * Example: 52 mm, raceway 46.5 mm, 25 µm in an 80 mm aluminium boss -> 13.2 µm. Source: shigley-press-fits.
  */
 export function outerShrink(j: RingJoint, housingOutside: number, interference: number): number {
-  const joint: Joint = { diameter: j.diameter, hubOutside: housingOutside, shaftBore: j.raceway, hubE: j.otherE, hubNu: j.otherNu, shaftE: j.ringE, shaftNu: j.ringNu };
+  const joint: Joint = {
+    diameter: j.diameter,
+    hubOutside: housingOutside,
+    shaftBore: j.raceway,
+    hubE: j.otherE,
+    hubNu: j.otherNu,
+    shaftE: j.ringE,
+    shaftNu: j.ringNu,
+  };
   // (k_s + 1) = 2 D^2 / (D^2 - G^2)
   return (pressure(joint, interference) * (shaftFactor(joint) + 1) * j.raceway) / j.ringE;
 }

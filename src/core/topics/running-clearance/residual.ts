@@ -31,24 +31,62 @@ export interface Loss {
 }
 
 function inner(s: Setting): RingJoint {
-  return { diameter: s.bore, raceway: s.innerRaceway, ringE: s.ring.E, ringNu: s.ring.nu, otherE: s.shaft.E, otherNu: s.shaft.nu };
+  return {
+    diameter: s.bore,
+    raceway: s.innerRaceway,
+    ringE: s.ring.E,
+    ringNu: s.ring.nu,
+    otherE: s.shaft.E,
+    otherNu: s.shaft.nu,
+  };
 }
 
 function outer(s: Setting): RingJoint {
-  return { diameter: s.outside, raceway: s.outerRaceway, ringE: s.ring.E, ringNu: s.ring.nu, otherE: s.housing.E, otherNu: s.housing.nu };
+  return {
+    diameter: s.outside,
+    raceway: s.outerRaceway,
+    ringE: s.ring.E,
+    ringNu: s.ring.nu,
+    otherE: s.housing.E,
+    otherNu: s.housing.nu,
+  };
 }
 
 /** Losses for one pair of interferences [m]. */
 export function lossesAt(s: Setting, shaftInterference: number, housingInterference: number): Loss {
   const onShaft = countedShare(s.bore, s.surface) * shaftInterference;
-  const warmFit = countedShare(s.outside, s.surface) * housingInterference - warmLoss(s.outside, s.housing.alpha, s.ring.alpha, s.housingRise);
+  const warmFit =
+    countedShare(s.outside, s.surface) * housingInterference -
+    warmLoss(s.outside, s.housing.alpha, s.ring.alpha, s.housingRise);
   return {
     inner: innerGrowth(inner(s), s.shaftBore, onShaft),
     outer: outerShrink(outer(s), s.housingOutside, warmFit),
     heat: heatLoss(s.outerRaceway, s.ring.alpha, s.difference),
     warmFit,
-    innerPressure: pressure({ diameter: s.bore, hubOutside: s.innerRaceway, shaftBore: s.shaftBore, hubE: s.ring.E, hubNu: s.ring.nu, shaftE: s.shaft.E, shaftNu: s.shaft.nu }, onShaft),
-    outerPressure: pressure({ diameter: s.outside, hubOutside: s.housingOutside, shaftBore: s.outerRaceway, hubE: s.housing.E, hubNu: s.housing.nu, shaftE: s.ring.E, shaftNu: s.ring.nu }, warmFit),
+    innerPressure: pressure(
+      {
+        diameter: s.bore,
+        hubOutside: s.innerRaceway,
+        shaftBore: s.shaftBore,
+        hubE: s.ring.E,
+        hubNu: s.ring.nu,
+        shaftE: s.shaft.E,
+        shaftNu: s.shaft.nu,
+      },
+      onShaft,
+    ),
+    outerPressure: pressure(
+      {
+        diameter: s.outside,
+        hubOutside: s.housingOutside,
+        shaftBore: s.outerRaceway,
+        hubE: s.housing.E,
+        hubNu: s.housing.nu,
+        shaftE: s.ring.E,
+        shaftNu: s.ring.nu,
+      },
+      warmFit,
+    ),
   };
 }
 

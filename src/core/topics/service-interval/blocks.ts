@@ -6,28 +6,60 @@ import { daysForHours, dutyInterval, whicheverFirst } from './due.ts';
 import { greaseInterval } from './grease.ts';
 import { bestAge, costRate, flatBand, overhaulPeriod } from './replacement-age.ts';
 
-const hours = <const K extends string>(key: K, label: string) => ({ key, label, kind: 'quantity', dimension: 'time', units: ['h', 'h'], min: 0 }) as const;
-const number = <const K extends string>(key: K, label: string) => ({ key, label, kind: 'number', min: 0, above: true, max: 1e9 }) as const;
-const factor = <const K extends string>(key: K, label: string) => ({ ...number(key, label), default: 1, max: 1 }) as const;
-const day = <const K extends string>(key: K, label: string) => ({ key, label, kind: 'text', pattern: datePattern, patternSays: 'a day written YYYY-MM-DD' }) as const;
-const problem = (field: string, code: string, data: Readonly<Record<string, string>> = {}) => ({ problem: { field, code, data } });
+const hours = <const K extends string>(key: K, label: string) =>
+  ({ key, label, kind: 'quantity', dimension: 'time', units: ['h', 'h'], min: 0 }) as const;
+const number = <const K extends string>(key: K, label: string) =>
+  ({ key, label, kind: 'number', min: 0, above: true, max: 1e9 }) as const;
+const factor = <const K extends string>(key: K, label: string) =>
+  ({ ...number(key, label), default: 1, max: 1 }) as const;
+const day = <const K extends string>(key: K, label: string) =>
+  ({ key, label, kind: 'text', pattern: datePattern, patternSays: 'a day written YYYY-MM-DD' }) as const;
+const problem = (field: string, code: string, data: Readonly<Record<string, string>> = {}) => ({
+  problem: { field, code, data },
+});
 
 export const blocks = {
   due: block({
     what: 'when a service is due: hours shortened by the duty, or the calendar, whichever comes first',
     source: 'army-tm-service-intervals',
-    fields: defineFields([{ ...hours('base', 'Interval on clean work'), above: true }, factor('dust', 'Dust'), factor('water', 'Water'), factor('load', 'Load'), { ...hours('perWeek', 'Hours run in a week'), above: true }, { key: 'limit', label: 'At the latest after', kind: 'quantity', dimension: 'time', units: ['day', 'day'], min: 0, optional: true }]),
-    gives: { interval: { label: 'Interval', units: ['h', 'h'] }, days: { label: 'Days until due' }, weeks: { label: 'Weeks until due' }, by: { label: 'Which came first' } },
+    fields: defineFields([
+      { ...hours('base', 'Interval on clean work'), above: true },
+      factor('dust', 'Dust'),
+      factor('water', 'Water'),
+      factor('load', 'Load'),
+      { ...hours('perWeek', 'Hours run in a week'), above: true },
+      {
+        key: 'limit',
+        label: 'At the latest after',
+        kind: 'quantity',
+        dimension: 'time',
+        units: ['day', 'day'],
+        min: 0,
+        optional: true,
+      },
+    ]),
+    gives: {
+      interval: { label: 'Interval', units: ['h', 'h'] },
+      days: { label: 'Days until due' },
+      weeks: { label: 'Weeks until due' },
+      by: { label: 'Which came first' },
+    },
     run: (i) => {
       const interval = dutyInterval(i.base, i);
-      const due = whicheverFirst(daysForHours(interval, i.perWeek, 1), i.limit === undefined ? undefined : i.limit / 86400);
+      const due = whicheverFirst(
+        daysForHours(interval, i.perWeek, 1),
+        i.limit === undefined ? undefined : i.limit / 86400,
+      );
       return { interval, days: due.days, weeks: due.days / 7, by: due.by };
     },
   }),
   'date-after': block({
     what: 'the day so many days after another',
     source: 'days-from-civil',
-    fields: defineFields([day('date', 'Day'), { key: 'days', label: 'Days', kind: 'count', min: -1000000, max: 1000000 }]),
+    fields: defineFields([
+      day('date', 'Day'),
+      { key: 'days', label: 'Days', kind: 'count', min: -1000000, max: 1000000 },
+    ]),
     gives: { date: { label: 'Day' } },
     run: (i) => {
       const start = dayNumber(i.date);
@@ -48,8 +80,20 @@ export const blocks = {
   'replacement-age': block({
     what: 'age at which replacing a part by the clock costs least',
     source: 'barlow-age-replacement',
-    fields: defineFields([number('shape', 'Weibull shape'), number('scale', 'Weibull scale'), number('planned', 'Changing it in time'), number('failure', 'A failure')]),
-    gives: { age: { label: 'Age' }, rate: { label: 'Cost for each unit of time' }, runToFailure: { label: 'The same, run until it fails' }, saves: { label: 'Saved', units: ['%', '%'] }, bandLow: { label: 'Within 5 % from' }, bandHigh: { label: 'Within 5 % to' } },
+    fields: defineFields([
+      number('shape', 'Weibull shape'),
+      number('scale', 'Weibull scale'),
+      number('planned', 'Changing it in time'),
+      number('failure', 'A failure'),
+    ]),
+    gives: {
+      age: { label: 'Age' },
+      rate: { label: 'Cost for each unit of time' },
+      runToFailure: { label: 'The same, run until it fails' },
+      saves: { label: 'Saved', units: ['%', '%'] },
+      bandLow: { label: 'Within 5 % from' },
+      bandHigh: { label: 'Within 5 % to' },
+    },
     run: (i) => {
       const life = { shape: i.shape, scale: i.scale };
       const runToFailure = costRate(life, i, Infinity);
@@ -57,27 +101,57 @@ export const blocks = {
       if (age === undefined) return { runToFailure };
       const rate = costRate(life, i, age);
       const band = flatBand(life, i, age, 0.05);
-      return { age, rate, runToFailure, saves: 1 - rate / runToFailure, bandLow: band.low, ...(band.high === Infinity ? {} : { bandHigh: band.high }) };
+      return {
+        age,
+        rate,
+        runToFailure,
+        saves: 1 - rate / runToFailure,
+        bandLow: band.low,
+        ...(band.high === Infinity ? {} : { bandHigh: band.high }),
+      };
     },
   }),
   'overhaul-period': block({
     what: 'time between overhauls when failures in between are only patched',
     source: 'barlow-age-replacement',
-    fields: defineFields([number('shape', 'Weibull shape'), number('scale', 'Weibull scale'), number('overhaul', 'Overhaul'), number('patch', 'Patching a failure')]),
+    fields: defineFields([
+      number('shape', 'Weibull shape'),
+      number('scale', 'Weibull scale'),
+      number('overhaul', 'Overhaul'),
+      number('patch', 'Patching a failure'),
+    ]),
     gives: { period: { label: 'Time between overhauls' }, rate: { label: 'Cost for each unit of time' } },
-    run: (i) => overhaulPeriod({ shape: i.shape, scale: i.scale }, i.overhaul, i.patch) ?? problem('shape', 'not-above', { got: String(i.shape) }),
+    run: (i) =>
+      overhaulPeriod({ shape: i.shape, scale: i.scale }, i.overhaul, i.patch) ??
+      problem('shape', 'not-above', { got: String(i.shape) }),
   }),
   'interval-for-reliability': block({
     what: 'age that a wanted share of parts reaches',
     source: 'weibull-conditional',
-    fields: defineFields([number('shape', 'Weibull shape'), number('scale', 'Weibull scale'), { key: 'reach', label: 'Share that must reach it', kind: 'quantity', dimension: 'ratio', units: ['%', '%'], min: 0, above: true, max: 100 }]),
+    fields: defineFields([
+      number('shape', 'Weibull shape'),
+      number('scale', 'Weibull scale'),
+      {
+        key: 'reach',
+        label: 'Share that must reach it',
+        kind: 'quantity',
+        dimension: 'ratio',
+        units: ['%', '%'],
+        min: 0,
+        above: true,
+        max: 100,
+      },
+    ]),
     gives: { age: { label: 'Age' } },
     run: (i) => ({ age: ageAtShare({ shape: i.shape, scale: i.scale }, 1 - i.reach) }),
   }),
   'scale-from-l10': block({
     what: 'Weibull scale and middle life of a bearing from the life nine in ten reach',
     source: 'iso-281-weibull',
-    fields: defineFields([number('shape', 'Weibull shape'), { ...number('l10', 'Life nine in ten reach'), default: 1 }]),
+    fields: defineFields([
+      number('shape', 'Weibull shape'),
+      { ...number('l10', 'Life nine in ten reach'), default: 1 },
+    ]),
     gives: { scale: { label: 'Scale' }, middle: { label: 'Life half of them reach' }, mean: { label: 'Mean life' } },
     run: (i) => {
       const scale = i.l10 / (-Math.log(0.9)) ** (1 / i.shape);
@@ -87,7 +161,16 @@ export const blocks = {
   'fit-records': block({
     what: 'Weibull shape and scale from hours at failure, parts still good counted in',
     source: 'lieblein-zelen-1956',
-    fields: defineFields([{ key: 'records', label: 'Records', kind: 'rows', minRows: 2, maxRows: 500, columns: [number('time', 'Time'), { key: 'failed', label: 'It had failed', kind: 'yes-no', default: true }] }]),
+    fields: defineFields([
+      {
+        key: 'records',
+        label: 'Records',
+        kind: 'rows',
+        minRows: 2,
+        maxRows: 500,
+        columns: [number('time', 'Time'), { key: 'failed', label: 'It had failed', kind: 'yes-no', default: true }],
+      },
+    ]),
     gives: { shape: { label: 'Shape' }, scale: { label: 'Scale' } },
     run: (i) => {
       const life = fitLife(i.records);
@@ -98,14 +181,41 @@ export const blocks = {
     what: 'hours between greasings of a bearing with a nipple',
     source: 'relubrication-formula',
     fields: defineFields([
-      { key: 'rotation', label: 'Speed', kind: 'quantity', dimension: 'rotation', units: ['rpm', 'rpm'], min: 0, above: true },
+      {
+        key: 'rotation',
+        label: 'Speed',
+        kind: 'quantity',
+        dimension: 'rotation',
+        units: ['rpm', 'rpm'],
+        min: 0,
+        above: true,
+      },
       { key: 'bore', label: 'Bore', kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 0, above: true },
-      { key: 'bearing', label: 'Bearing', kind: 'choice', default: 'ball', options: [{ value: 'ball', label: 'Deep-groove ball' }, { value: 'roller', label: 'Cylindrical roller or needle' }, { value: 'other', label: 'Spherical, tapered or thrust' }] },
-      factor('temperature', 'Temperature'), factor('load', 'Load'), factor('surroundings', 'Surroundings'),
+      {
+        key: 'bearing',
+        label: 'Bearing',
+        kind: 'choice',
+        default: 'ball',
+        options: [
+          { value: 'ball', label: 'Deep-groove ball' },
+          { value: 'roller', label: 'Cylindrical roller or needle' },
+          { value: 'other', label: 'Spherical, tapered or thrust' },
+        ],
+      },
+      factor('temperature', 'Temperature'),
+      factor('load', 'Load'),
+      factor('surroundings', 'Surroundings'),
     ]),
     gives: { interval: { label: 'Interval', units: ['h', 'h'] } },
     run: (i) => {
-      const interval = greaseInterval(i.rotation, i.bore, { ball: 10, roller: 5, other: 1 }[i.bearing], i.temperature, i.load, i.surroundings);
+      const interval = greaseInterval(
+        i.rotation,
+        i.bore,
+        { ball: 10, roller: 5, other: 1 }[i.bearing],
+        i.temperature,
+        i.load,
+        i.surroundings,
+      );
       return interval > 0 ? { interval } : problem('rotation', 'too-fast-to-grease');
     },
   }),

@@ -16,10 +16,20 @@ export function dueEvents(list: readonly DueLine[], site: string): CalendarEvent
     const name = `${slug(d.machine)}.${slug(d.task)}`;
     const number = (times.get(name) ?? 0) + 1;
     times.set(name, number);
-    return { uid: `${number === 1 ? name : `${name}.${number}`}@${site}`, date: d.date, title: `${d.machine}: ${d.task}`, note: d.by === 'hours' ? 'Due by its hours.' : 'Due by the calendar.' };
+    return {
+      uid: `${number === 1 ? name : `${name}.${number}`}@${site}`,
+      date: d.date,
+      title: `${d.machine}: ${d.task}`,
+      note: d.by === 'hours' ? 'Due by its hours.' : 'Due by the calendar.',
+    };
   });
 }
 
 function slug(text: string): string {
-  return text.toLowerCase().replace(/[^\p{L}\p{N}]+/gu, '-').replace(/^-|-$/g, '') || 'x';
+  return (
+    text
+      .toLowerCase()
+      .replace(/[^\p{L}\p{N}]+/gu, '-')
+      .replace(/^-|-$/g, '') || 'x'
+  );
 }

@@ -5,7 +5,15 @@ import { clockProblems, clockValues } from './by-the-clock.ts';
 import { dutyInterval } from './due.ts';
 import { fields } from './fields.ts';
 import { calendarLeft, daysByHours, first, floor, interval } from './formulas.ts';
-import { daysOf, dutyOf, listProblems, sortedList, type DueLine, type ServiceInputs, type TaskRow } from './read-list.ts';
+import {
+  daysOf,
+  dutyOf,
+  listProblems,
+  sortedList,
+  type DueLine,
+  type ServiceInputs,
+  type TaskRow,
+} from './read-list.ts';
 
 export const compute = guarded(fields, (inputs): Result => {
   const problems = [...listProblems(inputs), ...clockProblems(inputs)];
@@ -23,25 +31,59 @@ export const compute = guarded(fields, (inputs): Result => {
 
 function soonest(next: DueLine): Value[] {
   const verdict: VerdictValue = {
-    kind: 'verdict', key: 'verdict', label: 'Next', code: next.days < 0 ? 'overdue' : next.by === 'hours' ? 'due-by-hours' : 'due-by-calendar', level: next.days < 0 ? 'caution' : 'good',
-    data: { machine: next.machine, task: next.task, date: next.date, days: Math.abs(next.days) }, main: true,
+    kind: 'verdict',
+    key: 'verdict',
+    label: 'Next',
+    code: next.days < 0 ? 'overdue' : next.by === 'hours' ? 'due-by-hours' : 'due-by-calendar',
+    level: next.days < 0 ? 'caution' : 'good',
+    data: { machine: next.machine, task: next.task, date: next.date, days: Math.abs(next.days) },
+    main: true,
   };
   return [
     verdict,
     { kind: 'text', key: 'dueDate', label: 'Due on', value: next.date, main: true },
     { kind: 'count', key: 'dueDays', label: 'Days from the start', value: next.days },
-    ...(next.interval === undefined ? [] : [{ kind: 'quantity', key: 'interval', label: 'Interval under this duty', value: next.interval, units: ['h', 'h'], decimals: [1, 1] } as const]),
-    ...(next.hoursLeft === undefined ? [] : [{ kind: 'quantity', key: 'hoursLeft', label: 'Hours still to run', value: next.hoursLeft, units: ['h', 'h'], decimals: [1, 1] } as const]),
+    ...(next.interval === undefined
+      ? []
+      : [
+          {
+            kind: 'quantity',
+            key: 'interval',
+            label: 'Interval under this duty',
+            value: next.interval,
+            units: ['h', 'h'],
+            decimals: [1, 1],
+          } as const,
+        ]),
+    ...(next.hoursLeft === undefined
+      ? []
+      : [
+          {
+            kind: 'quantity',
+            key: 'hoursLeft',
+            label: 'Hours still to run',
+            value: next.hoursLeft,
+            units: ['h', 'h'],
+            decimals: [1, 1],
+          } as const,
+        ]),
     { kind: 'text', key: 'dueBy', label: 'Which came first', value: next.by },
   ];
 }
 
 function fleet(list: readonly DueLine[]): Value {
   return {
-    kind: 'table', key: 'list', label: 'All machines, soonest first',
+    kind: 'table',
+    key: 'list',
+    label: 'All machines, soonest first',
     columns: [
-      { key: 'date', label: 'Due on' }, { key: 'days', label: 'In days' }, { key: 'machine', label: 'Machine' }, { key: 'task', label: 'What is done' },
-      { key: 'interval', label: 'Interval', units: ['h', 'h'], decimals: 1 }, { key: 'left', label: 'Still to run', units: ['h', 'h'], decimals: 1 }, { key: 'by', label: 'Goes by' },
+      { key: 'date', label: 'Due on' },
+      { key: 'days', label: 'In days' },
+      { key: 'machine', label: 'Machine' },
+      { key: 'task', label: 'What is done' },
+      { key: 'interval', label: 'Interval', units: ['h', 'h'], decimals: 1 },
+      { key: 'left', label: 'Still to run', units: ['h', 'h'], decimals: 1 },
+      { key: 'by', label: 'Goes by' },
     ],
     rows: list.map((d) => [d.date, d.days, d.machine, d.task, d.interval ?? null, d.hoursLeft ?? null, d.by]),
   };
@@ -50,11 +92,23 @@ function fleet(list: readonly DueLine[]): Value {
 /** Why a factor is what it is, in plain words: none of them is published for saws. */
 function factors(inputs: ServiceInputs): Value {
   const defaults = fields.filter((f) => f.kind === 'number');
-  const standing = (key: string, value: number) => (defaults.find((f) => f.key === key)?.default === value ? 'assumption, no published figure' : 'the shop’s own');
-  const named = [['Dusty', 'dustyFactor', inputs.dustyFactor], ['Heavy dust or dry slurry', 'heavyFactor', inputs.heavyFactor], ['Cuts wet', 'waterFactor', inputs.waterFactor], ['Heavy load', 'loadFactor', inputs.loadFactor]] as const;
+  const standing = (key: string, value: number) =>
+    defaults.find((f) => f.key === key)?.default === value ? 'assumption, no published figure' : 'the shop’s own';
+  const named = [
+    ['Dusty', 'dustyFactor', inputs.dustyFactor],
+    ['Heavy dust or dry slurry', 'heavyFactor', inputs.heavyFactor],
+    ['Cuts wet', 'waterFactor', inputs.waterFactor],
+    ['Heavy load', 'loadFactor', inputs.loadFactor],
+  ] as const;
   return {
-    kind: 'table', key: 'factors', label: 'What shortens the hours, and where the figure comes from',
-    columns: [{ key: 'duty', label: 'Duty' }, { key: 'factor', label: 'Hours times', decimals: 2 }, { key: 'from', label: 'From' }],
+    kind: 'table',
+    key: 'factors',
+    label: 'What shortens the hours, and where the figure comes from',
+    columns: [
+      { key: 'duty', label: 'Duty' },
+      { key: 'factor', label: 'Hours times', decimals: 2 },
+      { key: 'from', label: 'From' },
+    ],
     rows: named.map(([label, key, value]) => [label, value, standing(key, value)]),
   };
 }
@@ -73,7 +127,9 @@ function soonestWorking(inputs: ServiceInputs): WorkingStep[] {
     step(interval, { t_b: row.base, f_d: duty.dust, f_w: duty.water, f_l: duty.load }, plain),
     ...(t > plain ? [step(floor, { s: inputs.least, t_b: row.base }, t)] : []),
     step(daysByHours, { t, u: row.since, h: row.perDay, w: row.daysPerWeek }, byHours),
-    ...(byCalendar === undefined ? [] : [step(first, { d_h: byHours, d_c: byCalendar }, Math.min(byHours, byCalendar))]),
+    ...(byCalendar === undefined
+      ? []
+      : [step(first, { d_h: byHours, d_c: byCalendar }, Math.min(byHours, byCalendar))]),
   ];
 }
 

@@ -51,5 +51,7 @@ export interface Due {
  * Source: army-tm-service-intervals (the rule).
  */
 export function whicheverFirst(byHours: number, byCalendar?: number): Due {
-  return byCalendar !== undefined && byCalendar < byHours ? { days: byCalendar, by: 'calendar' } : { days: byHours, by: 'hours' };
+  return byCalendar !== undefined && byCalendar < byHours
+    ? { days: byCalendar, by: 'calendar' }
+    : { days: byHours, by: 'hours' };
 }

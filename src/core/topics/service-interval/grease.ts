@@ -12,7 +12,19 @@
  * Example: 4500 1/min, 25 mm, 10, 0.5, 1, 0.3 -> 783.33 h.
  * Source: relubrication-formula.
  */
-export function greaseInterval(rotation: number, bore: number, kind: number, temperature: number, load: number, surroundings: number): number {
+export function greaseInterval(
+  rotation: number,
+  bore: number,
+  kind: number,
+  temperature: number,
+  load: number,
+  surroundings: number,
+): number {
   const [perMinute, millimetres] = [rotation * 60, bore * 1000];
-  return Math.max(0, kind * (14e6 / (perMinute * Math.sqrt(millimetres)) - 4 * millimetres) * temperature * load * surroundings) * 3600;
+  return (
+    Math.max(
+      0,
+      kind * (14e6 / (perMinute * Math.sqrt(millimetres)) - 4 * millimetres) * temperature * load * surroundings,
+    ) * 3600
+  );
 }

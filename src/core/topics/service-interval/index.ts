@@ -13,14 +13,51 @@ export { greaseInterval } from './grease.ts';
 
 export const title = 'Service interval';
 export const formulas = Object.values(all);
-export const sources = ['arithmetic', 'common-practice', 'duty-scaling', 'army-tm-service-intervals', 'weibull-conditional', 'barlow-age-replacement', 'days-from-civil', 'iso-281-weibull', 'lieblein-zelen-1956', 'relubrication-formula'];
+export const sources = [
+  'arithmetic',
+  'common-practice',
+  'duty-scaling',
+  'army-tm-service-intervals',
+  'weibull-conditional',
+  'barlow-age-replacement',
+  'days-from-civil',
+  'iso-281-weibull',
+  'lieblein-zelen-1956',
+  'relubrication-formula',
+];
 export const hazards = ['unexpected-start'];
 export const example = {
   start: '2026-03-02',
   tasks: [
-    { machine: 'MP-350 no. 1', task: 'Check the belt, clean its grooves', base: '10 h', dust: 'dusty', perDay: '2 h', daysPerWeek: 5, since: '3 h' },
-    { machine: 'MP-350 no. 1', task: 'Look in the cylinder', base: '100 h', dust: 'dusty', perDay: '2 h', daysPerWeek: 5, since: '20 h' },
-    { machine: 'MP-500', task: 'Oil and oil filter', base: '100 h', limit: '91 day', dust: 'dusty', perDay: '1.5 h', daysPerWeek: 4, last: '2026-01-12', since: '18 h' },
+    {
+      machine: 'MP-350 no. 1',
+      task: 'Check the belt, clean its grooves',
+      base: '10 h',
+      dust: 'dusty',
+      perDay: '2 h',
+      daysPerWeek: 5,
+      since: '3 h',
+    },
+    {
+      machine: 'MP-350 no. 1',
+      task: 'Look in the cylinder',
+      base: '100 h',
+      dust: 'dusty',
+      perDay: '2 h',
+      daysPerWeek: 5,
+      since: '20 h',
+    },
+    {
+      machine: 'MP-500',
+      task: 'Oil and oil filter',
+      base: '100 h',
+      limit: '91 day',
+      dust: 'dusty',
+      perDay: '1.5 h',
+      daysPerWeek: 4,
+      last: '2026-01-12',
+      since: '18 h',
+    },
   ],
   replace: true,
 };

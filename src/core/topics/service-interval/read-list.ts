@@ -25,7 +25,11 @@ export interface DueLine {
 
 /** Factors of a duty. 1 stands for "does not shorten it". */
 export function dutyOf(row: Pick<TaskRow, 'dust' | 'water' | 'load'>, inputs: ServiceInputs): Duty {
-  return { dust: dustFactor(row.dust, inputs), water: row.water ? inputs.waterFactor : 1, load: row.load ? inputs.loadFactor : 1 };
+  return {
+    dust: dustFactor(row.dust, inputs),
+    water: row.water ? inputs.waterFactor : 1,
+    load: row.load ? inputs.loadFactor : 1,
+  };
 }
 
 export function dustFactor(dust: 'clean' | 'dusty' | 'heavy', inputs: ServiceInputs): number {
@@ -33,11 +37,22 @@ export function dustFactor(dust: 'clean' | 'dusty' | 'heavy', inputs: ServiceInp
 }
 
 /** Days by the hours and by the calendar, from the start; either may be missing, not both. */
-export function daysOf(row: TaskRow, inputs: ServiceInputs): { readonly byHours?: number; readonly byCalendar?: number } {
+export function daysOf(
+  row: TaskRow,
+  inputs: ServiceInputs,
+): { readonly byHours?: number; readonly byCalendar?: number } {
   const start = dayNumber(inputs.start) ?? 0;
   const gone = start - (dayNumber(row.last ?? inputs.start) ?? start);
   return {
-    ...(row.base === undefined ? {} : { byHours: daysForHours(dutyInterval(row.base, dutyOf(row, inputs), inputs.least) - row.since, row.perDay, row.daysPerWeek) }),
+    ...(row.base === undefined
+      ? {}
+      : {
+          byHours: daysForHours(
+            dutyInterval(row.base, dutyOf(row, inputs), inputs.least) - row.since,
+            row.perDay,
+            row.daysPerWeek,
+          ),
+        }),
     ...(row.limit === undefined ? {} : { byCalendar: row.limit / 86400 - gone }),
   };
 }
@@ -45,13 +60,20 @@ export function daysOf(row: TaskRow, inputs: ServiceInputs): { readonly byHours?
 /** Works out a row. Days are rounded down, so that nothing is done a day late. */
 export function dueLine(row: TaskRow, inputs: ServiceInputs): DueLine {
   const { byHours, byCalendar } = daysOf(row, inputs);
-  const due = byHours === undefined ? { days: byCalendar ?? 0, by: 'calendar' as const } : whicheverFirst(byHours, byCalendar);
+  const due =
+    byHours === undefined ? { days: byCalendar ?? 0, by: 'calendar' as const } : whicheverFirst(byHours, byCalendar);
   const interval = row.base === undefined ? undefined : dutyInterval(row.base, dutyOf(row, inputs), inputs.least);
   const start = dayNumber(inputs.start) ?? 0;
   const days = dayInCalendar(start + Math.floor(due.days + 1e-9)) - start;
   return {
-    machine: row.machine, task: row.task, interval, hoursLeft: interval === undefined ? undefined : interval - row.since,
-    days, date: dateText(start + days), by: due.by, duty: dutyOf(row, inputs),
+    machine: row.machine,
+    task: row.task,
+    interval,
+    hoursLeft: interval === undefined ? undefined : interval - row.since,
+    days,
+    date: dateText(start + days),
+    by: due.by,
+    duty: dutyOf(row, inputs),
   };
 }
 
@@ -61,11 +83,13 @@ export function listProblems(inputs: ServiceInputs): Problem[] {
   if (start === undefined) problems.push({ field: 'start', code: 'no-such-day', data: { got: inputs.start } });
   inputs.tasks.forEach((row, k) => {
     const at = `tasks.${k + 1}`;
-    if (row.base === undefined && row.limit === undefined) problems.push({ field: `${at}.base`, code: 'no-interval', data: { task: row.task } });
+    if (row.base === undefined && row.limit === undefined)
+      problems.push({ field: `${at}.base`, code: 'no-interval', data: { task: row.task } });
     if (row.last === undefined) return;
     const last = dayNumber(row.last);
     if (last === undefined) problems.push({ field: `${at}.last`, code: 'no-such-day', data: { got: row.last } });
-    else if (start !== undefined && last > start) problems.push({ field: `${at}.last`, code: 'done-after-start', data: { got: row.last, start: inputs.start } });
+    else if (start !== undefined && last > start)
+      problems.push({ field: `${at}.last`, code: 'done-after-start', data: { got: row.last, start: inputs.start } });
   });
   return problems;
 }

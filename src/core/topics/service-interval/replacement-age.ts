@@ -55,7 +55,12 @@ export function balance(life: Life, age: number): number {
  * @returns low and high [time]; high is Infinity when running to failure is within the share too
  * Source: barlow-age-replacement.
  */
-export function flatBand(life: Life, costs: Costs, best: number, share: number): { readonly low: number; readonly high: number } {
+export function flatBand(
+  life: Life,
+  costs: Costs,
+  best: number,
+  share: number,
+): { readonly low: number; readonly high: number } {
   const limit = costRate(life, costs, best) * (1 + share);
   const within = (age: number) => costRate(life, costs, age) <= limit;
   const edge = (inside: number, outside: number) => {
@@ -80,7 +85,11 @@ export function flatBand(life: Life, costs: Costs, best: number, share: number):
  * Example: b = 1.5, eta = 1, 0.01 and 1 -> 0.073681 and 0.407163.
  * Source: barlow-age-replacement (closed form from memory).
  */
-export function overhaulPeriod(life: Life, overhaul: number, patch: number): { readonly period: number; readonly rate: number } | undefined {
+export function overhaulPeriod(
+  life: Life,
+  overhaul: number,
+  patch: number,
+): { readonly period: number; readonly rate: number } | undefined {
   if (life.shape <= 1 || overhaul <= 0 || patch <= 0) return undefined;
   const period = life.scale * (overhaul / (patch * (life.shape - 1))) ** (1 / life.shape);
   return { period, rate: (overhaul + patch * (period / life.scale) ** life.shape) / period };

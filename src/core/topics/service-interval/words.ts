@@ -1,16 +1,23 @@
 import type { Words } from '../../contract/words.ts';
 
-const days = (n: number | string | undefined) => (Number(n) === 0 ? 'today' : Number(n) === 1 ? 'in 1 day' : `in ${n} days`);
+const days = (n: number | string | undefined) =>
+  Number(n) === 0 ? 'today' : Number(n) === 1 ? 'in 1 day' : `in ${n} days`;
 
 export const words: Words = {
   verdicts: {
-    overdue: (d) => `${d['machine']}: ${d['task']}. Overdue by ${d['days']} ${Number(d['days']) === 1 ? 'day' : 'days'}, since ${d['date']}.`,
+    overdue: (d) =>
+      `${d['machine']}: ${d['task']}. Overdue by ${d['days']} ${Number(d['days']) === 1 ? 'day' : 'days'}, since ${d['date']}.`,
     'due-by-hours': (d) => `${d['machine']}: ${d['task']}. Due on ${d['date']}, ${days(d['days'])}, by its hours.`,
-    'due-by-calendar': (d) => `${d['machine']}: ${d['task']}. Due on ${d['date']}, ${days(d['days'])}, by the calendar.`,
-    'clock-pays': (d) => `Replacing the part by the clock pays: at the age of least cost it saves ${d['saves']} % against running it until it fails.`,
-    'clock-hardly-pays': (d) => `Replacing the part by the clock hardly pays: it saves ${d['saves']} % against running the part until it fails. Inspect it at every service and replace it on what you see.`,
-    'clock-does-not-wear': () => 'Do not replace the part by the clock. With a shape of 1 or less an old part fails no sooner than a new one. Inspect it, and look for poor fitting if new ones fail early.',
-    'clock-failure-is-cheap': () => 'Do not replace the part by the clock. A failure costs no more than changing the part in time: run it until it fails.',
+    'due-by-calendar': (d) =>
+      `${d['machine']}: ${d['task']}. Due on ${d['date']}, ${days(d['days'])}, by the calendar.`,
+    'clock-pays': (d) =>
+      `Replacing the part by the clock pays: at the age of least cost it saves ${d['saves']} % against running it until it fails.`,
+    'clock-hardly-pays': (d) =>
+      `Replacing the part by the clock hardly pays: it saves ${d['saves']} % against running the part until it fails. Inspect it at every service and replace it on what you see.`,
+    'clock-does-not-wear': () =>
+      'Do not replace the part by the clock. With a shape of 1 or less an old part fails no sooner than a new one. Inspect it, and look for poor fitting if new ones fail early.',
+    'clock-failure-is-cheap': () =>
+      'Do not replace the part by the clock. A failure costs no more than changing the part in time: run it until it fails.',
   },
   problems: {
     'no-such-day': (d) => `"${d['got']}" is no day of the calendar. Write it YYYY-MM-DD, like 2026-03-14.`,

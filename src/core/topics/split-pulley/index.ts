@@ -12,4 +12,16 @@ export const title = 'Split pulley';
 export const formulas = Object.values(all);
 export const sources = ['geometry'];
 export const hazards = ['moving-belt', 'blade-overspeed'];
-export const example = { closedDiameter: '100 mm', angle: '38°', gapStart: '5 mm', gapEnd: '0 mm', drivePulley: '90 mm', centre: '300 mm', beltLength: '897 mm', thread: '1.25 mm', step: 'quarter', beltWidth: '13 mm', beltWidthNow: '12.8 mm' };
+export const example = {
+  closedDiameter: '100 mm',
+  angle: '38°',
+  gapStart: '5 mm',
+  gapEnd: '0 mm',
+  drivePulley: '90 mm',
+  centre: '300 mm',
+  beltLength: '897 mm',
+  thread: '1.25 mm',
+  step: 'quarter',
+  beltWidth: '13 mm',
+  beltWidthNow: '12.8 mm',
+};

@@ -13,7 +13,15 @@ export interface State {
  * @param stepGap how much each pass closes the gap [m], > 0 @param most rows at most; passes in between are left out evenly
  * @returns states from open to closed; the last is always the closed one
  */
-export function statesOf(c: Cones, drive: number, centre: number, from: number, to: number, stepGap: number, most: number): State[] {
+export function statesOf(
+  c: Cones,
+  drive: number,
+  centre: number,
+  from: number,
+  to: number,
+  stepGap: number,
+  most: number,
+): State[] {
   const last = Math.max(1, Math.ceil((from - to) / stepGap - 1e-9));
   const rows = Math.min(last, most - 1);
   return Array.from({ length: rows + 1 }, (_, i) => {

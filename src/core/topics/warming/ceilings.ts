@@ -38,10 +38,24 @@ export function warmLabel(part: 'housing' | 'ring', needed: number, ceiling: Cei
 }
 
 /** Whether the temperature needed is allowed, and what to do when not. */
-export function ceilingVerdict(part: 'housing' | 'ring', needed: number, room: number, ceiling: Ceiling, sealed: boolean): Value {
-  const base = { kind: 'verdict', key: 'warmVerdict', label: 'Can it be warmed that far', main: true, data: { needed, ceiling: ceiling.temperature }, source: ceiling.source } as const;
+export function ceilingVerdict(
+  part: 'housing' | 'ring',
+  needed: number,
+  room: number,
+  ceiling: Ceiling,
+  sealed: boolean,
+): Value {
+  const base = {
+    kind: 'verdict',
+    key: 'warmVerdict',
+    label: 'Can it be warmed that far',
+    main: true,
+    data: { needed, ceiling: ceiling.temperature },
+    source: ceiling.source,
+  } as const;
   if (needed <= room + 0.5) return { ...base, code: 'warm-not-needed', level: 'good' };
-  if (needed <= ceiling.temperature) return { ...base, code: part === 'housing' ? 'warm-housing-ok' : 'warm-ring-ok', level: 'good' };
+  if (needed <= ceiling.temperature)
+    return { ...base, code: part === 'housing' ? 'warm-housing-ok' : 'warm-ring-ok', level: 'good' };
   if (part === 'housing') return { ...base, code: 'warm-housing-over', level: 'stop' };
   return { ...base, code: sealed ? 'warm-sealed-over' : 'warm-ring-over', level: 'stop' };
 }

@@ -13,7 +13,14 @@ export const airCooling = { low: 6, usual: 12, high: 25 } as const;
  * Assumes no contact with cold metal: once the cold bearing touches, it is seconds.
  * Source: lumped-cooling.
  */
-export function coolingTime(wall: number, density: number, heat: number, transfer: number, from: number, to: number): number {
+export function coolingTime(
+  wall: number,
+  density: number,
+  heat: number,
+  transfer: number,
+  from: number,
+  to: number,
+): number {
   if (to <= 0 || from <= to) return 0;
   return ((density * heat * wall) / 2 / transfer) * Math.log(from / to);
 }

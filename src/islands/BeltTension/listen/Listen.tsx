@@ -16,13 +16,32 @@ export function Listen({ id, fill }: UnderBoxProps) {
   return (
     <div class="listen" id={`${id}-listen`} data-listening={state}>
       <div class="listen-row">
-        <button type="button" class="calc-button" onClick={on ? stop : () => void start()} disabled={state === 'asking'}>{on ? say.stop : say.listen}</button>
-        {note !== undefined && <button type="button" class="calc-button calc-button-first" onClick={() => fill(hz(note))}>{say.use(hz(note))}</button>}
+        <button
+          type="button"
+          class="calc-button"
+          onClick={on ? stop : () => void start()}
+          disabled={state === 'asking'}
+        >
+          {on ? say.stop : say.listen}
+        </button>
+        {note !== undefined && (
+          <button type="button" class="calc-button calc-button-first" onClick={() => fill(hz(note))}>
+            {say.use(hz(note))}
+          </button>
+        )}
       </div>
       {state === 'asking' && <p class="calc-help">{say.asking}</p>}
       {on && <Live heard={heard} />}
-      {on && <p class="calc-help">{say.how} {say.promise}</p>}
-      {state in say.refused && <p class="listen-refused" role="status">{say.refused[state as keyof typeof say.refused]}</p>}
+      {on && (
+        <p class="calc-help">
+          {say.how} {say.promise}
+        </p>
+      )}
+      {state in say.refused && (
+        <p class="listen-refused" role="status">
+          {say.refused[state as keyof typeof say.refused]}
+        </p>
+      )}
       {heard.plucks.length > 0 && <Plucks plucks={heard.plucks} />}
     </div>
   );
@@ -34,9 +53,16 @@ function Live({ heard: { now } }: { readonly heard: Heard }) {
   const sure = clarity >= clear ? 'clear' : clarity >= 0.7 ? 'fair' : 'poor';
   return (
     <div class="listen-live" aria-hidden="true">
-      <span class="calc-figure">{now && sure !== 'poor' ? hz(now.frequency) : '–'}<span class="calc-figure-unit">&nbsp;Hz</span></span>
+      <span class="calc-figure">
+        {now && sure !== 'poor' ? hz(now.frequency) : '–'}
+        <span class="calc-figure-unit">&nbsp;Hz</span>
+      </span>
       <span class="listen-sure">
-        <svg class="listen-meter" preserveAspectRatio="none" viewBox="0 0 100 8" width="100" height="8"><rect class="listen-meter-room" width="100" height="8" /><rect class={`listen-meter-${sure}`} width={(clarity * 100).toFixed(0)} height="8" /><path class="listen-meter-line" d={`M${clear * 100} 0V8`} /></svg>
+        <svg class="listen-meter" preserveAspectRatio="none" viewBox="0 0 100 8" width="100" height="8">
+          <rect class="listen-meter-room" width="100" height="8" />
+          <rect class={`listen-meter-${sure}`} width={(clarity * 100).toFixed(0)} height="8" />
+          <path class="listen-meter-line" d={`M${clear * 100} 0V8`} />
+        </svg>
         {now ? say.sure[sure] : say.waiting}
       </span>
     </div>

@@ -23,8 +23,12 @@ const kept = 3;
 export function hear(before: Heard, now: Pitch | undefined): Heard {
   const note = now && now.clarity >= clear ? now.frequency : undefined;
   const last = before.sounding.at(-1);
-  if (note !== undefined && (last === undefined || Math.abs(note / last - 1) <= agree)) return { ...before, now, sounding: [...before.sounding, note] };
-  const plucks = before.sounding.length >= leastReadings ? [middle(before.sounding), ...before.plucks].slice(0, kept) : before.plucks;
+  if (note !== undefined && (last === undefined || Math.abs(note / last - 1) <= agree))
+    return { ...before, now, sounding: [...before.sounding, note] };
+  const plucks =
+    before.sounding.length >= leastReadings
+      ? [middle(before.sounding), ...before.plucks].slice(0, kept)
+      : before.plucks;
   return { now, sounding: note === undefined ? [] : [note], plucks };
 }
 

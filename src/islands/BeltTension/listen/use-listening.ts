@@ -30,10 +30,13 @@ export function useListening(): Listening {
     open.current?.close();
     open.current = undefined;
   };
-  useEffect(() => () => {
-    gone.current = true;
-    shut();
-  }, []);
+  useEffect(
+    () => () => {
+      gone.current = true;
+      shut();
+    },
+    [],
+  );
 
   const start = async () => {
     shut();

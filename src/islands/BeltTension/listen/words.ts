@@ -13,9 +13,12 @@ export const say = {
   agree: 'The plucks agree.',
   differ: 'The plucks differ. Pluck again until three agree; a note twice as high is the first overtone.',
   refused: {
-    'no-microphone-here': 'This browser gives no microphone to this page. It needs an address that begins with https, and some browsers refuse pages opened from a folder. Read the note with a sound-frequency app and type it in the box.',
-    'not-allowed': 'The microphone was not allowed. Nothing is lost: read the note with a sound-frequency app and type it in the box.',
+    'no-microphone-here':
+      'This browser gives no microphone to this page. It needs an address that begins with https, and some browsers refuse pages opened from a folder. Read the note with a sound-frequency app and type it in the box.',
+    'not-allowed':
+      'The microphone was not allowed. Nothing is lost: read the note with a sound-frequency app and type it in the box.',
     'none-found': 'This device has no microphone. Read the note with a phone and type it in the box.',
-    'in-use': 'The microphone did not open; another program may hold it. Read the note with a phone and type it in the box.',
+    'in-use':
+      'The microphone did not open; another program may hold it. Read the note with a phone and type it in the box.',
   } satisfies Record<Refused, string>,
 } as const;

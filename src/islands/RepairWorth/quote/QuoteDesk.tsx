@@ -18,13 +18,25 @@ export function QuoteDesk({ page, worked, stale }: TakeAwayProps) {
     const sheet = document.getElementById(id);
     if (sheet) printAlone(sheet);
   };
-  const save = () => download([quoteWords(letter.language).file, letter.number, letter.customer].join(' '), 'csv', csvText(quoteRows(data, letter, page.shop)));
-  const box = (key: keyof Letter, label: string, more: { help?: string; type?: 'date' | 'number' } = {}) => <DeskBox id={`${id}-${key}`} label={label} value={letter[key]} onText={(text) => set({ [key]: text })} {...more} />;
+  const save = () =>
+    download(
+      [quoteWords(letter.language).file, letter.number, letter.customer].join(' '),
+      'csv',
+      csvText(quoteRows(data, letter, page.shop)),
+    );
+  const box = (key: keyof Letter, label: string, more: { help?: string; type?: 'date' | 'number' } = {}) => (
+    <DeskBox id={`${id}-${key}`} label={label} value={letter[key]} onText={(text) => set({ [key]: text })} {...more} />
+  );
 
   return (
     <section class="desk" aria-labelledby={`${id}-head`}>
-      <h3 class="calc-head" id={`${id}-head`}>Quote sheet for the customer</h3>
-      <p class="calc-help">The sheet shows prices, tax, total and the three choices. Costs, markups and margins stay here. These boxes are not kept when you leave the page.</p>
+      <h3 class="calc-head" id={`${id}-head`}>
+        Quote sheet for the customer
+      </h3>
+      <p class="calc-help">
+        The sheet shows prices, tax, total and the three choices. Costs, markups and margins stay here. These boxes are
+        not kept when you leave the page.
+      </p>
       <div class="desk-split">
         <div class="calc-fields">
           {box('customer', 'Customer')}
@@ -39,12 +51,20 @@ export function QuoteDesk({ page, worked, stale }: TakeAwayProps) {
           <QuoteSheet id={id} data={data} letter={letter} shop={page.shop} />
           <div class="desk-acts">
             <label for={`${id}-language`}>Sheet in</label>
-            <select id={`${id}-language`} value={letter.language} onChange={(e) => set({ language: e.currentTarget.value === 'es' ? 'es' : 'en' })}>
+            <select
+              id={`${id}-language`}
+              value={letter.language}
+              onChange={(e) => set({ language: e.currentTarget.value === 'es' ? 'es' : 'en' })}
+            >
               <option value="en">English</option>
               <option value="es">Español</option>
             </select>
-            <button type="button" class="calc-button calc-button-first" disabled={stale} onClick={print}>Print the quote</button>
-            <button type="button" class="calc-button" disabled={stale} onClick={save}>Save it as a table (CSV)</button>
+            <button type="button" class="calc-button calc-button-first" disabled={stale} onClick={print}>
+              Print the quote
+            </button>
+            <button type="button" class="calc-button" disabled={stale} onClick={save}>
+              Save it as a table (CSV)
+            </button>
           </div>
           {stale && <p class="calc-help">Put the boxes above right first: this sheet is for the earlier figures.</p>}
         </div>

@@ -21,17 +21,32 @@ export function QuoteLines({ data, lines, words, money, number }: Props) {
   const credited = data.feeCredited && data.fee > 0;
   return (
     <>
-      <div class={columns.length > 1 ? 'sheet-columns sheet-two' : 'sheet-columns'} role="region" aria-label={words.columns.what} tabIndex={0}>
+      <div
+        class={columns.length > 1 ? 'sheet-columns sheet-two' : 'sheet-columns'}
+        role="region"
+        aria-label={words.columns.what}
+        tabIndex={0}
+      >
         {columns.map((column, k) => (
           <table class="sheet-lines" key={k}>
             <thead>
-              <tr><th scope="col">{words.columns.what}</th>{priced && <th scope="col">{words.columns.quantity}</th>}{priced && <th scope="col">{words.columns.price}</th>}<th scope="col">{words.columns.line}</th></tr>
+              <tr>
+                <th scope="col">{words.columns.what}</th>
+                {priced && <th scope="col">{words.columns.quantity}</th>}
+                {priced && <th scope="col">{words.columns.price}</th>}
+                <th scope="col">{words.columns.line}</th>
+              </tr>
             </thead>
             <tbody>
               {column.map((l, i) => (
                 <tr key={i}>
                   <td>{nameOf(l)}</td>
-                  {priced && <td>{l.quantity !== undefined && `${number(l.quantity)}${l.kind === 'labour' ? ` ${words.hours}` : ''}`}</td>}
+                  {priced && (
+                    <td>
+                      {l.quantity !== undefined &&
+                        `${number(l.quantity)}${l.kind === 'labour' ? ` ${words.hours}` : ''}`}
+                    </td>
+                  )}
                   {priced && <td>{l.price !== undefined && money(l.price)}</td>}
                   <td>{l.amount === undefined ? words.lumpPart : money(l.amount)}</td>
                 </tr>
@@ -42,9 +57,22 @@ export function QuoteLines({ data, lines, words, money, number }: Props) {
       </div>
       <table class="sheet-sums">
         <tbody>
-          <tr class="sheet-sum"><th scope="row">{words.total}</th><td>{money(data.total)}</td></tr>
-          {credited && <tr><th scope="row">{words.feeOff}</th><td>{money(data.toPay - data.total)}</td></tr>}
-          {credited && <tr class="sheet-sum"><th scope="row">{words.toPay}</th><td>{money(data.toPay)}</td></tr>}
+          <tr class="sheet-sum">
+            <th scope="row">{words.total}</th>
+            <td>{money(data.total)}</td>
+          </tr>
+          {credited && (
+            <tr>
+              <th scope="row">{words.feeOff}</th>
+              <td>{money(data.toPay - data.total)}</td>
+            </tr>
+          )}
+          {credited && (
+            <tr class="sheet-sum">
+              <th scope="row">{words.toPay}</th>
+              <td>{money(data.toPay)}</td>
+            </tr>
+          )}
         </tbody>
       </table>
     </>

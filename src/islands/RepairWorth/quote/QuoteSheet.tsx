@@ -25,16 +25,35 @@ export function QuoteSheet({ id, data, letter, shop }: Props) {
   const lines = quoteLines(data);
   const until = validUntil(letter);
   const credited = data.feeCredited && data.fee > 0;
-  const notIncluded = [words.hidden, ...(data.engineChecked ? [] : [words.engineOpen]), ...(data.fee > 0 ? [credited ? words.feeStays(money(data.fee)) : words.feeOwed(money(data.fee))] : []), words.others, ...(letter.alsoNotIncluded.trim() ? [letter.alsoNotIncluded.trim()] : [])];
+  const notIncluded = [
+    words.hidden,
+    ...(data.engineChecked ? [] : [words.engineOpen]),
+    ...(data.fee > 0 ? [credited ? words.feeStays(money(data.fee)) : words.feeOwed(money(data.fee))] : []),
+    words.others,
+    ...(letter.alsoNotIncluded.trim() ? [letter.alsoNotIncluded.trim()] : []),
+  ];
   return (
-    <article class={lines.length > many ? 'sheet sheet-many' : 'sheet'} id={id} lang={letter.language} aria-label={words.quote}>
+    <article
+      class={lines.length > many ? 'sheet sheet-many' : 'sheet'}
+      id={id}
+      lang={letter.language}
+      aria-label={words.quote}
+    >
       <header class="sheet-head">
         <div>
           <p class="sheet-shop">{shop.name}</p>
           <p>{[...shop.address, shop.phone].join(', ')}</p>
         </div>
         <div class="sheet-title">
-          <h4>{words.quote}{letter.number.trim() && <span class="sheet-number"> {words.number} {letter.number.trim()}</span>}</h4>
+          <h4>
+            {words.quote}
+            {letter.number.trim() && (
+              <span class="sheet-number">
+                {' '}
+                {words.number} {letter.number.trim()}
+              </span>
+            )}
+          </h4>
           {letter.date && <p>{day(letter.date)}</p>}
         </div>
       </header>
@@ -48,18 +67,38 @@ export function QuoteSheet({ id, data, letter, shop }: Props) {
       <QuoteChoices data={data} words={words} money={money} number={number} />
       <section class="sheet-part">
         <h5>{words.notIncluded}</h5>
-        <ul>{notIncluded.map((line) => <li key={line}>{line}</li>)}</ul>
+        <ul>
+          {notIncluded.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
         {data.engineChecked && <p>{words.engineGood}</p>}
       </section>
       <section class="sheet-part sheet-answer">
         <h5>{words.answer}</h5>
-        <ul class="sheet-ticks">{[words.yes, words.wantNew, words.no].map((line) => <li key={line}><span class="sheet-tick" aria-hidden="true" />{line}</li>)}</ul>
-        <p class="sheet-sign"><span>{words.name}</span><span>{words.signature}</span><span>{words.signed}</span></p>
+        <ul class="sheet-ticks">
+          {[words.yes, words.wantNew, words.no].map((line) => (
+            <li key={line}>
+              <span class="sheet-tick" aria-hidden="true" />
+              {line}
+            </li>
+          ))}
+        </ul>
+        <p class="sheet-sign">
+          <span>{words.name}</span>
+          <span>{words.signature}</span>
+          <span>{words.signed}</span>
+        </p>
       </section>
     </article>
   );
 }
 
 function Fact({ name, text }: { readonly name: string; readonly text: string }) {
-  return text.trim() === '' ? null : <div><dt>{name}</dt><dd>{text.trim()}</dd></div>;
+  return text.trim() === '' ? null : (
+    <div>
+      <dt>{name}</dt>
+      <dd>{text.trim()}</dd>
+    </div>
+  );
 }

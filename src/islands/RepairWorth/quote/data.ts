@@ -47,7 +47,15 @@ export function quoteData(answer: Answer, inputs: Inputs): QuoteData {
   const given = (key: string): number => (typeof inputs[key] === 'number' ? inputs[key] : 0);
   const byLines = inputs['quoteAs'] === 'lines';
   const table = answer.values.find((v) => v.key === 'quoteLines');
-  const parts = table?.kind === 'table' ? table.rows.map(([name, quantity, price, line]) => ({ name: String(name), quantity: Number(quantity), price: Number(price), line: Number(line) })) : [];
+  const parts =
+    table?.kind === 'table'
+      ? table.rows.map(([name, quantity, price, line]) => ({
+          name: String(name),
+          quantity: Number(quantity),
+          price: Number(price),
+          line: Number(line),
+        }))
+      : [];
   const byHours = inputs['serviceAs'] === 'hours';
   return {
     parts,
@@ -90,10 +98,25 @@ export function quoteLines(q: QuoteData): QuoteLine[] {
   const { labour, consumables, tax, total } = q;
   if (labour === undefined || tax === undefined) return [{ kind: 'lump', amount: total }];
   const taxed: QuoteLine[] = tax === 0 ? [] : [{ kind: 'tax', amount: tax }];
-  if (!q.itemised) return [{ kind: 'lump', amount: roundMoney(total - tax) }, ...q.parts.map((p) => ({ kind: 'part', name: p.name, quantity: p.quantity }) as const), ...taxed];
+  if (!q.itemised)
+    return [
+      { kind: 'lump', amount: roundMoney(total - tax) },
+      ...q.parts.map((p) => ({ kind: 'part', name: p.name, quantity: p.quantity }) as const),
+      ...taxed,
+    ];
   const lines: QuoteLine[] = [
-    ...q.parts.map((p) => ({ kind: 'part', name: p.name, quantity: p.quantity, price: p.price, amount: p.line }) as const),
-    ...(labour === 0 ? [] : [{ kind: 'labour', amount: labour, ...(q.labourHours === undefined ? {} : { quantity: q.labourHours }) } as const]),
+    ...q.parts.map(
+      (p) => ({ kind: 'part', name: p.name, quantity: p.quantity, price: p.price, amount: p.line }) as const,
+    ),
+    ...(labour === 0
+      ? []
+      : [
+          {
+            kind: 'labour',
+            amount: labour,
+            ...(q.labourHours === undefined ? {} : { quantity: q.labourHours }),
+          } as const,
+        ]),
     ...(consumables ? [{ kind: 'consumables', amount: consumables } as const] : []),
     ...taxed,
   ];

@@ -5,10 +5,15 @@ import { quoteLines, type QuoteData, type QuoteLine } from './data.ts';
 import { validUntil, type Letter } from './letter.ts';
 import { quoteWords, type QuoteWords } from './words.ts';
 
-export function quoteRows(q: QuoteData, letter: Letter, shop: { readonly name: string; readonly currency: string }): Cell[][] {
+export function quoteRows(
+  q: QuoteData,
+  letter: Letter,
+  shop: { readonly name: string; readonly currency: string },
+): Cell[][] {
   const words = quoteWords(letter.language);
   const until = validUntil(letter);
-  const named = (label: string, text: string): Cell[][] => (text.trim() === '' ? [] : [[label, text.trim(), null, null]]);
+  const named = (label: string, text: string): Cell[][] =>
+    text.trim() === '' ? [] : [[label, text.trim(), null, null]];
   return [
     [words.quote, shop.name, null, null],
     ...named(words.number, letter.number),
@@ -17,10 +22,20 @@ export function quoteRows(q: QuoteData, letter: Letter, shop: { readonly name: s
     ...named(words.machine, letter.machine),
     ...named(words.work, letter.work),
     ...(until === undefined ? [] : [[words.until(until), null, null, null]]),
-    [words.columns.what, words.columns.quantity, `${words.columns.price} (${shop.currency})`, `${words.columns.line} (${shop.currency})`],
+    [
+      words.columns.what,
+      words.columns.quantity,
+      `${words.columns.price} (${shop.currency})`,
+      `${words.columns.line} (${shop.currency})`,
+    ],
     ...quoteLines(q).map((l) => [lineName(l, q, words), l.quantity ?? null, l.price ?? null, l.amount ?? null]),
     [words.total, null, null, q.total],
-    ...(q.feeCredited && q.fee > 0 ? [[words.feeOff, null, null, roundMoney(q.toPay - q.total)], [words.toPay, null, null, q.toPay]] : []),
+    ...(q.feeCredited && q.fee > 0
+      ? [
+          [words.feeOff, null, null, roundMoney(q.toPay - q.total)],
+          [words.toPay, null, null, q.toPay],
+        ]
+      : []),
   ];
 }
 

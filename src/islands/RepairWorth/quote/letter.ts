@@ -18,7 +18,16 @@ export interface Letter {
 export const usualDays = 14;
 
 export function emptyLetter(date: string): Letter {
-  return { language: 'en', number: '', customer: '', machine: '', work: '', alsoNotIncluded: '', date, days: String(usualDays) };
+  return {
+    language: 'en',
+    number: '',
+    customer: '',
+    machine: '',
+    work: '',
+    alsoNotIncluded: '',
+    date,
+    days: String(usualDays),
+  };
 }
 
 /** Last day the prices hold; nothing when the day or the number of days does not read. */

@@ -32,7 +32,8 @@ const en = {
   nothing: 'nothing',
   feeOnly: 'only the fee for finding the fault',
   fetches: (amount: string) => `as it stands it may fetch about ${amount}`,
-  yearlyMeans: '“A year” spreads what you pay now over the years it should last, with upkeep, interest and what it fetches in the end. These are estimates, not promises.',
+  yearlyMeans:
+    '“A year” spreads what you pay now over the years it should last, with upkeep, interest and what it fetches in the end. These are estimates, not promises.',
   leaveMeans: 'Do not run a machine with a known fault.',
   advice: {
     'worth-repairing': 'By our figures the repair is the cheaper way over the years.',
@@ -44,7 +45,8 @@ const en = {
   notIncluded: 'Not included',
   hidden: 'Faults that only show once the machine is open. We call you before we do more.',
   others: 'Blades, fuel, pick-up and delivery.',
-  engineOpen: 'A worn engine. We have not looked inside it yet. If it is worn we stop and call you before any part is ordered.',
+  engineOpen:
+    'A worn engine. We have not looked inside it yet. If it is worn we stop and call you before any part is ordered.',
   engineGood: 'The engine has been checked and is good.',
   feeOwed: (amount: string) => `The fee for finding the fault, ${amount}. It is owed whichever way you choose.`,
   feeStays: (amount: string) => `If you do not go ahead, the fee for finding the fault, ${amount}, is owed.`,
@@ -91,19 +93,23 @@ const es: QuoteWords = {
   nothing: 'nada',
   feeOnly: 'solo el cargo por buscar la falla',
   fetches: (amount) => `tal como está podría venderse por unos ${amount}`,
-  yearlyMeans: '“Por año” reparte lo que paga ahora entre los años que debería durar, con mantenimiento, intereses y lo que valga al final. Son cálculos, no promesas.',
+  yearlyMeans:
+    '“Por año” reparte lo que paga ahora entre los años que debería durar, con mantenimiento, intereses y lo que valga al final. Son cálculos, no promesas.',
   leaveMeans: 'No use una máquina con una falla conocida.',
   advice: {
     'worth-repairing': 'Según nuestras cuentas, con los años repararla sale más barato.',
     'buy-new': 'Según nuestras cuentas, con los años una máquina nueva sale más barata.',
-    'too-close-to-call': 'Según nuestras cuentas, repararla y comprar una nueva cuestan casi lo mismo. Elija lo que convenga a su trabajo.',
-    'engine-in-doubt': 'Según nuestras cuentas, la reparación solo conviene si el motor está sano. Conviene revisarlo primero.',
+    'too-close-to-call':
+      'Según nuestras cuentas, repararla y comprar una nueva cuestan casi lo mismo. Elija lo que convenga a su trabajo.',
+    'engine-in-doubt':
+      'Según nuestras cuentas, la reparación solo conviene si el motor está sano. Conviene revisarlo primero.',
     'no-repair-worth-it': 'Según nuestras cuentas, esta máquina vale más tal como está que reparada.',
   },
   notIncluded: 'No incluido',
   hidden: 'Fallas que solo se ven al abrir la máquina. Le llamamos antes de hacer más.',
   others: 'Discos, combustible, recogida y entrega.',
-  engineOpen: 'Un motor gastado. Todavía no lo hemos mirado por dentro. Si está gastado, paramos y le llamamos antes de pedir ningún repuesto.',
+  engineOpen:
+    'Un motor gastado. Todavía no lo hemos mirado por dentro. Si está gastado, paramos y le llamamos antes de pedir ningún repuesto.',
   engineGood: 'El motor está revisado y en buen estado.',
   feeOwed: (amount) => `El cargo por buscar la falla, ${amount}. Se paga sea cual sea su decisión.`,
   feeStays: (amount) => `Si no sigue adelante, se paga el cargo por buscar la falla, ${amount}.`,

@@ -31,7 +31,11 @@ export function Axis({ x, steps, y, left, right, up, write = formatNumber }: Pro
       {marks.map((m) => (
         <g key={m.n}>
           <path class="pic-axis" d={`M${x(m.n).toFixed(1)} ${y}v4`} />
-          {m.shown && <text class="pic-tick" x={m.at} y={y + 16} text-anchor="middle">{m.text}</text>}
+          {m.shown && (
+            <text class="pic-tick" x={m.at} y={y + 16} text-anchor="middle">
+              {m.text}
+            </text>
+          )}
         </g>
       ))}
     </g>

@@ -30,7 +30,14 @@ export function Ladder({ top, value, limit, level, valueLabel, valueText, limitL
       {niceSteps(0, most, 5).map((n) => (
         <g key={n}>
           <path class="pic-axis" d={`M${x(n).toFixed(1)} ${bar + high}v5`} />
-          <text class="pic-tick" x={x(n)} y={bar + high + 18} text-anchor={n === 0 ? 'start' : x(n) > right - 20 ? 'end' : 'middle'}>{formatNumber(n)}</text>
+          <text
+            class="pic-tick"
+            x={x(n)}
+            y={bar + high + 18}
+            text-anchor={n === 0 ? 'start' : x(n) > right - 20 ? 'end' : 'middle'}
+          >
+            {formatNumber(n)}
+          </text>
         </g>
       ))}
       <path class="pic-limit" d={`M${x(limit).toFixed(1)} ${top + 4}V${bar + high + 6}`} />
@@ -41,7 +48,21 @@ export function Ladder({ top, value, limit, level, valueLabel, valueText, limitL
 }
 
 /** A label with its figure, kept inside the picture by its own estimated length. */
-function Words({ x, y, label, text }: { readonly x: number; readonly y: number; readonly label: string; readonly text: string }) {
+function Words({
+  x,
+  y,
+  label,
+  text,
+}: {
+  readonly x: number;
+  readonly y: number;
+  readonly label: string;
+  readonly text: string;
+}) {
   const half = Math.min((right - left) / 2, (label.length * 6.8 + text.length * 8) / 2);
-  return <text class="pic-text" x={Math.min(right - half, Math.max(left + half, x))} y={y} text-anchor="middle">{label} <tspan class="pic-figure">{text}</tspan></text>;
+  return (
+    <text class="pic-text" x={Math.min(right - half, Math.max(left + half, x))} y={y} text-anchor="middle">
+      {label} <tspan class="pic-figure">{text}</tspan>
+    </text>
+  );
 }

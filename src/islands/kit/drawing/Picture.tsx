@@ -16,7 +16,13 @@ interface Props {
 export function Picture({ id, title, description, width = 360, height, caption, children }: Props) {
   return (
     <figure class="calc-picture">
-      <svg role="img" aria-labelledby={`${id}-title ${id}-desc`} viewBox={`0 0 ${width} ${height}`} width={width} height={height}>
+      <svg
+        role="img"
+        aria-labelledby={`${id}-title ${id}-desc`}
+        viewBox={`0 0 ${width} ${height}`}
+        width={width}
+        height={height}
+      >
         <title id={`${id}-title`}>{title}</title>
         <desc id={`${id}-desc`}>{description}</desc>
         {children}

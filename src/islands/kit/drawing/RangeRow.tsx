@@ -25,7 +25,20 @@ interface Props {
 export const barTop = 6;
 export const barHeight = 12;
 
-export function RangeRow({ name, figures, y, x, low, high, mid, left, right, level = 'plain', chosen = false, children }: Props) {
+export function RangeRow({
+  name,
+  figures,
+  y,
+  x,
+  low,
+  high,
+  mid,
+  left,
+  right,
+  level = 'plain',
+  chosen = false,
+  children,
+}: Props) {
   const [from, to] = [x(low), x(high)];
   const bar = y + barTop;
   // About as wide as the two faces set them. Where the line is too short for both, the figures stand beside the bar.
@@ -35,10 +48,33 @@ export function RangeRow({ name, figures, y, x, low, high, mid, left, right, lev
   return (
     <g>
       {children}
-      <text class={chosen ? 'pic-text pic-strong' : 'pic-text'} x={left} y={y}>{name}</text>
-      <rect class={level === 'plain' ? 'pic-bar' : `pic-bar pic-bar-${level}`} x={(Math.max(left, Math.min(from, right - 2.5))).toFixed(1)} y={bar} width={Math.max(2.5, to - from).toFixed(1)} height={barHeight} />
-      {mid !== undefined && to - from > 12 && <path class="pic-middle" d={`M${x(mid).toFixed(1)} ${bar}v${barHeight}`} />}
-      {onLine ? <text class="pic-figure" x={right} y={y} text-anchor="end">{figures}</text> : <text class="pic-figure pic-halo" x={after ? to + 8 : Math.max(left + figuresWide, from - 8)} y={bar + 10.5} text-anchor={after ? 'start' : 'end'}>{figures}</text>}
+      <text class={chosen ? 'pic-text pic-strong' : 'pic-text'} x={left} y={y}>
+        {name}
+      </text>
+      <rect
+        class={level === 'plain' ? 'pic-bar' : `pic-bar pic-bar-${level}`}
+        x={Math.max(left, Math.min(from, right - 2.5)).toFixed(1)}
+        y={bar}
+        width={Math.max(2.5, to - from).toFixed(1)}
+        height={barHeight}
+      />
+      {mid !== undefined && to - from > 12 && (
+        <path class="pic-middle" d={`M${x(mid).toFixed(1)} ${bar}v${barHeight}`} />
+      )}
+      {onLine ? (
+        <text class="pic-figure" x={right} y={y} text-anchor="end">
+          {figures}
+        </text>
+      ) : (
+        <text
+          class="pic-figure pic-halo"
+          x={after ? to + 8 : Math.max(left + figuresWide, from - 8)}
+          y={bar + 10.5}
+          text-anchor={after ? 'start' : 'end'}
+        >
+          {figures}
+        </text>
+      )}
     </g>
   );
 }

@@ -13,7 +13,13 @@ export function TextLines({ x, y, lines, anchor = 'start', step = 17 }: Props) {
     <g>
       {lines.map((line, i) => (
         <text class="pic-text pic-halo" key={i} x={x} y={y + i * step} text-anchor={anchor}>
-          {typeof line === 'string' ? line : <>{line[0]} <tspan class="pic-figure">{line[1]}</tspan></>}
+          {typeof line === 'string' ? (
+            line
+          ) : (
+            <>
+              {line[0]} <tspan class="pic-figure">{line[1]}</tspan>
+            </>
+          )}
         </text>
       ))}
     </g>

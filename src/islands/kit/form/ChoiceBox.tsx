@@ -21,7 +21,11 @@ export function ChoiceBox({ form, field }: Props) {
   const value = held === true ? 'yes' : held === false ? 'no' : String(held ?? '');
   const options = field.kind === 'choice' ? field.options : yesNo;
   const asRadios = options.length <= fitsRadios;
-  return asRadios ? <Radios form={form} field={field} options={options} value={value} /> : <List form={form} field={field} options={options} value={value} />;
+  return asRadios ? (
+    <Radios form={form} field={field} options={options} value={value} />
+  ) : (
+    <List form={form} field={field} options={options} value={value} />
+  );
 }
 
 interface Chosen extends Props {
@@ -33,17 +37,42 @@ function Radios({ form, field, options, value }: Chosen) {
   const box = boxId(form.id, field.key);
   const problem = form.problemAt[field.key];
   return (
-    <fieldset class={problem ? 'calc-field calc-choice calc-wrong' : 'calc-field calc-choice'} aria-describedby={describedBy(box, { problem, help: field.help })}>
-      <legend>{field.label}{field.optional && <span class="calc-optional"> {say.optional}</span>}</legend>
-      {field.help && <p class="calc-help" id={`${box}-help`}>{field.help}</p>}
+    <fieldset
+      class={problem ? 'calc-field calc-choice calc-wrong' : 'calc-field calc-choice'}
+      aria-describedby={describedBy(box, { problem, help: field.help })}
+    >
+      <legend>
+        {field.label}
+        {field.optional && <span class="calc-optional"> {say.optional}</span>}
+      </legend>
+      {field.help && (
+        <p class="calc-help" id={`${box}-help`}>
+          {field.help}
+        </p>
+      )}
       {problem && <ProblemLine box={box} problem={problem} />}
       <div class={field.kind === 'yes-no' ? 'calc-radios calc-radios-short' : 'calc-radios'}>
         {options.map((o, i) => {
           const id = i === 0 ? box : `${box}-${o.value}`;
           return (
             <div class="calc-radio" key={o.value}>
-              <input type="radio" id={id} name={box} value={o.value} checked={o.value === value} onChange={() => form.type(field.key, o.value)} aria-describedby={o.help ? `${box}-${o.value}-help` : undefined} />
-              <label for={id}>{o.label}{o.help && <span class="calc-help" id={`${box}-${o.value}-help`}>{o.help}</span>}</label>
+              <input
+                type="radio"
+                id={id}
+                name={box}
+                value={o.value}
+                checked={o.value === value}
+                onChange={() => form.type(field.key, o.value)}
+                aria-describedby={o.help ? `${box}-${o.value}-help` : undefined}
+              />
+              <label for={id}>
+                {o.label}
+                {o.help && (
+                  <span class="calc-help" id={`${box}-${o.value}-help`}>
+                    {o.help}
+                  </span>
+                )}
+              </label>
             </div>
           );
         })}
@@ -58,7 +87,15 @@ function List({ form, field, options, value }: Chosen) {
   const help = field.help ?? options.find((o) => o.value === value)?.help;
   return (
     <FieldFrame box={box} field={help === undefined ? field : { ...field, help }} unit="" problem={problem}>
-      <SelectBox box={box} options={options} value={value} empty={value === '' || field.optional === true} wrong={problem !== undefined} describedBy={describedBy(box, { problem, help })} onChoose={(v) => form.type(field.key, v)} />
+      <SelectBox
+        box={box}
+        options={options}
+        value={value}
+        empty={value === '' || field.optional === true}
+        wrong={problem !== undefined}
+        describedBy={describedBy(box, { problem, help })}
+        onChoose={(v) => form.type(field.key, v)}
+      />
     </FieldFrame>
   );
 }
@@ -76,9 +113,23 @@ interface SelectProps {
 export function SelectBox({ box, options, value, empty, wrong, describedBy: described, onChoose }: SelectProps) {
   return (
     <div class="calc-box calc-box-list">
-      <select id={box} name={box} aria-invalid={wrong ? 'true' : undefined} aria-describedby={described} onChange={(e) => onChoose(e.currentTarget.value)}>
-        {empty && <option value="" selected={value === ''}>{say.choose}</option>}
-        {options.map((o) => <option value={o.value} key={o.value} selected={o.value === value}>{o.label}</option>)}
+      <select
+        id={box}
+        name={box}
+        aria-invalid={wrong ? 'true' : undefined}
+        aria-describedby={described}
+        onChange={(e) => onChoose(e.currentTarget.value)}
+      >
+        {empty && (
+          <option value="" selected={value === ''}>
+            {say.choose}
+          </option>
+        )}
+        {options.map((o) => (
+          <option value={o.value} key={o.value} selected={o.value === value}>
+            {o.label}
+          </option>
+        ))}
       </select>
     </div>
   );

@@ -17,12 +17,33 @@ export function ErrorSummary({ id, lines, presses }: Props) {
   }, [presses]);
   if (lines.length === 0) return null;
   return (
-    <div class="calc-summary" id={`${id}-problems`} ref={head} tabIndex={-1} role="group" aria-labelledby={`${id}-problems-head`}>
-      <p class="calc-summary-head" id={`${id}-problems-head`}>{say.summaryHead(lines.length)}</p>
+    <div
+      class="calc-summary"
+      id={`${id}-problems`}
+      ref={head}
+      tabIndex={-1}
+      role="group"
+      aria-labelledby={`${id}-problems-head`}
+    >
+      <p class="calc-summary-head" id={`${id}-problems-head`}>
+        {say.summaryHead(lines.length)}
+      </p>
       <ul>
         {lines.map((line) => (
           <li key={line.path}>
-            {line.path === '' ? line.text : <a href={`#${boxId(id, line.path)}`} onClick={(e) => { e.preventDefault(); goToBox(boxId(id, line.path)); }}>{line.text}</a>}
+            {line.path === '' ? (
+              line.text
+            ) : (
+              <a
+                href={`#${boxId(id, line.path)}`}
+                onClick={(e) => {
+                  e.preventDefault();
+                  goToBox(boxId(id, line.path));
+                }}
+              >
+                {line.text}
+              </a>
+            )}
           </li>
         ))}
       </ul>

@@ -22,21 +22,36 @@ export function FieldFrame({ box, field, unit, problem, said, children }: Props)
           {unit && <span class="calc-hidden"> ({unit})</span>}
           {field.optional && <span class="calc-optional"> {say.optional}</span>}
         </label>
-        {field.help && <p class="calc-help" id={`${box}-help`}>{field.help}</p>}
+        {field.help && (
+          <p class="calc-help" id={`${box}-help`}>
+            {field.help}
+          </p>
+        )}
       </div>
       {children}
-      {said && <p class="calc-said" id={`${box}-said`}>{say.readAs} {said}</p>}
+      {said && (
+        <p class="calc-said" id={`${box}-said`}>
+          {say.readAs} {said}
+        </p>
+      )}
       {problem && <ProblemLine box={box} problem={problem} />}
     </div>
   );
 }
 
 export function ProblemLine({ box, problem }: { readonly box: string; readonly problem: string }) {
-  return <p class="calc-problem" id={`${box}-problem`}><Icon name="caution" /> {problem}</p>;
+  return (
+    <p class="calc-problem" id={`${box}-problem`}>
+      <Icon name="caution" /> {problem}
+    </p>
+  );
 }
 
 /** Ids a box is described by, in the order they are worth hearing. */
-export function describedBy(box: string, has: { readonly problem?: unknown; readonly help?: unknown; readonly said?: unknown }): string | undefined {
+export function describedBy(
+  box: string,
+  has: { readonly problem?: unknown; readonly help?: unknown; readonly said?: unknown },
+): string | undefined {
   const ids = [has.problem && `${box}-problem`, has.help && `${box}-help`, has.said && `${box}-said`].filter(Boolean);
   return ids.length > 0 ? ids.join(' ') : undefined;
 }

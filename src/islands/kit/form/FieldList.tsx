@@ -20,7 +20,9 @@ export function FieldList({ form, fields, compact }: Props) {
   return (
     <>
       <Group form={form} fields={asked.filter((f) => !f.group)} />
-      {groups.map((group) => <Group key={group} form={form} name={group} fields={asked.filter((f) => f.group === group)} />)}
+      {groups.map((group) => (
+        <Group key={group} form={form} name={group} fields={asked.filter((f) => f.group === group)} />
+      ))}
     </>
   );
 }
@@ -53,7 +55,13 @@ function Group({ form, fields, name }: GroupProps) {
 
 function Boxes({ form, fields }: GroupProps) {
   if (fields.length === 0) return null;
-  return <div class="calc-fields">{fields.map((f) => <OneField key={f.key} form={form} field={f} />)}</div>;
+  return (
+    <div class="calc-fields">
+      {fields.map((f) => (
+        <OneField key={f.key} form={form} field={f} />
+      ))}
+    </div>
+  );
 }
 
 function Seldom({ form, fields, name }: GroupProps) {
@@ -66,7 +74,10 @@ function Seldom({ form, fields, name }: GroupProps) {
   if (fields.length === 0) return null;
   return (
     <details class="calc-more" ref={details}>
-      <summary>{say.more}{name && `: ${name}`}</summary>
+      <summary>
+        {say.more}
+        {name && `: ${name}`}
+      </summary>
       <Boxes form={form} fields={fields} />
     </details>
   );

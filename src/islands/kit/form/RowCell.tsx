@@ -27,11 +27,33 @@ export function RowCell({ form, rows, row, column, text, system, onText }: Props
   const wrong = problem !== undefined;
   return (
     <td class={`calc-cell calc-cell-${column.kind}`}>
-      <label for={box}>{column.label}{unit && ` (${unit})`}<span class="calc-hidden">, {say.row(row).toLowerCase()}</span></label>
+      <label for={box}>
+        {column.label}
+        {unit && ` (${unit})`}
+        <span class="calc-hidden">, {say.row(row).toLowerCase()}</span>
+      </label>
       {column.kind === 'choice' || column.kind === 'yes-no' ? (
-        <SelectBox box={box} options={column.kind === 'choice' ? column.options : yesNo} value={asChoice(text)} empty={text === '' || column.optional === true} wrong={wrong} describedBy={described} onChoose={onText} />
+        <SelectBox
+          box={box}
+          options={column.kind === 'choice' ? column.options : yesNo}
+          value={asChoice(text)}
+          empty={text === '' || column.optional === true}
+          wrong={wrong}
+          describedBy={described}
+          onChoose={onText}
+        />
       ) : (
-        <Box box={box} field={column} text={text} unit={undefined} wrong={wrong} describedBy={described} onText={onText} onEnter={() => form.enter(path)} onLeave={() => form.leave(path)} />
+        <Box
+          box={box}
+          field={column}
+          text={text}
+          unit={undefined}
+          wrong={wrong}
+          describedBy={described}
+          onText={onText}
+          onEnter={() => form.enter(path)}
+          onLeave={() => form.leave(path)}
+        />
       )}
       {problem && <ProblemLine box={box} problem={problem} />}
     </td>

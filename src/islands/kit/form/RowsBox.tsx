@@ -24,7 +24,8 @@ export function RowsBox({ form, field }: Props) {
   const box = boxId(form.id, field.key);
   const { typed, base } = form.figures;
   const system = systemOf(form.figures, field.key);
-  const rows: readonly RawInputs[] = field.key in typed ? (typed[field.key] as readonly RawInputs[]) : untouchedRows(field, base[field.key], system);
+  const rows: readonly RawInputs[] =
+    field.key in typed ? (typed[field.key] as readonly RawInputs[]) : untouchedRows(field, base[field.key], system);
   const problem = form.problemAt[field.key];
 
   const goTo = useRef<string>();
@@ -33,40 +34,82 @@ export function RowsBox({ form, field }: Props) {
     goTo.current = undefined;
   });
   const firstCell = (row: number) => boxId(form.id, `${field.key}.${row}.${field.columns[0]?.key ?? ''}`);
-  const change = (at: number, key: string, text: string) => form.type(field.key, rows.map((r, i) => (i === at ? { ...r, [key]: text } : r)));
+  const change = (at: number, key: string, text: string) =>
+    form.type(
+      field.key,
+      rows.map((r, i) => (i === at ? { ...r, [key]: text } : r)),
+    );
   const add = () => {
     goTo.current = firstCell(rows.length + 1);
     form.type(field.key, [...rows, emptyRow(field)]);
   };
   const remove = (at: number) => {
     goTo.current = firstCell(Math.max(1, at));
-    form.type(field.key, rows.filter((_, i) => i !== at));
+    form.type(
+      field.key,
+      rows.filter((_, i) => i !== at),
+    );
   };
 
   return (
-    <fieldset class={`calc-field calc-rows${hasLongRows(field) ? ' calc-rows-long' : ''}${problem ? ' calc-wrong' : ''}`} id={box} tabIndex={-1}>
-      <legend>{field.label}{field.optional && <span class="calc-optional"> {say.optional}</span>}</legend>
+    <fieldset
+      class={`calc-field calc-rows${hasLongRows(field) ? ' calc-rows-long' : ''}${problem ? ' calc-wrong' : ''}`}
+      id={box}
+      tabIndex={-1}
+    >
+      <legend>
+        {field.label}
+        {field.optional && <span class="calc-optional"> {say.optional}</span>}
+      </legend>
       {field.help && <p class="calc-help">{field.help}</p>}
       {problem && <ProblemLine box={box} problem={problem} />}
       <table>
         <thead>
           <tr>
-            {field.columns.map((c) => <th scope="col" key={c.key}>{c.label}<HeadUnit unit={unitBeside(c, system, form.currency)} /></th>)}
-            <th scope="col"><span class="calc-hidden">{say.removeRow(0).replace(' 0', '')}</span></th>
+            {field.columns.map((c) => (
+              <th scope="col" key={c.key}>
+                {c.label}
+                <HeadUnit unit={unitBeside(c, system, form.currency)} />
+              </th>
+            ))}
+            <th scope="col">
+              <span class="calc-hidden">{say.removeRow(0).replace(' 0', '')}</span>
+            </th>
           </tr>
         </thead>
         <tbody>
           {rows.map((row, i) => (
             <tr key={i}>
-              {field.columns.map((c) => <RowCell key={c.key} form={form} rows={field.key} row={i + 1} column={c} text={String(row[c.key] ?? '')} system={system} onText={(text) => change(i, c.key, text)} />)}
+              {field.columns.map((c) => (
+                <RowCell
+                  key={c.key}
+                  form={form}
+                  rows={field.key}
+                  row={i + 1}
+                  column={c}
+                  text={String(row[c.key] ?? '')}
+                  system={system}
+                  onText={(text) => change(i, c.key, text)}
+                />
+              ))}
               <td class="calc-row-end">
-                <button type="button" class="calc-remove" disabled={rows.length <= field.minRows} onClick={() => remove(i)} aria-label={say.removeRow(i + 1)}>×</button>
+                <button
+                  type="button"
+                  class="calc-remove"
+                  disabled={rows.length <= field.minRows}
+                  onClick={() => remove(i)}
+                  aria-label={say.removeRow(i + 1)}
+                >
+                  ×
+                </button>
               </td>
             </tr>
           ))}
         </tbody>
       </table>
-      <button type="button" class="calc-button" disabled={rows.length >= field.maxRows} onClick={add}>{say.addRow}</button>
+      <button type="button" class="calc-button" disabled={rows.length >= field.maxRows} onClick={add}>
+        {say.addRow}
+      </button>
     </fieldset>
   );
 }

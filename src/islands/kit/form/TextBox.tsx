@@ -64,7 +64,11 @@ export function Box({ box, field, text, unit, wrong, describedBy: described, onT
         onFocus={onEnter}
         onBlur={onLeave}
       />
-      {unit !== undefined && <span class={unitClass} aria-hidden="true">{unit}</span>}
+      {unit !== undefined && (
+        <span class={unitClass} aria-hidden="true">
+          {unit}
+        </span>
+      )}
     </div>
   );
 }

@@ -5,8 +5,12 @@ import { say } from '../state/words.ts';
 
 /** Whether anything asked or answered is written differently in inches: money and hours are not. */
 export function hasTwoSystems(fields: readonly Field[], values: readonly Value[]): boolean {
-  const asked = fields.flatMap((f) => (f.kind === 'rows' ? f.columns : [f])).flatMap((f) => (f.kind === 'quantity' ? [f.units] : []));
-  const answered = values.flatMap((v): readonly (UnitPair | undefined)[] => (v.kind === 'quantity' ? [v.units] : v.kind === 'table' ? v.columns.map((c) => c.units) : []));
+  const asked = fields
+    .flatMap((f) => (f.kind === 'rows' ? f.columns : [f]))
+    .flatMap((f) => (f.kind === 'quantity' ? [f.units] : []));
+  const answered = values.flatMap((v): readonly (UnitPair | undefined)[] =>
+    v.kind === 'quantity' ? [v.units] : v.kind === 'table' ? v.columns.map((c) => c.units) : [],
+  );
   return [...asked, ...answered].some((pair) => pair !== undefined && pair[0] !== pair[1]);
 }
 
@@ -22,7 +26,14 @@ export function UnitSwitch({ id, system, onSwitch }: Props) {
       <legend>{say.units}</legend>
       {(['metric', 'inch'] as const).map((one) => (
         <span class="calc-unit-choice" key={one}>
-          <input type="radio" name={`${id}-units`} id={`${id}-units-${one}`} value={one} checked={system === one} onChange={() => onSwitch(one)} />
+          <input
+            type="radio"
+            name={`${id}-units`}
+            id={`${id}-units-${one}`}
+            value={one}
+            checked={system === one}
+            onChange={() => onSwitch(one)}
+          />
           <label for={`${id}-units-${one}`}>{say[one]}</label>
         </span>
       ))}

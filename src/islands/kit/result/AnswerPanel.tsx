@@ -31,7 +31,9 @@ export function AnswerPanel({ drawing: Drawing, page, worked, reader }: Props) {
     <>
       <MainValues values={main} reader={reader} sources={page.sources} />
       <Cautions cautions={answer.cautions} hazards={page.hazards} />
-      {!page.compact && Drawing && <Drawing id={`${page.id}-drawing`} answer={answer} inputs={inputs} reader={reader} />}
+      {!page.compact && Drawing && (
+        <Drawing id={`${page.id}-drawing`} answer={answer} inputs={inputs} reader={reader} />
+      )}
       {!page.compact && others.length > 0 && (
         <section class="calc-others" aria-label={say.alsoFound}>
           <OtherValues values={others} reader={reader} sources={page.sources} />

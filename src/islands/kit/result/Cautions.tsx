@@ -19,10 +19,21 @@ export function Cautions({ cautions, hazards }: Props) {
         // A test holds every topic to its list of cautions.
         if (!hazard) return null;
         return (
-          <aside class={`hazard hazard-${level}`} key={id} data-hazard={id} aria-label={`${signalWord[level]}: ${hazard.title}`}>
-            <p class="hazard-head"><span class="hazard-level">{signalWord[level]}</span> <span class="hazard-title">{hazard.title}</span></p>
+          <aside
+            class={`hazard hazard-${level}`}
+            key={id}
+            data-hazard={id}
+            aria-label={`${signalWord[level]}: ${hazard.title}`}
+          >
+            <p class="hazard-head">
+              <span class="hazard-level">{signalWord[level]}</span> <span class="hazard-title">{hazard.title}</span>
+            </p>
             <p>{hazard.say}</p>
-            <ul>{hazard.do.map((line) => <li key={line}>{line}</li>)}</ul>
+            <ul>
+              {hazard.do.map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+            </ul>
           </aside>
         );
       })}

@@ -17,7 +17,12 @@ export function FiguresUsed({ fields, figures, currency }: Props) {
     <dl class="calc-used" aria-label={say.used}>
       {askedFields(fields, raw).map((f) => {
         const text = f.kind === 'rows' ? rowsText(f, figures, currency) : singleText(f, figures, raw[f.key], currency);
-        return text === '' ? null : <div key={f.key}><dt>{f.label}</dt><dd>{text}</dd></div>;
+        return text === '' ? null : (
+          <div key={f.key}>
+            <dt>{f.label}</dt>
+            <dd>{text}</dd>
+          </div>
+        );
       })}
     </dl>
   );
@@ -25,7 +30,12 @@ export function FiguresUsed({ fields, figures, currency }: Props) {
 
 function singleText(field: SingleField, figures: Figures, raw: RawValue, currency: string): string {
   const system = systemOf(figures, field.key);
-  return cellText(field, field.key in figures.typed ? String(raw ?? '') : untouchedText(field, raw, system), system, currency);
+  return cellText(
+    field,
+    field.key in figures.typed ? String(raw ?? '') : untouchedText(field, raw, system),
+    system,
+    currency,
+  );
 }
 
 function cellText(field: SingleField, text: string, system: Figures['system'], currency: string): string {
@@ -40,6 +50,16 @@ function rowsText(field: RowsField, figures: Figures, currency: string): string 
   // Rows nobody has filled in are no figures, whatever their columns start with.
   if (field.optional && isBlank(rawOf(figures)[field.key])) return '';
   const system = systemOf(figures, field.key);
-  const rows = field.key in figures.typed ? (figures.typed[field.key] as readonly RawInputs[]) : untouchedRows(field, figures.base[field.key], system);
-  return rows.map((row) => field.columns.map((c) => cellText(c, String(row[c.key] ?? ''), system, currency)).filter(Boolean).join(', ')).join('; ');
+  const rows =
+    field.key in figures.typed
+      ? (figures.typed[field.key] as readonly RawInputs[])
+      : untouchedRows(field, figures.base[field.key], system);
+  return rows
+    .map((row) =>
+      field.columns
+        .map((c) => cellText(c, String(row[c.key] ?? ''), system, currency))
+        .filter(Boolean)
+        .join(', '),
+    )
+    .join('; ');
 }

@@ -16,7 +16,14 @@ const inside: Readonly<Record<IconName, string>> = {
 
 export function Icon({ name }: { readonly name: IconName }) {
   return (
-    <svg class={`calc-icon calc-icon-${name}`} viewBox="0 0 24 24" width="24" height="24" aria-hidden="true" focusable="false">
+    <svg
+      class={`calc-icon calc-icon-${name}`}
+      viewBox="0 0 24 24"
+      width="24"
+      height="24"
+      aria-hidden="true"
+      focusable="false"
+    >
       <path class="calc-icon-out" d={outline[name]} />
       <path class="calc-icon-in" d={inside[name]} />
     </svg>

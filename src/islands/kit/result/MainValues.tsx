@@ -21,7 +21,10 @@ export function MainValues({ values, reader, sources }: Props) {
           if (v.kind === 'verdict' || v.kind === 'table') return null;
           return (
             <div key={v.key} data-value={v.key}>
-              <dt>{v.label}{v.source && <SourceMark id={v.source} source={sources[v.source]} />}</dt>
+              <dt>
+                {v.label}
+                {v.source && <SourceMark id={v.source} source={sources[v.source]} />}
+              </dt>
               {isMeasured(v) ? <Figure value={v} reader={reader} /> : <dd class="calc-figure">{v.value}</dd>}
               {v.note && <dd class="calc-note">{v.note}</dd>}
             </div>
@@ -36,7 +39,11 @@ export function Verdict({ value, reader }: { readonly value: VerdictValue; reado
   return (
     <p class={`calc-verdict calc-level-${value.level}`} data-value={value.key} data-level={value.level}>
       <Icon name={value.level} />
-      <span>{!value.main && <strong>{value.label}: </strong>}{verdictText(value, reader)}{value.note && ` ${value.note}`}</span>
+      <span>
+        {!value.main && <strong>{value.label}: </strong>}
+        {verdictText(value, reader)}
+        {value.note && ` ${value.note}`}
+      </span>
     </p>
   );
 }
@@ -46,7 +53,10 @@ function Figure({ value, reader }: { readonly value: Measured; readonly reader: 
   const other = otherSystem(value, reader);
   return (
     <>
-      <dd class="calc-figure">{figure}{unit && <span class="calc-figure-unit">&nbsp;{unit}</span>}</dd>
+      <dd class="calc-figure">
+        {figure}
+        {unit && <span class="calc-figure-unit">&nbsp;{unit}</span>}
+      </dd>
       {other && <dd class="calc-other">{other}</dd>}
       <Range value={value} reader={reader} />
     </>
@@ -62,9 +72,17 @@ export function Range({ value, reader }: { readonly value: Measured; readonly re
   const isMean = Math.abs(value.value - (low + high) / 2) <= 1e-9 * Math.max(Math.abs(low), Math.abs(high));
   return (
     <dd class="calc-range">
-      <span><i>{names[0]}</i> {at(low)}</span>
-      {isMean && <span><i>{say.mean}</i> {at(value.value)}</span>}
-      <span><i>{names[1]}</i> {at(high)}</span>
+      <span>
+        <i>{names[0]}</i> {at(low)}
+      </span>
+      {isMean && (
+        <span>
+          <i>{say.mean}</i> {at(value.value)}
+        </span>
+      )}
+      <span>
+        <i>{names[1]}</i> {at(high)}
+      </span>
     </dd>
   );
 }

@@ -19,12 +19,17 @@ export function OtherValues({ values, reader, sources }: Props) {
   const listed = values.filter((v) => v.kind !== 'verdict' && v.kind !== 'table');
   return (
     <>
-      {verdicts.map((v) => <Verdict key={v.key} value={v} reader={reader} />)}
+      {verdicts.map((v) => (
+        <Verdict key={v.key} value={v} reader={reader} />
+      ))}
       {listed.length > 0 && (
         <dl class="calc-list">
           {listed.map((v) => (
             <div key={v.key} data-value={v.key}>
-              <dt>{v.label}{v.source && <SourceMark id={v.source} source={sources[v.source]} />}</dt>
+              <dt>
+                {v.label}
+                {v.source && <SourceMark id={v.source} source={sources[v.source]} />}
+              </dt>
               <dd>{isMeasured(v) ? readingText(readingOf(v, v.value, reader)) : v.value}</dd>
               {isMeasured(v) && <Range value={v} reader={reader} />}
               {v.note && <dd class="calc-note">{v.note}</dd>}
@@ -32,20 +37,48 @@ export function OtherValues({ values, reader, sources }: Props) {
           ))}
         </dl>
       )}
-      {values.map((v) => (v.kind === 'table' ? <Table key={v.key} value={v} reader={reader} sources={sources} /> : null))}
+      {values.map((v) =>
+        v.kind === 'table' ? <Table key={v.key} value={v} reader={reader} sources={sources} /> : null,
+      )}
     </>
   );
 }
 
-function Table({ value, reader, sources }: { readonly value: TableValue; readonly reader: Reader; readonly sources: Props['sources'] }) {
+function Table({
+  value,
+  reader,
+  sources,
+}: {
+  readonly value: TableValue;
+  readonly reader: Reader;
+  readonly sources: Props['sources'];
+}) {
   return (
     <div class="calc-wide" role="region" aria-label={value.label} tabIndex={0} data-value={value.key}>
       <table>
-        <caption>{value.label}{value.source && <SourceMark id={value.source} source={sources[value.source]} />}</caption>
-        <thead><tr>{value.columns.map((c) => <th scope="col" key={c.key}>{c.label}{columnUnit(c, reader)}</th>)}</tr></thead>
+        <caption>
+          {value.label}
+          {value.source && <SourceMark id={value.source} source={sources[value.source]} />}
+        </caption>
+        <thead>
+          <tr>
+            {value.columns.map((c) => (
+              <th scope="col" key={c.key}>
+                {c.label}
+                {columnUnit(c, reader)}
+              </th>
+            ))}
+          </tr>
+        </thead>
         <tbody>
           {value.rows.map((row, i) => (
-            <tr key={i}>{row.map((cell, j) => <td key={j} class={typeof cell === 'number' || isDay(cell) ? 'calc-number' : undefined}>{cellText(cell, value.columns[j], reader)}</td>)}</tr>
+            <tr key={i}>
+              {row.map((cell, j) => (
+                <td key={j} class={typeof cell === 'number' || isDay(cell) ? 'calc-number' : undefined}>
+                  {cellText(cell, value.columns[j], reader)}
+                </td>
+              ))}
+            </tr>
           ))}
         </tbody>
       </table>

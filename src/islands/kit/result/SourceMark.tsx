@@ -8,6 +8,13 @@ export function SourceMark({ id, source }: { readonly id: string; readonly sourc
   if (!source) return null;
   const full = `${source.title}${source.where ? `, ${source.where}` : ''} (${howSeen[source.how]})`;
   return (
-    <span class="source-mark"> [<a href={siteLink(`/sources/#${id}`)} title={full}>{source.title.split(/[,:(]/)[0]?.trim()}</a>{source.how === 'memory' && <em class="unchecked">, {say.unchecked}</em>}]</span>
+    <span class="source-mark">
+      {' '}
+      [
+      <a href={siteLink(`/sources/#${id}`)} title={full}>
+        {source.title.split(/[,:(]/)[0]?.trim()}
+      </a>
+      {source.how === 'memory' && <em class="unchecked">, {say.unchecked}</em>}]
+    </span>
   );
 }

@@ -18,17 +18,32 @@ interface Props {
 
 export function Working({ id, stale, steps, markup, sources }: Props) {
   return (
-    <section class={stale ? 'calc-working calc-stale' : 'calc-working'} data-pagefind-ignore="index" aria-labelledby={`${id}-working`}>
-      <h3 class="calc-head" id={`${id}-working`}>{say.working}</h3>
+    <section
+      class={stale ? 'calc-working calc-stale' : 'calc-working'}
+      data-pagefind-ignore="index"
+      aria-labelledby={`${id}-working`}
+    >
+      <h3 class="calc-head" id={`${id}-working`}>
+        {say.working}
+      </h3>
       <ol>
         {steps.map((s, i) => (
           <li key={i} data-formula={s.formula}>
-            <p class="calc-step">{s.what}<SourceMark id={s.source} source={sources[s.source]} /></p>
+            <p class="calc-step">
+              {s.what}
+              <SourceMark id={s.source} source={sources[s.source]} />
+            </p>
             <Formula markup={markup[s.formula] ?? ''} />
             <ul class="calc-put">
-              {s.put.map((p) => <li key={p.symbol}><Term term={p} /> <span class="calc-term-name">{p.name}</span></li>)}
+              {s.put.map((p) => (
+                <li key={p.symbol}>
+                  <Term term={p} /> <span class="calc-term-name">{p.name}</span>
+                </li>
+              ))}
             </ul>
-            <p class="calc-gave">{say.gives} <Term term={s.gave} /> <span class="calc-term-name">{s.gave.name}</span></p>
+            <p class="calc-gave">
+              {say.gives} <Term term={s.gave} /> <span class="calc-term-name">{s.gave.name}</span>
+            </p>
           </li>
         ))}
       </ol>
@@ -49,12 +64,27 @@ function Formula({ markup }: { readonly markup: string }) {
     else at.removeAttribute('tabindex');
   }, [markup]);
   const mayScroll = (markup.match(/<m[ino]/g)?.length ?? 0) > manySigns;
-  return <p class="calc-formula" ref={line} tabIndex={mayScroll ? 0 : undefined} dangerouslySetInnerHTML={{ __html: markup }} />;
+  return (
+    <p
+      class="calc-formula"
+      ref={line}
+      tabIndex={mayScroll ? 0 : undefined}
+      dangerouslySetInnerHTML={{ __html: markup }}
+    />
+  );
 }
 
 function Term({ term }: { readonly term: PutIn }) {
   const unit = unitLabel(term.unit);
-  return <span class="calc-term"><SymbolMark name={term.symbol} /> = <span class="calc-term-figure">{sixDigits(term.value)}{unit && `\u00a0${unit}`}</span></span>;
+  return (
+    <span class="calc-term">
+      <SymbolMark name={term.symbol} /> ={' '}
+      <span class="calc-term-figure">
+        {sixDigits(term.value)}
+        {unit && `\u00a0${unit}`}
+      </span>
+    </span>
+  );
 }
 
 /** Enough digits to redo the sum by hand and land on the same outcome. */

@@ -40,7 +40,9 @@ export function changeFigures(now: Figures, change: Change): Figures {
     }
     case 'leave': {
       const changed = (change.path.split('.')[0] ?? '') in now.typed;
-      return changed && !now.visited.has(change.path) ? { ...now, visited: new Set([...now.visited, change.path]) } : now;
+      return changed && !now.visited.has(change.path)
+        ? { ...now, visited: new Set([...now.visited, change.path]) }
+        : now;
     }
     case 'units':
       return { ...now, system: change.system };
@@ -67,7 +69,8 @@ export function unitsRead(now: Figures, fields: readonly Field[]): Record<string
   const units: Record<string, UnitKey> = {};
   for (const field of fields) {
     const system = field.key in now.typed ? systemOf(now, field.key) : 'metric';
-    for (const f of field.kind === 'rows' ? field.columns : [field]) if (f.kind === 'quantity') units[f.key] = pick(f.units, system);
+    for (const f of field.kind === 'rows' ? field.columns : [field])
+      if (f.kind === 'quantity') units[f.key] = pick(f.units, system);
   }
   return units;
 }

@@ -8,7 +8,12 @@ import { askedFields, isBlank } from './shown-text.ts';
 const noRows = 'none';
 
 /** `said` is what was read in each box; a sum of bare numbers is sent as its outcome. */
-export function linkQuery(now: Figures, fields: readonly Field[], id: string, said: Readonly<Record<string, string>> = {}): string {
+export function linkQuery(
+  now: Figures,
+  fields: readonly Field[],
+  id: string,
+  said: Readonly<Record<string, string>> = {},
+): string {
   const query = new URLSearchParams({ calc: id });
   const raw = rawOf(now);
   for (const field of askedFields(fields, raw)) {
@@ -20,7 +25,8 @@ export function linkQuery(now: Figures, fields: readonly Field[], id: string, sa
     if (field.kind !== 'rows') query.set(`f.${field.key}`, withUnit(field, value, system, said[field.key]));
     else
       (value as readonly RawInputs[]).forEach((row, i) => {
-        for (const c of field.columns) if (!isBlank(row[c.key])) query.set(`f.${field.key}.${i + 1}.${c.key}`, withUnit(c, row[c.key], system));
+        for (const c of field.columns)
+          if (!isBlank(row[c.key])) query.set(`f.${field.key}.${i + 1}.${c.key}`, withUnit(c, row[c.key], system));
       });
   }
   query.set('units', now.system);
@@ -56,16 +62,20 @@ export function readLink(search: string, fields: readonly Field[], id: string): 
     }
   }
   const units = query.get('units');
-  return Object.keys(base).length === 0 ? undefined : { base, system: units === 'metric' || units === 'inch' ? units : undefined };
+  return Object.keys(base).length === 0
+    ? undefined
+    : { base, system: units === 'metric' || units === 'inch' ? units : undefined };
 }
 
 function linkedRows(query: URLSearchParams, field: Extract<Field, { kind: 'rows' }>): RawInputs[] {
   const rows: RawInputs[] = [];
   for (let n = 1; n <= field.maxRows; n += 1) {
-    const row = Object.fromEntries(field.columns.flatMap((c) => {
-      const text = query.get(`f.${field.key}.${n}.${c.key}`);
-      return text === null ? [] : [[c.key, text.slice(0, 200)]];
-    }));
+    const row = Object.fromEntries(
+      field.columns.flatMap((c) => {
+        const text = query.get(`f.${field.key}.${n}.${c.key}`);
+        return text === null ? [] : [[c.key, text.slice(0, 200)]];
+      }),
+    );
     if (Object.keys(row).length === 0) break;
     rows.push(row);
   }

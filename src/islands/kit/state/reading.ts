@@ -46,7 +46,9 @@ export function readingText({ figure, unit }: Reading): string {
 /** The same value in the other unit system, where that is another unit. */
 export function otherSystem(value: Measured, reader: Reader): string | undefined {
   if (value.kind !== 'quantity' || value.units[0] === value.units[1]) return undefined;
-  return readingText(readingOf(value, value.value, { ...reader, system: reader.system === 'metric' ? 'inch' : 'metric' }));
+  return readingText(
+    readingOf(value, value.value, { ...reader, system: reader.system === 'metric' ? 'inch' : 'metric' }),
+  );
 }
 
 export function verdictText(value: VerdictValue, { words, system, currency }: Reader): string {
@@ -60,6 +62,9 @@ export function spoken(value: Value, reader: Reader): string {
   if (value.kind === 'verdict') return verdictText(value, reader);
   if (value.kind === 'table') return '';
   if (value.kind === 'text') return `${value.label}: ${value.value}.`;
-  const range = value.low !== undefined && value.high !== undefined ? `, ${readingText(readingOf(value, value.low, reader))} – ${readingText(readingOf(value, value.high, reader))}` : '';
+  const range =
+    value.low !== undefined && value.high !== undefined
+      ? `, ${readingText(readingOf(value, value.low, reader))} – ${readingText(readingOf(value, value.high, reader))}`
+      : '';
   return `${value.label}: ${readingText(readingOf(value, value.value, reader))}${range}.`;
 }

@@ -11,7 +11,8 @@ export function isBlank(raw: RawValue): boolean {
 
 /** Text of an untouched box. A figure given in another unit is turned into the shown one, to six digits. */
 export function untouchedText(field: SingleField, raw: RawValue, system: UnitSystem): string {
-  if (raw === undefined || raw === null) return field.default === undefined ? '' : untouchedText(field, field.default, system);
+  if (raw === undefined || raw === null)
+    return field.default === undefined ? '' : untouchedText(field, field.default, system);
   if (field.kind !== 'quantity') return String(raw);
   if (typeof raw === 'number') return inUnit(fromUnit(raw, field.units[0]), field, system);
   const read = readQuantity(String(raw), { dimension: field.dimension, unit: field.units[0] });
@@ -32,11 +33,15 @@ export function untouchedRows(field: RowsField, raw: RawValue, system: UnitSyste
 /** Figures with every usual box blank. Choices and seldom-needed boxes keep what the topic gives them. */
 export function blankFigures(fields: readonly Field[]): RawInputs {
   const blanks = fields.filter((f) => !f.more && f.kind !== 'choice' && f.kind !== 'yes-no');
-  return Object.fromEntries(blanks.map((f) => [f.key, f.kind === 'rows' ? Array.from({ length: f.minRows }, () => emptyRow(f)) : '']));
+  return Object.fromEntries(
+    blanks.map((f) => [f.key, f.kind === 'rows' ? Array.from({ length: f.minRows }, () => emptyRow(f)) : '']),
+  );
 }
 
 export function emptyRow(field: RowsField): RawInputs {
-  return Object.fromEntries(field.columns.map((c) => [c.key, c.kind === 'choice' || c.kind === 'yes-no' ? String(c.default ?? '') : '']));
+  return Object.fromEntries(
+    field.columns.map((c) => [c.key, c.kind === 'choice' || c.kind === 'yes-no' ? String(c.default ?? '') : '']),
+  );
 }
 
 /** Fields asked for at this moment, judged on what the boxes hold. */
@@ -52,5 +57,9 @@ export function askedFields(fields: readonly Field[], raw: RawInputs): readonly 
 export function valueHeld(field: Field, raw: RawValue): unknown {
   const given = raw ?? ('default' in field ? field.default : undefined);
   if (field.kind !== 'yes-no') return given;
-  return given === true || given === 'yes' || given === 'true' ? true : given === false || given === 'no' || given === 'false' ? false : undefined;
+  return given === true || given === 'yes' || given === 'true'
+    ? true
+    : given === false || given === 'no' || given === 'false'
+      ? false
+      : undefined;
 }

@@ -55,7 +55,11 @@ interface Outcome {
 }
 
 function calculate(topic: TopicParts, figures: Figures, sum: ReadSum | undefined): Outcome | 'needs-sum' {
-  const read = readInputs(topic.fields, rawOf(figures), { system: figures.system, units: unitsRead(figures, topic.fields), ...(sum ? { sum } : {}) });
+  const read = readInputs(topic.fields, rawOf(figures), {
+    system: figures.system,
+    units: unitsRead(figures, topic.fields),
+    ...(sum ? { sum } : {}),
+  });
   if (!read.ok) return 'needsSum' in read ? 'needs-sum' : { problems: read.problems, said: {} };
   const result = topic.compute(read.inputs);
   if (!result.ok) return { problems: result.problems, said: read.said };

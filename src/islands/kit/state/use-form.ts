@@ -29,7 +29,12 @@ export interface Bench {
   readonly showExample: () => void;
 }
 
-export function useForm(topic: TopicParts, page: IslandProps, example: RawInputs, toToday: (figures: RawInputs) => RawInputs = (figures) => figures): Bench {
+export function useForm(
+  topic: TopicParts,
+  page: IslandProps,
+  example: RawInputs,
+  toToday: (figures: RawInputs) => RawInputs = (figures) => figures,
+): Bench {
   const [figures, change] = useReducer(changeFigures, undefined, () => startFigures(example, true, page.shop.units));
   const [live, setLive] = useState(false);
   const [active, setActive] = useState<string>();
@@ -51,7 +56,10 @@ export function useForm(topic: TopicParts, page: IslandProps, example: RawInputs
   }, [nothingWrong]);
 
   const context = { fields: topic.fields, words: topic.words, system: figures.system, currency: page.shop.currency };
-  const lines = visibleProblems(calculation.problems, figures, active).map((p) => ({ path: p.field, text: describeProblem(p, context) }));
+  const lines = visibleProblems(calculation.problems, figures, active).map((p) => ({
+    path: p.field,
+    text: describeProblem(p, context),
+  }));
   const form: Form = {
     id: page.id,
     figures,

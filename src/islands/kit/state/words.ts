@@ -50,7 +50,12 @@ export const say = {
 } as const;
 
 /** Signal words of ANSI Z535. */
-export const signalWord: Readonly<Record<CautionLevel, string>> = { danger: 'Danger', warning: 'Warning', caution: 'Caution', notice: 'Notice' };
+export const signalWord: Readonly<Record<CautionLevel, string>> = {
+  danger: 'Danger',
+  warning: 'Warning',
+  caution: 'Caution',
+  notice: 'Notice',
+};
 
 export const howSeen: Readonly<Record<ShownSource['how'], string>> = {
   read: 'read in the source',

@@ -13,10 +13,23 @@ export function DeskBox({ id, label, help, value, type = 'text', onText }: Props
     <div class="calc-field">
       <div class="calc-asks">
         <label for={id}>{label}</label>
-        {help && <p class="calc-help" id={`${id}-help`}>{help}</p>}
+        {help && (
+          <p class="calc-help" id={`${id}-help`}>
+            {help}
+          </p>
+        )}
       </div>
       <div class="calc-box calc-box-text desk-box">
-        <input id={id} type={type} min={type === 'number' ? 1 : undefined} max={type === 'number' ? 365 : undefined} autocomplete="off" value={value} aria-describedby={help ? `${id}-help` : undefined} onInput={(e) => onText(e.currentTarget.value)} />
+        <input
+          id={id}
+          type={type}
+          min={type === 'number' ? 1 : undefined}
+          max={type === 'number' ? 365 : undefined}
+          autocomplete="off"
+          value={value}
+          aria-describedby={help ? `${id}-help` : undefined}
+          onInput={(e) => onText(e.currentTarget.value)}
+        />
       </div>
     </div>
   );

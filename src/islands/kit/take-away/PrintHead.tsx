@@ -13,8 +13,14 @@ export function PrintHead({ id, title, shop, address }: Props) {
     <header class="calc-print-head">
       <p class="calc-print-title">{title}</p>
       <p>{shop}</p>
-      <p>{say.printedOn} <span id={`${id}-date`} /></p>
-      {address && <p>{say.shownOn} {address}</p>}
+      <p>
+        {say.printedOn} <span id={`${id}-date`} />
+      </p>
+      {address && (
+        <p>
+          {say.shownOn} {address}
+        </p>
+      )}
     </header>
   );
 }

@@ -22,6 +22,11 @@ export function download(name: string, kind: FileKind, text: string): void {
 
 /** Small letters, digits and hyphens, whatever was typed; disks and mail agree on those. */
 export function fileName(name: string, kind: FileKind): string {
-  const plain = name.normalize('NFKD').replace(/\p{M}/gu, '').toLowerCase().replace(/[^a-z0-9]+/g, '-').replace(/^-|-$/g, '');
+  const plain = name
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '');
   return `${plain.slice(0, 60) || 'file'}.${kind}`;
 }

@@ -18,18 +18,39 @@ function answer(raw: RawInputs) {
   return result;
 }
 
-const worn = (mm: number): RawInputs => ({ seat: 'shaft', size: 25, zone: 'k5', basis: 'readings', readings: [{ across: mm, quarter: mm }] });
-const bore = (mm: number, material = 'aluminium-die-cast'): RawInputs => ({ seat: 'housing', size: 52, zone: 'N7', material, basis: 'readings', readings: [{ across: mm, quarter: mm }] });
+const worn = (mm: number): RawInputs => ({
+  seat: 'shaft',
+  size: 25,
+  zone: 'k5',
+  basis: 'readings',
+  readings: [{ across: mm, quarter: mm }],
+});
+const bore = (mm: number, material = 'aluminium-die-cast'): RawInputs => ({
+  seat: 'housing',
+  size: 52,
+  zone: 'N7',
+  material,
+  basis: 'readings',
+  readings: [{ across: mm, quarter: mm }],
+});
 const verdict = (raw: RawInputs, key: string) => valueOf(answer(raw), key, 'verdict').code;
 
 describe('bearing fit', () => {
   const zone = fc.constantFrom('k5', 'j6', 'g6', 'N7', 'H7', 'P7', 'q7');
-  answersAnything('bearing-fit', { seat: fc.constantFrom('shaft', 'housing'), size: fc.double({ min: 6, max: 180, noNaN: true }), zone });
+  answersAnything('bearing-fit', {
+    seat: fc.constantFrom('shaft', 'housing'),
+    size: fc.double({ min: 6, max: 180, noNaN: true }),
+    zone,
+  });
 
   describe('a measured seat', () => {
     const near = fc.double({ min: 24.5, max: 25.5, noNaN: true });
     answersAnything('bearing-fit', {
-      seat: fc.constantFrom('shaft', 'housing'), size: fc.constant(25), zone, basis: fc.constant('readings'), ring: fc.option(near, { nil: undefined }),
+      seat: fc.constantFrom('shaft', 'housing'),
+      size: fc.constant(25),
+      zone,
+      basis: fc.constant('readings'),
+      ring: fc.option(near, { nil: undefined }),
       readings: fc.array(fc.record({ across: near, quarter: near }), { minLength: 1, maxLength: 4 }),
     });
   });
@@ -40,29 +61,41 @@ describe('bearing fit', () => {
       const result = read.ok ? compute(read.inputs) : undefined;
       return result && !result.ok ? result.problems.map((p) => `${p.field} ${p.code}`) : [];
     };
-    expect(refused({ ...worn(25), readings: [{ across: 35.1, quarter: 25.1 }, { across: 25, quarter: 25.002 }] })).toEqual(['readings.1.across reading-far']);
+    expect(
+      refused({
+        ...worn(25),
+        readings: [
+          { across: 35.1, quarter: 25.1 },
+          { across: 25, quarter: 25.002 },
+        ],
+      }),
+    ).toEqual(['readings.1.across reading-far']);
     expect(refused({ ...worn(25), ring: 52 })).toEqual(['ring reading-far']);
     expect(refused(worn(24.5))).toEqual([]);
   });
 
   it('the spread of the fit is the seat tolerance and the ring tolerance together', () => {
-    fc.assert(fc.property(fc.boolean(), size(0.006), fc.constantFrom('Normal', 'P6', 'P5'), fc.nat(11), (onShaft, d, c, i) => {
-      const name = (onShaft ? shaftSeats : housingSeats)[i] ?? 'h6';
-      const made = ringFit(onShaft ? 'shaft' : 'housing', d, name, c);
-      const [limits, ring] = [limitsAt(d, name), ringLimits(onShaft ? 'bore' : 'outside', d, c)];
-      if (!made || !limits || !ring) return;
-      expect(um(made.fit.most - made.fit.least)).toBeCloseTo(um(limits.upper - limits.lower - ring.lower), 6);
-      expect(um(made.fit.mean * 2)).toBeCloseTo(um(made.fit.most + made.fit.least), 6);
-    }));
+    fc.assert(
+      fc.property(fc.boolean(), size(0.006), fc.constantFrom('Normal', 'P6', 'P5'), fc.nat(11), (onShaft, d, c, i) => {
+        const name = (onShaft ? shaftSeats : housingSeats)[i] ?? 'h6';
+        const made = ringFit(onShaft ? 'shaft' : 'housing', d, name, c);
+        const [limits, ring] = [limitsAt(d, name), ringLimits(onShaft ? 'bore' : 'outside', d, c)];
+        if (!made || !limits || !ring) return;
+        expect(um(made.fit.most - made.fit.least)).toBeCloseTo(um(limits.upper - limits.lower - ring.lower), 6);
+        expect(um(made.fit.mean * 2)).toBeCloseTo(um(made.fit.most + made.fit.least), 6);
+      }),
+    );
   });
 
   it('a finer bearing class never widens the fit', () => {
-    fc.assert(fc.property(size(0.006), (d) => {
-      const [normal, p6, p5] = (['Normal', 'P6', 'P5'] as const).map((c) => ringFit('shaft', d, 'k5', c)?.fit);
-      if (!normal || !p6 || !p5) return;
-      expect(p6.most).toBeLessThanOrEqual(normal.most);
-      expect(p5.most).toBeLessThanOrEqual(p6.most);
-    }));
+    fc.assert(
+      fc.property(size(0.006), (d) => {
+        const [normal, p6, p5] = (['Normal', 'P6', 'P5'] as const).map((c) => ringFit('shaft', d, 'k5', c)?.fit);
+        if (!normal || !p6 || !p5) return;
+        expect(p6.most).toBeLessThanOrEqual(normal.most);
+        expect(p5.most).toBeLessThanOrEqual(p6.most);
+      }),
+    );
   });
 
   it('calls a worn shaft loose, a fresh one good and a fat one tight', () => {
@@ -88,28 +121,41 @@ describe('bearing fit', () => {
   });
 
   it('reads taper along the seat and out-of-round across it', () => {
-    const form = seatForm([{ across: 25.01e-3, quarter: 25.008e-3 }, { across: 25.004e-3, quarter: 25.002e-3 }]);
+    const form = seatForm([
+      { across: 25.01e-3, quarter: 25.008e-3 },
+      { across: 25.004e-3, quarter: 25.002e-3 },
+    ]);
     expect([um(form.taper), um(form.outOfRound), um(form.mean - 25e-3)]).toEqual([6, 2, 6]);
   });
 
   it('advises the same zone whatever the size within a row, and never a tight one for a ring that does not turn', () => {
-    fc.assert(fc.property(fc.constantFrom('light', 'normal', 'heavy'), fc.constantFrom('solid', 'split', 'thin', 'hot-shaft'), fc.boolean(), size(0.006), (load, housing, slides, d) => {
-      const still = recommend({ seat: 'housing', size: d, turning: 'inner', load, housing, slides });
-      expect(['G7', 'H7', 'J7']).toContain(still.zone);
-      const shaft = recommend({ seat: 'shaft', size: d, turning: 'outer', load, housing, slides });
-      expect(shaft.zone).toBe(slides ? 'g6' : 'h6');
-    }));
+    fc.assert(
+      fc.property(
+        fc.constantFrom('light', 'normal', 'heavy'),
+        fc.constantFrom('solid', 'split', 'thin', 'hot-shaft'),
+        fc.boolean(),
+        size(0.006),
+        (load, housing, slides, d) => {
+          const still = recommend({ seat: 'housing', size: d, turning: 'inner', load, housing, slides });
+          expect(['G7', 'H7', 'J7']).toContain(still.zone);
+          const shaft = recommend({ seat: 'shaft', size: d, turning: 'outer', load, housing, slides });
+          expect(shaft.zone).toBe(slides ? 'g6' : 'h6');
+        },
+      ),
+    );
   });
 
   it('a light-alloy housing loses hold when warm and an iron one does not', () => {
-    const left = (material: string) => valueOf(answer({ seat: 'housing', size: 52, zone: 'N7', material }), 'warmInterference', 'quantity').value;
+    const left = (material: string) =>
+      valueOf(answer({ seat: 'housing', size: 52, zone: 'N7', material }), 'warmInterference', 'quantity').value;
     expect(left('magnesium')).toBeLessThan(left('aluminium-cast'));
     expect(left('aluminium-cast')).toBeLessThan(left('grey-iron'));
     expect(um(left('grey-iron'))).toBeGreaterThan(17.5);
   });
 
   it('warns of magnesium only in a magnesium housing', () => {
-    const hazards = (material: string) => answer({ seat: 'housing', size: 52, zone: 'N7', material }).cautions.map((c) => c.hazard);
+    const hazards = (material: string) =>
+      answer({ seat: 'housing', size: 52, zone: 'N7', material }).cautions.map((c) => c.hazard);
     expect(hazards('magnesium')).toContain('magnesium');
     expect(hazards('grey-iron')).not.toContain('magnesium');
   });

@@ -1,10 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bearings, clearanceLimits, groups, matches, ringLimits } from '../../../../src/core/topics/bearing-size/index.ts';
+import {
+  bearings,
+  clearanceLimits,
+  groups,
+  matches,
+  ringLimits,
+} from '../../../../src/core/topics/bearing-size/index.ts';
 import { answersAnything } from '../../any-input.ts';
 
 describe('bearing size', () => {
-  answersAnything('bearing-size', { designation: fc.constantFrom('6205', '61805', '6320', '9999', '6221'), bore: fc.double({ min: 9, max: 60, noNaN: true }), outside: fc.double({ min: 19, max: 140, noNaN: true }), width: fc.double({ min: 5, max: 35, noNaN: true }) });
+  answersAnything('bearing-size', {
+    designation: fc.constantFrom('6205', '61805', '6320', '9999', '6221'),
+    bore: fc.double({ min: 9, max: 60, noNaN: true }),
+    outside: fc.double({ min: 19, max: 140, noNaN: true }),
+    width: fc.double({ min: 5, max: 35, noNaN: true }),
+  });
 
   it('holds five series of 21 bearings, each with its own three dimensions', () => {
     expect(bearings.length).toBe(105);
@@ -12,15 +23,31 @@ describe('bearing size', () => {
   });
 
   it('finds every bearing alone from readings worn or misread by 0.2 mm', () => {
-    fc.assert(fc.property(fc.constantFrom(...bearings), fc.tuple(fc.double({ min: -2e-4, max: 2e-4, noNaN: true }), fc.double({ min: -2e-4, max: 2e-4, noNaN: true }), fc.double({ min: -2e-4, max: 2e-4, noNaN: true })), (b, [x, y, z]) => {
-      const found = matches({ bore: b.bore + x, outside: b.outside + y, width: b.width + z }, 3e-4);
-      expect(found.map((m) => m.bearing.designation)).toEqual([b.designation]);
-    }));
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...bearings),
+        fc.tuple(
+          fc.double({ min: -2e-4, max: 2e-4, noNaN: true }),
+          fc.double({ min: -2e-4, max: 2e-4, noNaN: true }),
+          fc.double({ min: -2e-4, max: 2e-4, noNaN: true }),
+        ),
+        (b, [x, y, z]) => {
+          const found = matches({ bore: b.bore + x, outside: b.outside + y, width: b.width + z }, 3e-4);
+          expect(found.map((m) => m.bearing.designation)).toEqual([b.designation]);
+        },
+      ),
+    );
   });
 
   it('within a bore, a higher series is larger and wider', () => {
-    const series = (s: string) => bearings.filter((b) => b.designation.length === s.length + 2 && b.designation.startsWith(s));
-    for (const [thin, thick] of [['618', '619'], ['619', '60'], ['60', '62'], ['62', '63']] as const) {
+    const series = (s: string) =>
+      bearings.filter((b) => b.designation.length === s.length + 2 && b.designation.startsWith(s));
+    for (const [thin, thick] of [
+      ['618', '619'],
+      ['619', '60'],
+      ['60', '62'],
+      ['62', '63'],
+    ] as const) {
       series(thin).forEach((b, i) => {
         expect(series(thick)[i]?.outside ?? 0, b.designation).toBeGreaterThan(b.outside);
         expect(series(thick)[i]?.width ?? 0, b.designation).toBeGreaterThanOrEqual(b.width);

@@ -1,10 +1,23 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { beltLength, centreForLength, freeSpan, pulleys, shortestLength, textbookCentre, textbookLength, wrapSmall } from '../../../../src/core/topics/belt-tension/index.ts';
+import {
+  beltLength,
+  centreForLength,
+  freeSpan,
+  pulleys,
+  shortestLength,
+  textbookCentre,
+  textbookLength,
+  wrapSmall,
+} from '../../../../src/core/topics/belt-tension/index.ts';
 
 /** Two pulleys from 20 mm to 1 m, and a centre distance from touching to ten times that. */
 const drives = fc
-  .tuple(fc.double({ min: 0.02, max: 1, noNaN: true }), fc.double({ min: 0.02, max: 1, noNaN: true }), fc.double({ min: 1.0001, max: 10, noNaN: true }))
+  .tuple(
+    fc.double({ min: 0.02, max: 1, noNaN: true }),
+    fc.double({ min: 0.02, max: 1, noNaN: true }),
+    fc.double({ min: 1.0001, max: 10, noNaN: true }),
+  )
   .map(([a, b, k]) => ({ p: pulleys(a, b), centre: ((a + b) / 2) * k }));
 
 describe('an open belt round two pulleys', () => {
@@ -58,7 +71,13 @@ describe('an open belt round two pulleys', () => {
   });
 
   it('is refused when it is too short to go round', () => {
-    fc.assert(fc.property(drives, fc.double({ min: 0.1, max: 0.999999, noNaN: true }), ({ p }, part) => centreForLength(p, shortestLength(p) * part) === undefined));
+    fc.assert(
+      fc.property(
+        drives,
+        fc.double({ min: 0.1, max: 0.999999, noNaN: true }),
+        ({ p }, part) => centreForLength(p, shortestLength(p) * part) === undefined,
+      ),
+    );
     expect(centreForLength(pulleys(0.1, 0.2), 0)).toBeUndefined();
   });
 

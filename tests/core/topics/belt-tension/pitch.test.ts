@@ -39,30 +39,52 @@ function spectrumPeak(samples: Float32Array, from: number, to: number): number {
     }
     return re * re + im * im;
   };
-  const lines = Array.from({ length: Math.floor((to - from) / 0.05) + 1 }, (_, i) => from + i * 0.05).map((f) => ({ f, s: strength(f) }));
+  const lines = Array.from({ length: Math.floor((to - from) / 0.05) + 1 }, (_, i) => from + i * 0.05).map((f) => ({
+    f,
+    s: strength(f),
+  }));
   return lines.reduce((best, line) => (line.s > best.s ? line : best)).f;
 }
 
 const frequencies = fc.double({ min: 20, max: 300, noNaN: true });
 const sounds = fc
   .record({
-  frequency: frequencies,
-  partials: fc.tuple(fc.constant(1), fc.double({ min: 0, max: 0.8, noNaN: true }), fc.double({ min: 0, max: 0.5, noNaN: true }), fc.double({ min: 0, max: 0.3, noNaN: true })),
-  decay: fc.double({ min: 0.15, max: 2, noNaN: true }),
-  noise: fc.double({ min: 0, max: 0.15, noNaN: true }),
-  seed: fc.integer({ min: 1, max: 2147483646 }),
-})
+    frequency: frequencies,
+    partials: fc.tuple(
+      fc.constant(1),
+      fc.double({ min: 0, max: 0.8, noNaN: true }),
+      fc.double({ min: 0, max: 0.5, noNaN: true }),
+      fc.double({ min: 0, max: 0.3, noNaN: true }),
+    ),
+    decay: fc.double({ min: 0.15, max: 2, noNaN: true }),
+    noise: fc.double({ min: 0, max: 0.15, noNaN: true }),
+    seed: fc.integer({ min: 1, max: 2147483646 }),
+  })
   // A belt that dies within fewer than six turns has no note to speak of.
   .map((s) => ({ ...s, decay: Math.max(s.decay, 6 / s.frequency) }));
 
 describe('the note of a plucked belt', () => {
   it('is found within half a percent, with overtones and hiss, from 20 to 300 Hz', () => {
     // Half a percent of the note is one percent of the tension; a belt window is tens of percent wide.
-    fc.assert(fc.property(sounds, (s) => Math.abs((findPitch(pluck(s), rate)?.frequency ?? 0) / s.frequency - 1) < 0.005), { numRuns: 100 });
+    fc.assert(
+      fc.property(sounds, (s) => Math.abs((findPitch(pluck(s), rate)?.frequency ?? 0) / s.frequency - 1) < 0.005),
+      { numRuns: 100 },
+    );
   });
 
   it('is found within 0.05 percent when nothing else sounds', () => {
-    fc.assert(fc.property(frequencies, (frequency) => Math.abs((findPitch(pluck({ frequency, partials: [1], decay: 1e9, noise: 0, seed: 1 }), rate)?.frequency ?? 0) / frequency - 1) < 0.0005), { numRuns: 100 });
+    fc.assert(
+      fc.property(
+        frequencies,
+        (frequency) =>
+          Math.abs(
+            (findPitch(pluck({ frequency, partials: [1], decay: 1e9, noise: 0, seed: 1 }), rate)?.frequency ?? 0) /
+              frequency -
+              1,
+          ) < 0.0005,
+      ),
+      { numRuns: 100 },
+    );
   });
 
   it.each([20, 31.5, 47, 60, 88.8, 112, 163, 220, 299])('agrees with the Fourier spectrum at %s Hz', (frequency) => {
@@ -74,15 +96,27 @@ describe('the note of a plucked belt', () => {
 
   it('is the fundamental even when the first overtone is louder', () => {
     for (const frequency of [40, 75, 112, 180]) {
-      expect(findPitch(pluck({ frequency, partials: [1, 1.8, 0.6], decay: 0.6, noise: 0.05, seed: 3 }), rate)?.frequency).toBeCloseTo(frequency, -0.5);
+      expect(
+        findPitch(pluck({ frequency, partials: [1, 1.8, 0.6], decay: 0.6, noise: 0.05, seed: 3 }), rate)?.frequency,
+      ).toBeCloseTo(frequency, -0.5);
     }
   });
 
   it('does not depend on loudness, on an offset of the microphone, or on the rate it samples at', () => {
     const sound = pluck({ frequency: 112, partials: [1, 0.4], decay: 0.4, noise: 0.02, seed: 5 });
     const plain = findPitch(sound, rate)?.frequency ?? 0;
-    expect(findPitch(sound.map((v) => v * 1e-3), rate)?.frequency).toBeCloseTo(plain, 4);
-    expect(findPitch(sound.map((v) => v + 0.5), rate)?.frequency).toBeCloseTo(plain, 3);
+    expect(
+      findPitch(
+        sound.map((v) => v * 1e-3),
+        rate,
+      )?.frequency,
+    ).toBeCloseTo(plain, 4);
+    expect(
+      findPitch(
+        sound.map((v) => v + 0.5),
+        rate,
+      )?.frequency,
+    ).toBeCloseTo(plain, 3);
     // The same samples played at another rate are another note, in the same ratio.
     expect((findPitch(sound, 44100)?.frequency ?? 0) / plain).toBeCloseTo(44100 / 48000, 3);
   });
@@ -90,7 +124,8 @@ describe('the note of a plucked belt', () => {
 
 describe('how sure the figure is', () => {
   it('is over 0.9 for a clean pluck and falls with hiss', () => {
-    const clarity = (noise: number) => findPitch(pluck({ frequency: 112, partials: [1, 0.4], decay: 0.5, noise, seed: 11 }), rate)?.clarity ?? 0;
+    const clarity = (noise: number) =>
+      findPitch(pluck({ frequency: 112, partials: [1, 0.4], decay: 0.5, noise, seed: 11 }), rate)?.clarity ?? 0;
     expect(clarity(0)).toBeGreaterThan(0.95);
     expect(clarity(0.5)).toBeLessThan(clarity(0.05));
     expect(clarity(20)).toBeLessThan(0.6);
@@ -98,10 +133,17 @@ describe('how sure the figure is', () => {
 
   it('is never outside 0 to 1, and no figure lies outside the notes looked for', () => {
     fc.assert(
-      fc.property(fc.float32Array({ minLength: 0, maxLength: 6000, noNaN: true, min: -1, max: 1 }), fc.integer({ min: 8000, max: 96000 }), (samples, any) => {
-        const found = findPitch(samples, any);
-        return found === undefined || (found.clarity >= 0 && found.clarity <= 1 && found.frequency >= 15 && found.frequency <= 400);
-      }),
+      fc.property(
+        fc.float32Array({ minLength: 0, maxLength: 6000, noNaN: true, min: -1, max: 1 }),
+        fc.integer({ min: 8000, max: 96000 }),
+        (samples, any) => {
+          const found = findPitch(samples, any);
+          return (
+            found === undefined ||
+            (found.clarity >= 0 && found.clarity <= 1 && found.frequency >= 15 && found.frequency <= 400)
+          );
+        },
+      ),
       { numRuns: 200 },
     );
   });
@@ -109,6 +151,8 @@ describe('how sure the figure is', () => {
   it('is not claimed at all for silence or for a stretch too short for two turns', () => {
     expect(findPitch(new Float32Array(length), rate)).toBeUndefined();
     expect(findPitch(new Float32Array(0), rate)).toBeUndefined();
-    expect(findPitch(pluck({ frequency: 100, partials: [1], decay: 1, noise: 0, seed: 1 }).slice(0, 2000), rate)).toBeUndefined();
+    expect(
+      findPitch(pluck({ frequency: 100, partials: [1], decay: 1, noise: 0, seed: 1 }).slice(0, 2000), rate),
+    ).toBeUndefined();
   });
 });

@@ -1,6 +1,18 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { compute, example, fields, frictionTorque, hoopAtBore, ringInertia, ringMass, ringStress, spinEnergy, stopTime, turnsToStop } from '../../../../src/core/topics/blade-rundown/index.ts';
+import {
+  compute,
+  example,
+  fields,
+  frictionTorque,
+  hoopAtBore,
+  ringInertia,
+  ringMass,
+  ringStress,
+  spinEnergy,
+  stopTime,
+  turnsToStop,
+} from '../../../../src/core/topics/blade-rundown/index.ts';
 import { readInputs } from '../../../../src/core/contract/read-inputs.ts';
 import { valueOf } from '../../../../src/core/contract/result.ts';
 
@@ -9,11 +21,29 @@ const outers = fc.double({ min: 0.1, max: 1.5, noNaN: true });
 
 describe('a spinning disc', () => {
   it('is stressed at the bore like a thin ring when almost nothing but the rim is left', () => {
-    fc.assert(fc.property(outers, rotations, (outer, n) => Math.abs(hoopAtBore(outer, outer * (1 - 1e-9), n, 7850, 0.3) / ringStress(7850, Math.PI * outer * n) - 1) < 1e-6));
+    fc.assert(
+      fc.property(
+        outers,
+        rotations,
+        (outer, n) =>
+          Math.abs(hoopAtBore(outer, outer * (1 - 1e-9), n, 7850, 0.3) / ringStress(7850, Math.PI * outer * n) - 1) <
+          1e-6,
+      ),
+    );
   });
 
   it('is stressed twice as much at a pinhole as a solid disc at its centre', () => {
-    fc.assert(fc.property(outers, rotations, (outer, n) => Math.abs(hoopAtBore(outer, 0, n, 7850, 0.3) / (2 * ((3.3 / 8) * 7850 * (2 * Math.PI * n) ** 2 * (outer / 2) ** 2)) - 1) < 1e-12));
+    fc.assert(
+      fc.property(
+        outers,
+        rotations,
+        (outer, n) =>
+          Math.abs(
+            hoopAtBore(outer, 0, n, 7850, 0.3) / (2 * ((3.3 / 8) * 7850 * (2 * Math.PI * n) ** 2 * (outer / 2) ** 2)) -
+              1,
+          ) < 1e-12,
+      ),
+    );
   });
 
   it('holds four times the energy at twice the speed', () => {
@@ -31,7 +61,18 @@ describe('a spinning disc', () => {
   });
 
   it('weighs what is left when a small disc is cut out of a large one', () => {
-    fc.assert(fc.property(outers, fc.double({ min: 0.05, max: 0.95, noNaN: true }), (outer, part) => Math.abs(ringMass(outer, outer * part, 0.003, 7850) + ringMass(outer * part, 0, 0.003, 7850) - ringMass(outer, 0, 0.003, 7850)) < 1e-9));
+    fc.assert(
+      fc.property(
+        outers,
+        fc.double({ min: 0.05, max: 0.95, noNaN: true }),
+        (outer, part) =>
+          Math.abs(
+            ringMass(outer, outer * part, 0.003, 7850) +
+              ringMass(outer * part, 0, 0.003, 7850) -
+              ringMass(outer, 0, 0.003, 7850),
+          ) < 1e-9,
+      ),
+    );
     expect(ringInertia(1, 0.4, 0)).toBeCloseTo(0.5 * 0.2 ** 2, 12);
   });
 });

@@ -1,6 +1,16 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { bladeForDepth, compute, cutDepth, cutLength, example, fields, readMarks, rotationForSpeed, surfaceSpeed } from '../../../../src/core/topics/blade-speed/index.ts';
+import {
+  bladeForDepth,
+  compute,
+  cutDepth,
+  cutLength,
+  example,
+  fields,
+  readMarks,
+  rotationForSpeed,
+  surfaceSpeed,
+} from '../../../../src/core/topics/blade-speed/index.ts';
 import { readInputs } from '../../../../src/core/contract/read-inputs.ts';
 import { valueOf, type Answer } from '../../../../src/core/contract/result.ts';
 import type { RawInputs } from '../../../../src/core/contract/field.ts';
@@ -17,7 +27,13 @@ const rotations = fc.integer({ min: 200, max: 20000 });
 
 describe('the verdict is never softer than the marking', () => {
   it('says no to every speed above a mark in revolutions, however little', () => {
-    fc.assert(fc.property(rotations, fc.integer({ min: 1, max: 500 }), (marked, over) => code(answer({ spindle: marked + over, markedRotation: marked }), 'verdict') === 'over-marked'));
+    fc.assert(
+      fc.property(
+        rotations,
+        fc.integer({ min: 1, max: 500 }),
+        (marked, over) => code(answer({ spindle: marked + over, markedRotation: marked }), 'verdict') === 'over-marked',
+      ),
+    );
   });
 
   it('says no whenever any one of several marks is exceeded', () => {
@@ -35,7 +51,10 @@ describe('the verdict is never softer than the marking', () => {
       fc.property(fc.integer({ min: 200, max: 350 }), fc.constantFrom('diamond', 'abrasive'), (worn, bladeKind) => {
         const marked = { markedAs: 'speed', markedSpeed: 80, markedRotation: undefined, bladeKind } as const;
         const limit = (a: Answer) => valueOf(a, 'limitRotation', 'quantity').value;
-        expect(limit(answer({ ...marked, diameter: worn, newDiameter: 350 }))).toBeCloseTo(limit(answer({ ...marked, diameter: 350 })), 9);
+        expect(limit(answer({ ...marked, diameter: worn, newDiameter: 350 }))).toBeCloseTo(
+          limit(answer({ ...marked, diameter: 350 })),
+          9,
+        );
       }),
     );
   });
@@ -44,12 +63,21 @@ describe('the verdict is never softer than the marking', () => {
     for (const more of [{ spindle: 6000 }, { guardSize: 300 }, { machineRotation: 3900 }, { alsoSpeed: 50 }]) {
       expect(answer(more).cautions.map((c) => c.hazard)).toContain('blade-overspeed');
     }
-    expect(answer({ guardSize: 350, machineRotation: 4300 }).cautions.map((c) => c.hazard)).not.toContain('blade-overspeed');
+    expect(answer({ guardSize: 350, machineRotation: 4300 }).cautions.map((c) => c.hazard)).not.toContain(
+      'blade-overspeed',
+    );
   });
 
   it('does not count on a belt that slips: out of the cut it does not', () => {
     // 9300 rpm over 52/114 mm is 4242 rpm free, 4115 rpm with 3 % slip.
-    const drive = { known: 'pulleys', engine: 9300, enginePulley: 52, bladePulley: 114, slip: 3, spindle: undefined } as const;
+    const drive = {
+      known: 'pulleys',
+      engine: 9300,
+      enginePulley: 52,
+      bladePulley: 114,
+      slip: 3,
+      spindle: undefined,
+    } as const;
     expect(code(answer({ ...drive, markedRotation: 4200 }), 'verdict')).toBe('over-marked-free');
     expect(code(answer({ ...drive, markedRotation: 4100 }), 'verdict')).toBe('over-marked');
     expect(code(answer({ ...drive, markedRotation: 5400, machineRotation: 4200 }), 'plateVerdict')).toBe('over-plate');
@@ -67,12 +95,19 @@ describe('the verdict is never softer than the marking', () => {
   });
 
   it('puts what forbids the blade before anything good about its speed', () => {
-    for (const [more, key] of [[{ guardSize: 300 }, 'guardVerdict'], [{ machineRotation: 3900 }, 'plateVerdict'], [{ alsoSpeed: 76 }, 'marksVerdict']] as const) expect(answer(more).values[0]?.key).toBe(key);
+    for (const [more, key] of [
+      [{ guardSize: 300 }, 'guardVerdict'],
+      [{ machineRotation: 3900 }, 'plateVerdict'],
+      [{ alsoSpeed: 76 }, 'marksVerdict'],
+    ] as const)
+      expect(answer(more).values[0]?.key).toBe(key);
     expect(answer({ guardSize: 350 }).values[0]?.key).toBe('verdict');
   });
 
   it('mentions wear of the rim only for abrasive wheels', () => {
-    expect(code(answer({ diameter: 330, newDiameter: 350, bladeKind: 'abrasive' }), 'wornVerdict')).toBe('worn-abrasive');
+    expect(code(answer({ diameter: 330, newDiameter: 350, bladeKind: 'abrasive' }), 'wornVerdict')).toBe(
+      'worn-abrasive',
+    );
     expect(code(answer({ diameter: 330, newDiameter: 350, bladeKind: 'diamond' }), 'wornVerdict')).toBe('worn-diamond');
   });
 });
@@ -97,17 +132,38 @@ describe('guard and depth', () => {
   });
 
   it('gives back the blade a depth came from', () => {
-    fc.assert(fc.property(fc.double({ min: 0.1, max: 1, noNaN: true }), fc.double({ min: 0, max: 0.09, noNaN: true }), fc.double({ min: 0, max: 0.02, noNaN: true }), (blade, flange, gap) => Math.abs(bladeForDepth(cutDepth(blade, flange, gap), flange, gap) - blade) < 1e-12));
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.1, max: 1, noNaN: true }),
+        fc.double({ min: 0, max: 0.09, noNaN: true }),
+        fc.double({ min: 0, max: 0.02, noNaN: true }),
+        (blade, flange, gap) => Math.abs(bladeForDepth(cutDepth(blade, flange, gap), flange, gap) - blade) < 1e-12,
+      ),
+    );
   });
 
   it('cuts as long at the surface as the chord of the blade, never longer than the blade', () => {
-    fc.assert(fc.property(fc.double({ min: 0.1, max: 1, noNaN: true }), fc.double({ min: 0, max: 1, noNaN: true }), (blade, depth) => cutLength(blade, depth) <= blade * (1 + 1e-12)));
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.1, max: 1, noNaN: true }),
+        fc.double({ min: 0, max: 1, noNaN: true }),
+        (blade, depth) => cutLength(blade, depth) <= blade * (1 + 1e-12),
+      ),
+    );
     expect(cutLength(0.35, 0.175)).toBeCloseTo(0.35, 12);
   });
 });
 
 describe('marks', () => {
   it('agree whatever the label rounded them to, up to a percent', () => {
-    fc.assert(fc.property(fc.double({ min: 0.1, max: 1, noNaN: true }), fc.constantFrom(50, 63, 80, 100), fc.double({ min: 0.99, max: 1.01, noNaN: true }), (diameter, v, off) => readMarks({ diameter, rotation: rotationForSpeed(v, diameter) * off, speeds: [v] })?.agree === true));
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.1, max: 1, noNaN: true }),
+        fc.constantFrom(50, 63, 80, 100),
+        fc.double({ min: 0.99, max: 1.01, noNaN: true }),
+        (diameter, v, off) =>
+          readMarks({ diameter, rotation: rotationForSpeed(v, diameter) * off, speeds: [v] })?.agree === true,
+      ),
+    );
   });
 });

@@ -1,5 +1,16 @@
 import { describe, expect, it } from 'vitest';
-import { compute, example, fields, preload, preloadAt, proofStress, sizes, stressArea, threadOf, tighteningTorque } from '../../../../src/core/topics/bolt-torque/index.ts';
+import {
+  compute,
+  example,
+  fields,
+  preload,
+  preloadAt,
+  proofStress,
+  sizes,
+  stressArea,
+  threadOf,
+  tighteningTorque,
+} from '../../../../src/core/topics/bolt-torque/index.ts';
 import { readInputs } from '../../../../src/core/contract/read-inputs.ts';
 import { valueOf } from '../../../../src/core/contract/result.ts';
 import type { RawInputs } from '../../../../src/core/contract/field.ts';
@@ -50,7 +61,9 @@ describe('bolt torque', () => {
   it('reminds of left-hand threads, thread-locker and soft threads only where they are', () => {
     const codes = (raw: RawInputs) => answer(raw).values.flatMap((v) => (v.kind === 'verdict' ? [v.code] : []));
     expect(codes({ leftHand: 'no' })).not.toContain('left-hand');
-    expect(codes({ leftHand: 'yes', locker: 'yes', into: 'light' })).toEqual(expect.arrayContaining(['left-hand', 'thread-locker', 'light-thread']));
+    expect(codes({ leftHand: 'yes', locker: 'yes', into: 'light' })).toEqual(
+      expect.arrayContaining(['left-hand', 'thread-locker', 'light-thread']),
+    );
     expect(answer({ share: 90 }).cautions.map((c) => c.hazard)).toEqual(['bolt-breaks']);
   });
 });

@@ -1,6 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { compute, engagement, example, fields, gripSpeed, heldTorque, shoeForce, shoeMassFor } from '../../../../src/core/topics/clutch-speed/index.ts';
+import {
+  compute,
+  engagement,
+  example,
+  fields,
+  gripSpeed,
+  heldTorque,
+  shoeForce,
+  shoeMassFor,
+} from '../../../../src/core/topics/clutch-speed/index.ts';
 import { readInputs } from '../../../../src/core/contract/read-inputs.ts';
 import { valueOf, type Answer } from '../../../../src/core/contract/result.ts';
 import type { RawInputs } from '../../../../src/core/contract/field.ts';
@@ -12,28 +21,56 @@ function answer(more: RawInputs): Answer {
   if (!result.ok) throw new Error(JSON.stringify(result));
   return result;
 }
-const shoesAny = fc.record({ mass: fc.double({ min: 0.005, max: 5, noNaN: true }), radius: fc.double({ min: 0.01, max: 0.3, noNaN: true }), spring: fc.double({ min: 1, max: 2000, noNaN: true }) });
+const shoesAny = fc.record({
+  mass: fc.double({ min: 0.005, max: 5, noNaN: true }),
+  radius: fc.double({ min: 0.01, max: 0.3, noNaN: true }),
+  spring: fc.double({ min: 1, max: 2000, noNaN: true }),
+});
 
 describe('a centrifugal clutch', () => {
   it('engages with the square root of its spring force', () => {
-    fc.assert(fc.property(shoesAny, fc.double({ min: 0.05, max: 1, noNaN: true }), (shoe, share) => Math.abs(engagement({ ...shoe, spring: shoe.spring * share }) / engagement(shoe) - Math.sqrt(share)) < 1e-12));
+    fc.assert(
+      fc.property(
+        shoesAny,
+        fc.double({ min: 0.05, max: 1, noNaN: true }),
+        (shoe, share) =>
+          Math.abs(engagement({ ...shoe, spring: shoe.spring * share }) / engagement(shoe) - Math.sqrt(share)) < 1e-12,
+      ),
+    );
   });
 
   it('presses on the drum only above its engagement speed', () => {
-    fc.assert(fc.property(shoesAny, (shoe) => shoeForce(shoe, engagement(shoe) * 0.999) === 0 && shoeForce(shoe, engagement(shoe) * 1.001) > 0));
+    fc.assert(
+      fc.property(
+        shoesAny,
+        (shoe) => shoeForce(shoe, engagement(shoe) * 0.999) === 0 && shoeForce(shoe, engagement(shoe) * 1.001) > 0,
+      ),
+    );
   });
 
   it('holds exactly the torque at the speed it was asked to grip from', () => {
-    fc.assert(fc.property(shoesAny, fc.double({ min: 0.1, max: 500, noNaN: true }), (shoe, torque) => Math.abs(heldTorque(shoe, 3, 0.3, 0.04, gripSpeed(shoe, 3, 0.3, 0.04, torque)) / torque - 1) < 1e-6));
+    fc.assert(
+      fc.property(
+        shoesAny,
+        fc.double({ min: 0.1, max: 500, noNaN: true }),
+        (shoe, torque) =>
+          Math.abs(heldTorque(shoe, 3, 0.3, 0.04, gripSpeed(shoe, 3, 0.3, 0.04, torque)) / torque - 1) < 1e-6,
+      ),
+    );
   });
 
   it('carries its torque with the shoe mass worked out for it', () => {
     fc.assert(
-      fc.property(fc.double({ min: 1, max: 500, noNaN: true }), fc.double({ min: 20, max: 150, noNaN: true }), fc.double({ min: 0.3, max: 0.95, noNaN: true }), (torque, rotation, part) => {
-        const mass = shoeMassFor(torque, 4, 0.3, 0.1, 0.08, rotation, rotation * part);
-        const spring = mass * 0.08 * (2 * Math.PI * rotation * part) ** 2;
-        expect(heldTorque({ mass, radius: 0.08, spring }, 4, 0.3, 0.1, rotation) / torque).toBeCloseTo(1, 8);
-      }),
+      fc.property(
+        fc.double({ min: 1, max: 500, noNaN: true }),
+        fc.double({ min: 20, max: 150, noNaN: true }),
+        fc.double({ min: 0.3, max: 0.95, noNaN: true }),
+        (torque, rotation, part) => {
+          const mass = shoeMassFor(torque, 4, 0.3, 0.1, 0.08, rotation, rotation * part);
+          const spring = mass * 0.08 * (2 * Math.PI * rotation * part) ** 2;
+          expect(heldTorque({ mass, radius: 0.08, spring }, 4, 0.3, 0.1, rotation) / torque).toBeCloseTo(1, 8);
+        },
+      ),
     );
   });
 });

@@ -1,6 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { compute, example, fields, gaugeElsewhere, standardPressure } from '../../../../src/core/topics/compression-check/index.ts';
+import {
+  compute,
+  example,
+  fields,
+  gaugeElsewhere,
+  standardPressure,
+} from '../../../../src/core/topics/compression-check/index.ts';
 import { readInputs } from '../../../../src/core/contract/read-inputs.ts';
 import { valueOf, type Answer } from '../../../../src/core/contract/result.ts';
 import type { RawInputs } from '../../../../src/core/contract/field.ts';
@@ -27,7 +33,12 @@ describe('a compression gauge', () => {
   });
 
   it('reads less the higher it is carried', () => {
-    fc.assert(fc.property(fc.double({ min: -400, max: 5900, noNaN: true }), (h) => standardPressure(h + 50) < standardPressure(h)));
+    fc.assert(
+      fc.property(
+        fc.double({ min: -400, max: 5900, noNaN: true }),
+        (h) => standardPressure(h + 50) < standardPressure(h),
+      ),
+    );
   });
 });
 

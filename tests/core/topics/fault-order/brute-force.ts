@@ -11,7 +11,10 @@ interface Rules {
 }
 
 export function bruteForce(model: FaultModel, rules: Rules): number {
-  const faults = [...model.suspects.map((s) => ({ id: s.id, chance: s.likelihood })), { id: '', chance: 1 - model.suspects.reduce((a, s) => a + s.likelihood, 0) }];
+  const faults = [
+    ...model.suspects.map((s) => ({ id: s.id, chance: s.likelihood })),
+    { id: '', chance: 1 - model.suspects.reduce((a, s) => a + s.likelihood, 0) },
+  ];
   const shows = (check: FaultModel['checks'][number], fault: string) => {
     let silent = 1;
     for (const tell of check.tells) silent *= tell.suspect === fault ? 1 - tell.ifFaulty : 1 - tell.ifSound;
@@ -19,7 +22,12 @@ export function bruteForce(model: FaultModel, rules: Rules): number {
   };
 
   function from(answers: ReadonlyMap<string, boolean>): number {
-    const joint = faults.map((f) => model.checks.reduce((p, c) => (answers.has(c.id) ? p * (answers.get(c.id) ? shows(c, f.id) : 1 - shows(c, f.id)) : p), f.chance));
+    const joint = faults.map((f) =>
+      model.checks.reduce(
+        (p, c) => (answers.has(c.id) ? p * (answers.get(c.id) ? shows(c, f.id) : 1 - shows(c, f.id)) : p),
+        f.chance,
+      ),
+    );
     const total = joint.reduce((a, b) => a + b, 0);
     const live = (id: string) => (joint[faults.findIndex((f) => f.id === id)] ?? 0) > 1e-12 * total;
     const left = model.checks.filter((c) => !answers.has(c.id) && c.tells.some((t) => live(t.suspect)));
@@ -32,11 +40,15 @@ export function bruteForce(model: FaultModel, rules: Rules): number {
     if (left.length === 0) return rules.fallback;
     return Math.min(
       ...left.map((c) => {
-        const opened = model.checks.some((d) => answers.has(d.id) && d.stripDown !== undefined && d.stripDown === c.stripDown);
+        const opened = model.checks.some(
+          (d) => answers.has(d.id) && d.stripDown !== undefined && d.stripDown === c.stripDown,
+        );
         const strip = opened ? 0 : (model.stripDowns?.find((d) => d.id === c.stripDown)?.minutes ?? 0);
         const yes = joint.reduce((sum, w, j) => sum + w * shows(c, faults[j]?.id ?? ''), 0) / total;
         const after = (answer: boolean) => from(new Map([...answers, [c.id, answer]]));
-        return c.minutes + strip + (yes > 1e-14 ? yes * after(true) : 0) + (1 - yes > 1e-14 ? (1 - yes) * after(false) : 0);
+        return (
+          c.minutes + strip + (yes > 1e-14 ? yes * after(true) : 0) + (1 - yes > 1e-14 ? (1 - yes) * after(false) : 0)
+        );
       }),
     );
   }

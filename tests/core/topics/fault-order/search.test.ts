@@ -1,6 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { compute, example, fields, halfSplit, orderBySingles, repeatedSearch, words } from '../../../../src/core/topics/fault-order/index.ts';
+import {
+  compute,
+  example,
+  fields,
+  halfSplit,
+  orderBySingles,
+  repeatedSearch,
+  words,
+} from '../../../../src/core/topics/fault-order/index.ts';
 import type { RawInputs } from '../../../../src/core/contract/field.ts';
 import { describeProblem } from '../../../../src/core/contract/messages.ts';
 import { readInputs } from '../../../../src/core/contract/read-inputs.ts';
@@ -27,23 +35,39 @@ describe('a chain cut in two', () => {
     fc.assert(
       fc.property(weights, (w) => {
         const sum = w.reduce((a, b) => a + b, 0);
-        expect(halfSplit(w).best).toBeGreaterThanOrEqual(w.reduce((bits, x) => bits - (x / sum) * Math.log2(x / sum), 0) - 1e-9);
+        expect(halfSplit(w).best).toBeGreaterThanOrEqual(
+          w.reduce((bits, x) => bits - (x / sum) * Math.log2(x / sum), 0) - 1e-9,
+        );
       }),
     );
   });
   it('takes log2 n tests when n is a power of two and all are alike', () => {
-    for (const n of [2, 4, 8, 16, 32]) expect(halfSplit(Array.from({ length: n }, () => 1)).best).toBeCloseTo(Math.log2(n), 9);
+    for (const n of [2, 4, 8, 16, 32])
+      expect(halfSplit(Array.from({ length: n }, () => 1)).best).toBeCloseTo(Math.log2(n), 9);
   });
 });
 
 describe('checks that miss', () => {
   it('with sure checks are the textbook order', () => {
     fc.assert(
-      fc.property(fc.array(fc.tuple(fc.integer({ min: 1, max: 20 }), fc.integer({ min: 1, max: 20 })), { minLength: 1, maxLength: 6 }), (rows) => {
-        const total = rows.reduce((a, [x]) => a + x, 0);
-        const [p, c] = [rows.map(([x]) => x / total), rows.map(([, m]) => m)];
-        expect(repeatedSearch(p, p.map(() => 1), c, rows.length).expected).toBeCloseTo(orderBySingles(p, c).expected, 6);
-      }),
+      fc.property(
+        fc.array(fc.tuple(fc.integer({ min: 1, max: 20 }), fc.integer({ min: 1, max: 20 })), {
+          minLength: 1,
+          maxLength: 6,
+        }),
+        (rows) => {
+          const total = rows.reduce((a, [x]) => a + x, 0);
+          const [p, c] = [rows.map(([x]) => x / total), rows.map(([, m]) => m)];
+          expect(
+            repeatedSearch(
+              p,
+              p.map(() => 1),
+              c,
+              rows.length,
+            ).expected,
+          ).toBeCloseTo(orderBySingles(p, c).expected, 6);
+        },
+      ),
     );
   });
   it('are given up when none of them can find anything', () => {
@@ -54,11 +78,25 @@ describe('checks that miss', () => {
 describe('the planner', () => {
   it('has words for where the search stands', () => {
     const rows = (answers: readonly string[]): RawInputs => ({
-      suspects: [{ name: 'Belt', likelihood: 60 }, { name: 'Clutch', likelihood: 40 }],
-      checks: ['Belt', 'Clutch'].map((name, k) => ({ name: `Look at the ${name}`, suspect: name, minutes: 5, answer: answers[k] ?? 'open' })),
+      suspects: [
+        { name: 'Belt', likelihood: 60 },
+        { name: 'Clutch', likelihood: 40 },
+      ],
+      checks: ['Belt', 'Clutch'].map((name, k) => ({
+        name: `Look at the ${name}`,
+        suspect: name,
+        minutes: 5,
+        answer: answers[k] ?? 'open',
+      })),
       stripDowns: [],
     });
-    const codes = [['open', 'open'], ['shows', 'open'], ['clear', 'open'], ['clear', 'clear'], ['shows', 'shows']].map((a) => {
+    const codes = [
+      ['open', 'open'],
+      ['shows', 'open'],
+      ['clear', 'open'],
+      ['clear', 'clear'],
+      ['shows', 'shows'],
+    ].map((a) => {
       const result = answer(rows(a));
       const verdict = result.ok ? result.values.find((v) => v.key === 'verdict') : undefined;
       return verdict?.kind === 'verdict' ? verdict.code : undefined;
@@ -68,23 +106,61 @@ describe('the planner', () => {
   });
 
   it('says which row names a suspect that is not there', () => {
-    const result = answer({ suspects: [{ name: 'Belt', likelihood: 60 }], checks: [{ name: 'Look', suspect: 'Blade', minutes: 5 }], stripDowns: [] });
+    const result = answer({
+      suspects: [{ name: 'Belt', likelihood: 60 }],
+      checks: [{ name: 'Look', suspect: 'Blade', minutes: 5 }],
+      stripDowns: [],
+    });
     const problem = result.ok ? undefined : result.problems[0];
     expect(problem?.field).toBe('checks.1.suspect');
     expect(problem ? describeProblem(problem, { fields, words }) : '').toMatch(/no suspect called "Blade"/);
   });
 
   it.each([
-    [{ suspects: [{ name: 'Belt', likelihood: 60 }, { name: 'Belt', likelihood: 10 }] }, 'named-twice'],
+    [
+      {
+        suspects: [
+          { name: 'Belt', likelihood: 60 },
+          { name: 'Belt', likelihood: 10 },
+        ],
+      },
+      'named-twice',
+    ],
     [{ suspects: [{ name: 'Belt', likelihood: 0 }] }, 'nobody-likely'],
     [{ checks: [{ name: 'Look', suspect: 'Belt', minutes: 5, stripDown: 'Engine out' }] }, 'no-such-strip-down'],
-    [{ checks: [{ name: 'Look', suspect: 'Belt', minutes: 5 }, { name: 'Look', suspect: 'Belt', minutes: 5 }] }, 'told-twice'],
-    [{ suspects: [{ name: 'Belt', likelihood: 50 }, { name: 'Blade', likelihood: 10 }], checks: [{ name: 'Look', suspect: 'Belt', minutes: 5 }, { name: 'Look', suspect: 'Blade', minutes: 6 }] }, 'check-differs'],
+    [
+      {
+        checks: [
+          { name: 'Look', suspect: 'Belt', minutes: 5 },
+          { name: 'Look', suspect: 'Belt', minutes: 5 },
+        ],
+      },
+      'told-twice',
+    ],
+    [
+      {
+        suspects: [
+          { name: 'Belt', likelihood: 50 },
+          { name: 'Blade', likelihood: 10 },
+        ],
+        checks: [
+          { name: 'Look', suspect: 'Belt', minutes: 5 },
+          { name: 'Look', suspect: 'Blade', minutes: 6 },
+        ],
+      },
+      'check-differs',
+    ],
   ] as const)('refuses a list with a slip in it', (slip, code) => {
-    const result = answer({ suspects: [{ name: 'Belt', likelihood: 60 }], checks: [{ name: 'Look', suspect: 'Belt', minutes: 5 }], stripDowns: [], ...slip });
+    const result = answer({
+      suspects: [{ name: 'Belt', likelihood: 60 }],
+      checks: [{ name: 'Look', suspect: 'Belt', minutes: 5 }],
+      stripDowns: [],
+      ...slip,
+    });
     const codes = result.ok ? [] : result.problems.map((p) => p.code);
     expect(codes).toContain(code);
-    for (const problem of result.ok ? [] : result.problems) expect(describeProblem(problem, { fields, words }).length).toBeGreaterThan(10);
+    for (const problem of result.ok ? [] : result.problems)
+      expect(describeProblem(problem, { fields, words }).length).toBeGreaterThan(10);
   });
 
   it('asks first whether the drive drags the engine, on its own example', () => {

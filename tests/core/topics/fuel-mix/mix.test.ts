@@ -7,7 +7,13 @@ const ratios = fc.double({ min: 10, max: 200, noNaN: true });
 
 describe('oil and gasoline', () => {
   it('come back to the gasoline they were measured for', () => {
-    fc.assert(fc.property(volumes, ratios, (fuel, ratio) => Math.abs(fuelForOil(oilForFuel(fuel, ratio), ratio) / fuel - 1) < 1e-12));
+    fc.assert(
+      fc.property(
+        volumes,
+        ratios,
+        (fuel, ratio) => Math.abs(fuelForOil(oilForFuel(fuel, ratio), ratio) / fuel - 1) < 1e-12,
+      ),
+    );
   });
 
   it('fill the can together, at the ratio asked for', () => {
@@ -32,6 +38,12 @@ describe('oil and gasoline', () => {
   });
 
   it('leave a can alone that is mixed right already', () => {
-    fc.assert(fc.property(volumes, ratios, (can, ratio) => JSON.stringify(correction(partsOf(can, ratio), ratio)) === '{"oil":0,"fuel":0}'));
+    fc.assert(
+      fc.property(
+        volumes,
+        ratios,
+        (can, ratio) => JSON.stringify(correction(partsOf(can, ratio), ratio)) === '{"oil":0,"fuel":0}',
+      ),
+    );
   });
 });

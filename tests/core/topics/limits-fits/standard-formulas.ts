@@ -14,7 +14,22 @@ export function unitTolerance(D: number): number {
   return 0.45 * Math.cbrt(D) + 0.001 * D;
 }
 
-const multiples: Readonly<Record<string, number>> = { 5: 7, 6: 10, 7: 16, 8: 25, 9: 40, 10: 64, 11: 100, 12: 160, 13: 250, 14: 400, 15: 640, 16: 1000, 17: 1600, 18: 2500 };
+const multiples: Readonly<Record<string, number>> = {
+  5: 7,
+  6: 10,
+  7: 16,
+  8: 25,
+  9: 40,
+  10: 64,
+  11: 100,
+  12: 160,
+  13: 250,
+  14: 400,
+  15: 640,
+  16: 1000,
+  17: 1600,
+  18: 2500,
+};
 
 export function toleranceByFormula(grade: string, D: number): number | undefined {
   if (grade === '01') return 0.3 + 0.008 * D;
@@ -53,6 +68,13 @@ export const largeDeviations: Readonly<Record<string, (D: number) => number>> = 
 
 /** Letters that add a multiple of the size to a standard tolerance: ei = IT + m D. */
 export const sumFormulas: Readonly<Record<string, { grade: string; m: number }>> = {
-  t: { grade: '7', m: 0.63 }, u: { grade: '7', m: 1 }, v: { grade: '7', m: 1.25 }, x: { grade: '7', m: 1.6 }, y: { grade: '7', m: 2 },
-  z: { grade: '7', m: 2.5 }, za: { grade: '8', m: 3.15 }, zb: { grade: '9', m: 4 }, zc: { grade: '10', m: 5 },
+  t: { grade: '7', m: 0.63 },
+  u: { grade: '7', m: 1 },
+  v: { grade: '7', m: 1.25 },
+  x: { grade: '7', m: 1.6 },
+  y: { grade: '7', m: 2 },
+  z: { grade: '7', m: 2.5 },
+  za: { grade: '8', m: 3.15 },
+  zb: { grade: '9', m: 4 },
+  zc: { grade: '10', m: 5 },
 };

@@ -36,20 +36,34 @@ const steel = 1 / 3;
 const iron = 1 / 4;
 
 function joint(outside: number, bore: number | null, hub: 'steel' | 'iron'): Joint {
-  return { diameter: 0.05, hubOutside: 0.05 * outside, shaftBore: bore === null ? 0 : 0.05 / bore, hubE: hub === 'steel' ? E : E / 2, hubNu: hub === 'steel' ? steel : iron, shaftE: E, shaftNu: steel };
+  return {
+    diameter: 0.05,
+    hubOutside: 0.05 * outside,
+    shaftBore: bore === null ? 0 : 0.05 / bore,
+    hubE: hub === 'steel' ? E : E / 2,
+    hubNu: hub === 'steel' ? steel : iron,
+    shaftE: E,
+    shaftNu: steel,
+  };
 }
 
 describe("the handbook's factors for shrink fits", () => {
-  it.each(rows)('hub %s times the joint, joint %s times the hole: C %s steel, %s iron', (outside, bore, cSteel, cIron) => {
-    for (const [hub, printed, whole] of [['steel', cSteel, 1], ['iron', cIron, 2]] as const) {
-      const j = joint(outside, bore, hub);
-      const p = 50e6;
-      const T = p * (hubFactor(j) + j.hubNu);
-      const C = (interferenceFor(j, p) / j.diameter) * (E / T) - whole;
-      // Printed to three decimals; the handbook's own rounding reaches 0.0013.
-      expect(Math.abs(C - printed), hub).toBeLessThan(0.0015);
-    }
-  });
+  it.each(rows)(
+    'hub %s times the joint, joint %s times the hole: C %s steel, %s iron',
+    (outside, bore, cSteel, cIron) => {
+      for (const [hub, printed, whole] of [
+        ['steel', cSteel, 1],
+        ['iron', cIron, 2],
+      ] as const) {
+        const j = joint(outside, bore, hub);
+        const p = 50e6;
+        const T = p * (hubFactor(j) + j.hubNu);
+        const C = (interferenceFor(j, p) / j.diameter) * (E / T) - whole;
+        // Printed to three decimals; the handbook's own rounding reaches 0.0013.
+        expect(Math.abs(C - printed), hub).toBeLessThan(0.0015);
+      }
+    },
+  );
 
   it('pressure and interference undo each other', () => {
     const j = joint(2, 3, 'iron');

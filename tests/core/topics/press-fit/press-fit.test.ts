@@ -8,7 +8,25 @@ import { answersAnything } from '../../any-input.ts';
 import type { RawInputs } from '../../../../src/core/contract/field.ts';
 
 const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const anyJoint = fc.tuple(between(5, 300), between(1.05, 10), between(0, 0.95), between(40, 210), between(40, 210), between(0.2, 0.35), between(0.2, 0.35)).map(([d, wall, hole, Eh, Es, nh, ns]): Joint => ({ diameter: d / 1000, hubOutside: (d * wall) / 1000, shaftBore: (d * hole) / 1000, hubE: Eh * 1e9, shaftE: Es * 1e9, hubNu: nh, shaftNu: ns }));
+const anyJoint = fc
+  .tuple(
+    between(5, 300),
+    between(1.05, 10),
+    between(0, 0.95),
+    between(40, 210),
+    between(40, 210),
+    between(0.2, 0.35),
+    between(0.2, 0.35),
+  )
+  .map(([d, wall, hole, Eh, Es, nh, ns]): Joint => ({
+    diameter: d / 1000,
+    hubOutside: (d * wall) / 1000,
+    shaftBore: (d * hole) / 1000,
+    hubE: Eh * 1e9,
+    shaftE: Es * 1e9,
+    hubNu: nh,
+    shaftNu: ns,
+  }));
 
 function answer(raw: RawInputs) {
   const read = readInputs(fields, { ...example, ...raw });
@@ -18,37 +36,51 @@ function answer(raw: RawInputs) {
 }
 
 describe('press fit', () => {
-  answersAnything('press-fit', { diameter: between(20, 60), hubOutside: between(62, 120), shaftBore: between(0, 18), least: between(-20, 20), most: between(20, 120) });
+  answersAnything('press-fit', {
+    diameter: between(20, 60),
+    hubOutside: between(62, 120),
+    shaftBore: between(0, 18),
+    least: between(-20, 20),
+    most: between(20, 120),
+  });
 
   it('clearance presses on nothing', () => {
-    fc.assert(fc.property(anyJoint, between(-1e-3, 0), (j, delta) => {
-      expect(pressure(j, delta)).toBe(0);
-    }));
+    fc.assert(
+      fc.property(anyJoint, between(-1e-3, 0), (j, delta) => {
+        expect(pressure(j, delta)).toBe(0);
+      }),
+    );
   });
 
   it('twice the interference is twice the pressure', () => {
-    fc.assert(fc.property(anyJoint, between(1e-6, 1e-4), (j, delta) => {
-      expect(pressure(j, 2 * delta) / pressure(j, delta)).toBeCloseTo(2, 9);
-    }));
+    fc.assert(
+      fc.property(anyJoint, between(1e-6, 1e-4), (j, delta) => {
+        expect(pressure(j, 2 * delta) / pressure(j, delta)).toBeCloseTo(2, 9);
+      }),
+    );
   });
 
   it('a thicker wall outside and a smaller hole inside raise the pressure', () => {
-    fc.assert(fc.property(anyJoint, (j) => {
-      expect(pressure({ ...j, hubOutside: j.hubOutside * 1.2 }, 2e-5)).toBeGreaterThan(pressure(j, 2e-5));
-      expect(pressure({ ...j, shaftBore: j.shaftBore * 0.8 }, 2e-5)).toBeGreaterThanOrEqual(pressure(j, 2e-5));
-    }));
+    fc.assert(
+      fc.property(anyJoint, (j) => {
+        expect(pressure({ ...j, hubOutside: j.hubOutside * 1.2 }, 2e-5)).toBeGreaterThan(pressure(j, 2e-5));
+        expect(pressure({ ...j, shaftBore: j.shaftBore * 0.8 }, 2e-5)).toBeGreaterThanOrEqual(pressure(j, 2e-5));
+      }),
+    );
   });
 
   it('the pull in a cut through the hub balances the pressure in its bore', () => {
     // Thick-cylinder stress is A + B / r^2; its sum over the wall must be p d / 2 on each side.
-    fc.assert(fc.property(anyJoint, (j) => {
-      const p = 10e6;
-      const { hubBore, hubOutside } = hoop(j, p);
-      const [a, b] = [j.diameter / 2, j.hubOutside / 2];
-      const B = (hubBore - hubOutside) / (1 / a ** 2 - 1 / b ** 2);
-      const A = hubBore - B / a ** 2;
-      expect((A * (b - a) + B * (1 / a - 1 / b)) / (p * a)).toBeCloseTo(1, 6);
-    }));
+    fc.assert(
+      fc.property(anyJoint, (j) => {
+        const p = 10e6;
+        const { hubBore, hubOutside } = hoop(j, p);
+        const [a, b] = [j.diameter / 2, j.hubOutside / 2];
+        const B = (hubBore - hubOutside) / (1 / a ** 2 - 1 / b ** 2);
+        const A = hubBore - B / a ** 2;
+        expect((A * (b - a) + B * (1 / a - 1 / b)) / (p * a)).toBeCloseTo(1, 6);
+      }),
+    );
   });
 
   it('torque is force at the radius', () => {
@@ -67,6 +99,8 @@ describe('press fit', () => {
 
   it('stops a fit that would stretch or crack the outer part', () => {
     expect(valueOf(answer({ most: 400, shaftBore: 0 }), 'stress', 'verdict').code).toBe('stress-yields');
-    expect(valueOf(answer({ most: 400, shaftBore: 0, hub: 'grey-iron' }), 'stress', 'verdict').code).toBe('stress-cracks');
+    expect(valueOf(answer({ most: 400, shaftBore: 0, hub: 'grey-iron' }), 'stress', 'verdict').code).toBe(
+      'stress-cracks',
+    );
   });
 });

@@ -1,10 +1,31 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { randomFrom } from '../../../../src/core/chance/index.ts';
-import { type Comparison, type Doubt, mostWorthPaying, newYearly, repairYearly, simulate } from '../../../../src/core/topics/repair-worth/index.ts';
+import {
+  type Comparison,
+  type Doubt,
+  mostWorthPaying,
+  newYearly,
+  repairYearly,
+  simulate,
+} from '../../../../src/core/topics/repair-worth/index.ts';
 import { roundMoney, toCents } from '../../../../src/core/money/index.ts';
 
-const machine: Comparison = { rate: 0.08, repair: 260, asIs: 120, service: 3, endValue: 40, repairRunning: 140, repairDown: 120, comebackChance: 0.1, comebackCost: 150, newFirst: 1340, newLife: 6, newResale: 150, newRunning: 90 };
+const machine: Comparison = {
+  rate: 0.08,
+  repair: 260,
+  asIs: 120,
+  service: 3,
+  endValue: 40,
+  repairRunning: 140,
+  repairDown: 120,
+  comebackChance: 0.1,
+  comebackCost: 150,
+  newFirst: 1340,
+  newLife: 6,
+  newResale: 150,
+  newRunning: 90,
+};
 const doubt: Doubt = { repair: 0.1, service: 0.4, newFirst: 0.1, newLife: 0.3, worn: 0.15 };
 const sure: Doubt = { repair: 0, service: 0, newFirst: 0, newLife: 0, worn: 0 };
 
@@ -15,7 +36,9 @@ describe('random numbers', () => {
     for (let k = 0; k < 10000; k++) x = draw();
     expect(Math.round(x * 2147483647)).toBe(399268537);
     const again = randomFrom(42);
-    expect(Array.from({ length: 5 }, () => Math.round(again() * 2147483647))).toEqual([2027382, 1226992407, 551494037, 961371815, 1404753842]);
+    expect(Array.from({ length: 5 }, () => Math.round(again() * 2147483647))).toEqual([
+      2027382, 1226992407, 551494037, 961371815, 1404753842,
+    ]);
   });
 });
 

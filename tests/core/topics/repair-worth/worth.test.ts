@@ -3,12 +3,35 @@ import { describe, expect, it } from 'vitest';
 import { readInputs } from '../../../../src/core/contract/read-inputs.ts';
 import { valueOf, type Answer } from '../../../../src/core/contract/result.ts';
 import type { RawInputs } from '../../../../src/core/contract/field.ts';
-import { compute, economicLife, annualCosts, fields, mostWorthPaying, newPriceToFlip, newYearly, repairYearly, serviceToFlip, words, type Comparison } from '../../../../src/core/topics/repair-worth/index.ts';
+import {
+  compute,
+  economicLife,
+  annualCosts,
+  fields,
+  mostWorthPaying,
+  newPriceToFlip,
+  newYearly,
+  repairYearly,
+  serviceToFlip,
+  words,
+  type Comparison,
+} from '../../../../src/core/topics/repair-worth/index.ts';
 
 const money = fc.integer({ min: 0, max: 3000 });
 const comparison: fc.Arbitrary<Comparison> = fc.record({
-  rate: fc.double({ min: 0, max: 0.3, noNaN: true }), repair: money, asIs: money, service: fc.double({ min: 0.2, max: 12, noNaN: true }), endValue: money, repairRunning: money, repairDown: money,
-  comebackChance: fc.double({ min: 0, max: 1, noNaN: true }), comebackCost: fc.integer({ min: 1, max: 900 }), newFirst: fc.integer({ min: 1, max: 6000 }), newLife: fc.double({ min: 1, max: 15, noNaN: true }), newResale: money, newRunning: money,
+  rate: fc.double({ min: 0, max: 0.3, noNaN: true }),
+  repair: money,
+  asIs: money,
+  service: fc.double({ min: 0.2, max: 12, noNaN: true }),
+  endValue: money,
+  repairRunning: money,
+  repairDown: money,
+  comebackChance: fc.double({ min: 0, max: 1, noNaN: true }),
+  comebackCost: fc.integer({ min: 1, max: 900 }),
+  newFirst: fc.integer({ min: 1, max: 6000 }),
+  newLife: fc.double({ min: 1, max: 15, noNaN: true }),
+  newResale: money,
+  newRunning: money,
 });
 
 function answer(raw: RawInputs): Answer {
@@ -21,22 +44,35 @@ function answer(raw: RawInputs): Answer {
 
 describe('the most worth paying', () => {
   it('is the quote at which both ways cost the same', () => {
-    fc.assert(fc.property(comparison, (c) => { expect(repairYearly({ ...c, repair: mostWorthPaying(c) })).toBeCloseTo(newYearly(c), 5); }));
+    fc.assert(
+      fc.property(comparison, (c) => {
+        expect(repairYearly({ ...c, repair: mostWorthPaying(c) })).toBeCloseTo(newYearly(c), 5);
+      }),
+    );
   });
 
   it('falls by what the machine would fetch as it stands', () => {
-    fc.assert(fc.property(comparison, money, (c, more) => { expect(mostWorthPaying(c) - mostWorthPaying({ ...c, asIs: c.asIs + more })).toBeCloseTo(more, 6); }));
+    fc.assert(
+      fc.property(comparison, money, (c, more) => {
+        expect(mostWorthPaying(c) - mostWorthPaying({ ...c, asIs: c.asIs + more })).toBeCloseTo(more, 6);
+      }),
+    );
   });
 
   it('rises with the price of a new machine', () => {
-    fc.assert(fc.property(comparison, fc.integer({ min: 1, max: 2000 }), (c, more) => { expect(mostWorthPaying({ ...c, newFirst: c.newFirst + more })).toBeGreaterThan(mostWorthPaying(c)); }));
+    fc.assert(
+      fc.property(comparison, fc.integer({ min: 1, max: 2000 }), (c, more) => {
+        expect(mostWorthPaying({ ...c, newFirst: c.newFirst + more })).toBeGreaterThan(mostWorthPaying(c));
+      }),
+    );
   });
 
   it('is not moved by money already spent', () => {
     fc.assert(
       fc.property(fc.integer({ min: 1, max: 5000 }), (spent) => {
         const [without, after] = [answer({}), answer({ alreadySpent: spent })];
-        for (const key of ['mostWorth', 'repairYearly', 'newYearly', 'savingDrawn']) expect(valueOf(after, key, 'money').value).toBe(valueOf(without, key, 'money').value);
+        for (const key of ['mostWorth', 'repairYearly', 'newYearly', 'savingDrawn'])
+          expect(valueOf(after, key, 'money').value).toBe(valueOf(without, key, 'money').value);
         expect(valueOf(after, 'spent', 'verdict').code).toBe('already-spent');
       }),
       { numRuns: 20 },
@@ -64,12 +100,17 @@ describe('the most worth paying', () => {
 describe('the best age of a new machine', () => {
   it('is the cheapest of all ages, also when an overhaul makes the curve uneven', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 100, max: 20000 }), fc.array(fc.record({ cost: money, resale: money }), { minLength: 1, maxLength: 15 }), fc.double({ min: 0, max: 0.3, noNaN: true }), (first, years, rate) => {
-        const best = economicLife(first, years, rate);
-        const costs = annualCosts(first, years, rate);
-        expect(best.yearly).toBeCloseTo(Math.min(...costs), 9);
-        expect(costs[best.years - 1]).toBe(best.yearly);
-      }),
+      fc.property(
+        fc.integer({ min: 100, max: 20000 }),
+        fc.array(fc.record({ cost: money, resale: money }), { minLength: 1, maxLength: 15 }),
+        fc.double({ min: 0, max: 0.3, noNaN: true }),
+        (first, years, rate) => {
+          const best = economicLife(first, years, rate);
+          const costs = annualCosts(first, years, rate);
+          expect(best.yearly).toBeCloseTo(Math.min(...costs), 9);
+          expect(costs[best.years - 1]).toBe(best.yearly);
+        },
+      ),
     );
   });
 });
@@ -83,11 +124,19 @@ describe('the look into the engine', () => {
 
   it('is never worth more than knowing for certain', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 0, max: 1200 }), fc.integer({ min: 0, max: 100 }), fc.integer({ min: 0, max: 100 }), fc.integer({ min: 0, max: 100 }), (quote, chanceWorn, inspectionFinds, inspectionFalse) => {
-        const a = answer({ quote, chanceWorn, inspectionFinds, inspectionFalse, draws: 100 });
-        expect(valueOf(a, 'lookWorth', 'money').value).toBeGreaterThanOrEqual(0);
-        expect(valueOf(a, 'lookWorth', 'money').value).toBeLessThanOrEqual(valueOf(a, 'knowingWorth', 'money').value + 0.01);
-      }),
+      fc.property(
+        fc.integer({ min: 0, max: 1200 }),
+        fc.integer({ min: 0, max: 100 }),
+        fc.integer({ min: 0, max: 100 }),
+        fc.integer({ min: 0, max: 100 }),
+        (quote, chanceWorn, inspectionFinds, inspectionFalse) => {
+          const a = answer({ quote, chanceWorn, inspectionFinds, inspectionFalse, draws: 100 });
+          expect(valueOf(a, 'lookWorth', 'money').value).toBeGreaterThanOrEqual(0);
+          expect(valueOf(a, 'lookWorth', 'money').value).toBeLessThanOrEqual(
+            valueOf(a, 'knowingWorth', 'money').value + 0.01,
+          );
+        },
+      ),
     );
   });
 
@@ -116,12 +165,40 @@ describe('a quote', () => {
   it('adds up: its printed lines and the rounding give the total', () => {
     fc.assert(
       fc.property(
-        fc.array(fc.record({ part: fc.constant('Part'), quantity: fc.integer({ min: 1, max: 9 }), amount: fc.integer({ min: 1, max: 99999 }).map((c) => c / 100), basis: fc.constantFrom('price', 'markup', 'margin'), share: fc.integer({ min: 0, max: 90 }) }), { maxLength: 8 }),
-        fc.integer({ min: 0, max: 1000 }), fc.integer({ min: 0, max: 2500 }), fc.boolean(),
+        fc.array(
+          fc.record({
+            part: fc.constant('Part'),
+            quantity: fc.integer({ min: 1, max: 9 }),
+            amount: fc.integer({ min: 1, max: 99999 }).map((c) => c / 100),
+            basis: fc.constantFrom('price', 'markup', 'margin'),
+            share: fc.integer({ min: 0, max: 90 }),
+          }),
+          { maxLength: 8 },
+        ),
+        fc.integer({ min: 0, max: 1000 }),
+        fc.integer({ min: 0, max: 2500 }),
+        fc.boolean(),
         (lines, hours, tax, itemised) => {
-          const a = answer({ quoteAs: 'lines', lines, labourHours: hours / 100, labourRate: 83.35, consumables: 4.99, taxParts: tax / 100, taxLabour: 3, itemised, draws: 100 });
-          const cents = (key: string) => Math.round(100 * (a.values.some((v) => v.key === key) ? valueOf(a, key, 'money').value : 0));
-          expect(cents('partsTotal') + cents('labourTotal') + cents('consumablesTotal') + cents('taxTotal') + cents('rounding')).toBe(cents('quoteTotal'));
+          const a = answer({
+            quoteAs: 'lines',
+            lines,
+            labourHours: hours / 100,
+            labourRate: 83.35,
+            consumables: 4.99,
+            taxParts: tax / 100,
+            taxLabour: 3,
+            itemised,
+            draws: 100,
+          });
+          const cents = (key: string) =>
+            Math.round(100 * (a.values.some((v) => v.key === key) ? valueOf(a, key, 'money').value : 0));
+          expect(
+            cents('partsTotal') +
+              cents('labourTotal') +
+              cents('consumablesTotal') +
+              cents('taxTotal') +
+              cents('rounding'),
+          ).toBe(cents('quoteTotal'));
           expect(Math.abs(cents('rounding'))).toBeLessThanOrEqual(2);
         },
       ),
@@ -132,18 +209,32 @@ describe('a quote', () => {
     const empty = readInputs(fields, { quoteAs: 'lines', lines: [], labourHours: 0, consumables: 0 });
     const result = empty.ok ? compute(empty.inputs) : { ok: false as const, problems: [] };
     expect(result.ok ? [] : result.problems.map((p) => [p.field, p.code])).toEqual([['lines', 'empty-quote']]);
-    expect(valueOf(answer({ quoteAs: 'lines', lines: [], labourHours: 1, labourRate: 80 }), 'quoteTotal', 'money').value).toBe(80);
+    expect(
+      valueOf(answer({ quoteAs: 'lines', lines: [], labourHours: 1, labourRate: 80 }), 'quoteTotal', 'money').value,
+    ).toBe(80);
   });
 
   it('with a margin of the whole price is refused, and the row named', () => {
-    const read = readInputs(fields, { quoteAs: 'lines', lines: [{ part: 'Belt', amount: 10, basis: 'margin', share: 100 }] });
+    const read = readInputs(fields, {
+      quoteAs: 'lines',
+      lines: [{ part: 'Belt', amount: 10, basis: 'margin', share: 100 }],
+    });
     const result = read.ok ? compute(read.inputs) : { ok: false as const, problems: [] };
-    expect(result.ok ? [] : result.problems.map((p) => [p.field, p.code])).toEqual([['lines.1.share', 'margin-too-large']]);
+    expect(result.ok ? [] : result.problems.map((p) => [p.field, p.code])).toEqual([
+      ['lines.1.share', 'margin-too-large'],
+    ]);
   });
 });
 
 it('every verdict has words', () => {
-  for (const raw of [{}, { quote: 2000 }, { quote: 320 }, { chanceWorn: 100 }, { asIs: 3000 }, { engineChecked: true, alreadySpent: 10, workingValue: 200 }] as const) {
+  for (const raw of [
+    {},
+    { quote: 2000 },
+    { quote: 320 },
+    { chanceWorn: 100 },
+    { asIs: 3000 },
+    { engineChecked: true, alreadySpent: 10, workingValue: 200 },
+  ] as const) {
     for (const v of answer(raw).values) if (v.kind === 'verdict') expect(words.verdicts[v.code], v.code).toBeDefined();
   }
 });

@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { compute, example, fields, innerGrowth, outerShrink, type RingJoint } from '../../../../src/core/topics/running-clearance/index.ts';
+import {
+  compute,
+  example,
+  fields,
+  innerGrowth,
+  outerShrink,
+  type RingJoint,
+} from '../../../../src/core/topics/running-clearance/index.ts';
 import { readInputs } from '../../../../src/core/contract/read-inputs.ts';
 import { valueOf } from '../../../../src/core/contract/result.ts';
 import type { RawInputs } from '../../../../src/core/contract/field.ts';
@@ -19,25 +26,42 @@ function answer(raw: RawInputs) {
 const left = (raw: RawInputs) => valueOf(answer(raw), 'left', 'quantity');
 
 describe('running clearance', () => {
-  answersAnything('running-clearance', { bore: between(10, 60), outside: between(40, 140), innerRaceway: fc.constant(undefined), outerRaceway: fc.constant(undefined), housingOutside: between(100, 300), shaftBore: between(0, 9), shaftLeast: between(-20, 5), shaftMost: between(5, 60), housingLeast: between(-40, 0), housingMost: between(0, 60) });
+  answersAnything('running-clearance', {
+    bore: between(10, 60),
+    outside: between(40, 140),
+    innerRaceway: fc.constant(undefined),
+    outerRaceway: fc.constant(undefined),
+    housingOutside: between(100, 300),
+    shaftBore: between(0, 9),
+    shaftLeast: between(-20, 5),
+    shaftMost: between(5, 60),
+    housingLeast: between(-40, 0),
+    housingMost: between(0, 60),
+  });
 
   it('on a solid steel shaft the raceway grows by the interference times bore over raceway', () => {
-    fc.assert(fc.property(between(0.01, 0.2), between(1.05, 1.6), between(1e-6, 1e-4), (d, k, delta) => {
-      expect(innerGrowth(ring(d, d * k), 0, delta) / (delta / k)).toBeCloseTo(1, 9);
-    }));
+    fc.assert(
+      fc.property(between(0.01, 0.2), between(1.05, 1.6), between(1e-6, 1e-4), (d, k, delta) => {
+        expect(innerGrowth(ring(d, d * k), 0, delta) / (delta / k)).toBeCloseTo(1, 9);
+      }),
+    );
   });
 
   it('on a hollow shaft it grows by the closed form for two tubes', () => {
-    fc.assert(fc.property(between(0.02, 0.2), between(1.05, 1.6), between(0.1, 0.9), (d, k, hole) => {
-      const closed = (2e-5 / k) * ((1 - hole ** 2) / (1 - (hole / k) ** 2));
-      expect(innerGrowth(ring(d, d * k), d * hole, 2e-5) / closed).toBeCloseTo(1, 9);
-    }));
+    fc.assert(
+      fc.property(between(0.02, 0.2), between(1.05, 1.6), between(0.1, 0.9), (d, k, hole) => {
+        const closed = (2e-5 / k) * ((1 - hole ** 2) / (1 - (hole / k) ** 2));
+        expect(innerGrowth(ring(d, d * k), d * hole, 2e-5) / closed).toBeCloseTo(1, 9);
+      }),
+    );
   });
 
   it('in an endless steel housing the raceway shrinks by the interference times raceway over outside', () => {
-    fc.assert(fc.property(between(0.02, 0.4), between(0.7, 0.95), (D, k) => {
-      expect(outerShrink(ring(D, D * k), Infinity, 2e-5) / (2e-5 * k)).toBeCloseTo(1, 9);
-    }));
+    fc.assert(
+      fc.property(between(0.02, 0.4), between(0.7, 0.95), (D, k) => {
+        expect(outerShrink(ring(D, D * k), Infinity, 2e-5) / (2e-5 * k)).toBeCloseTo(1, 9);
+      }),
+    );
   });
 
   it('a loose ring costs nothing', () => {
@@ -47,7 +71,16 @@ describe('running clearance', () => {
 
   it('leaves what the sums by hand say, tightest and loosest', () => {
     // ISO 5753-1 limits; 25 k5 +21/+2 on solid steel, loss delta * 25 / 31; 52 N7 in an 80 mm aluminium boss. Third decimals dropped.
-    const exact = { surface: 'ideal', innerRaceway: 31, outerRaceway: 46.5, shaftMaterial: 'bearing-steel', difference: 0, housingRise: 0, shaftLeast: 2, shaftMost: 21 };
+    const exact = {
+      surface: 'ideal',
+      innerRaceway: 31,
+      outerRaceway: 46.5,
+      shaftMaterial: 'bearing-steel',
+      difference: 0,
+      housingRise: 0,
+      shaftLeast: 2,
+      shaftMost: 21,
+    };
     const slip = { ...exact, housingLeast: -43, housingMost: 0 };
     const both = (raw: RawInputs) => [left(raw).low, left(raw).high].map((m) => Math.round((m ?? NaN) * 1e8) / 100);
     expect(both({ ...slip, group: 'CN' })).toEqual([-11.94, 18.39]);
@@ -64,7 +97,9 @@ describe('running clearance', () => {
   it('tighter fits and a hotter inner ring leave less', () => {
     expect(left({ shaftMost: 30 }).low).toBeLessThan(left({ shaftMost: 21 }).low ?? NaN);
     expect(left({ difference: 30 }).low).toBeLessThan(left({ difference: 10 }).low ?? NaN);
-    expect(left({ housingMaterial: 'grey-iron' }).low).toBeLessThan(left({ housingMaterial: 'aluminium-die-cast' }).low ?? NaN);
+    expect(left({ housingMaterial: 'grey-iron' }).low).toBeLessThan(
+      left({ housingMaterial: 'aluminium-die-cast' }).low ?? NaN,
+    );
   });
 
   it('warns when a normal-clearance bearing would run preloaded, and names the group that would not', () => {

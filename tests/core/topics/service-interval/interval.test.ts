@@ -1,7 +1,19 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { meanLife } from '../../../../src/core/chance/index.ts';
-import { bestAge, compute, costRate, dueEvents, dutyInterval, example, fields, flatBand, sortedList, whicheverFirst, words } from '../../../../src/core/topics/service-interval/index.ts';
+import {
+  bestAge,
+  compute,
+  costRate,
+  dueEvents,
+  dutyInterval,
+  example,
+  fields,
+  flatBand,
+  sortedList,
+  whicheverFirst,
+  words,
+} from '../../../../src/core/topics/service-interval/index.ts';
 import { dateText, dayNumber } from '../../../../src/core/calendar/index.ts';
 import { readInputs } from '../../../../src/core/contract/read-inputs.ts';
 import type { RawInputs } from '../../../../src/core/contract/field.ts';
@@ -23,12 +35,21 @@ function linesOf(raw: RawInputs) {
 describe('the age at which to replace a part', () => {
   it('shrinks by the same factor as the life', () => {
     fc.assert(
-      fc.property(shape, planned, fc.integer({ min: 2, max: 20 }), fc.double({ min: 0.1, max: 1, noNaN: true }), (b, cost, times, factor) => {
-        const costs = { planned: cost, failure: cost * times };
-        const [clean, dusty] = [bestAge({ shape: b, scale: 400 }, costs), bestAge({ shape: b, scale: 400 * factor }, costs)];
-        if (clean !== undefined && dusty !== undefined) expect(dusty / clean).toBeCloseTo(factor, 6);
-        else expect(clean).toBe(dusty);
-      }),
+      fc.property(
+        shape,
+        planned,
+        fc.integer({ min: 2, max: 20 }),
+        fc.double({ min: 0.1, max: 1, noNaN: true }),
+        (b, cost, times, factor) => {
+          const costs = { planned: cost, failure: cost * times };
+          const [clean, dusty] = [
+            bestAge({ shape: b, scale: 400 }, costs),
+            bestAge({ shape: b, scale: 400 * factor }, costs),
+          ];
+          if (clean !== undefined && dusty !== undefined) expect(dusty / clean).toBeCloseTo(factor, 6);
+          else expect(clean).toBe(dusty);
+        },
+      ),
     );
   });
 
@@ -43,17 +64,26 @@ describe('the age at which to replace a part', () => {
 
   it('costs no more than running to failure, nor than any other age', () => {
     fc.assert(
-      fc.property(shape, planned, fc.integer({ min: 2, max: 20 }), fc.double({ min: 0.05, max: 5, noNaN: true }), (b, cost, times, other) => {
-        const [life, costs] = [{ shape: b, scale: 400 }, { planned: cost, failure: cost * times }];
-        const best = bestAge(life, costs);
-        if (best === undefined) return;
-        const rate = costRate(life, costs, best);
-        expect(rate).toBeLessThanOrEqual((costs.failure / meanLife(life)) * (1 + 1e-9));
-        expect(rate).toBeLessThanOrEqual(costRate(life, costs, other * best) * (1 + 1e-9));
-        const band = flatBand(life, costs, best, 0.05);
-        expect(costRate(life, costs, band.low)).toBeLessThanOrEqual(rate * 1.0500001);
-        if (band.high !== Infinity) expect(costRate(life, costs, band.high)).toBeLessThanOrEqual(rate * 1.0500001);
-      }),
+      fc.property(
+        shape,
+        planned,
+        fc.integer({ min: 2, max: 20 }),
+        fc.double({ min: 0.05, max: 5, noNaN: true }),
+        (b, cost, times, other) => {
+          const [life, costs] = [
+            { shape: b, scale: 400 },
+            { planned: cost, failure: cost * times },
+          ];
+          const best = bestAge(life, costs);
+          if (best === undefined) return;
+          const rate = costRate(life, costs, best);
+          expect(rate).toBeLessThanOrEqual((costs.failure / meanLife(life)) * (1 + 1e-9));
+          expect(rate).toBeLessThanOrEqual(costRate(life, costs, other * best) * (1 + 1e-9));
+          const band = flatBand(life, costs, best, 0.05);
+          expect(costRate(life, costs, band.low)).toBeLessThanOrEqual(rate * 1.0500001);
+          if (band.high !== Infinity) expect(costRate(life, costs, band.high)).toBeLessThanOrEqual(rate * 1.0500001);
+        },
+      ),
     );
   });
 
@@ -75,9 +105,12 @@ describe('the calendar', () => {
     );
   });
 
-  it.each(['2026-02-29', '2026-13-01', '2026-00-10', '2026-04-31', '26-04-01', 'tomorrow'])('knows no day called %s', (text) => {
-    expect(dayNumber(text)).toBeUndefined();
-  });
+  it.each(['2026-02-29', '2026-13-01', '2026-00-10', '2026-04-31', '26-04-01', 'tomorrow'])(
+    'knows no day called %s',
+    (text) => {
+      expect(dayNumber(text)).toBeUndefined();
+    },
+  );
 });
 
 describe('a service', () => {
@@ -98,14 +131,22 @@ describe('a service', () => {
     const row = { machine: 'Saw', task: 'Oil', base: '100 h', limit: 30, perDay: '0.5 h', daysPerWeek: 5 };
     for (const dust of ['clean', 'dusty']) {
       const result = answer({ start: '2026-03-02', tasks: [{ ...row, dust }] });
-      expect(result.ok ? result.values.find((v) => v.key === 'dueDate') : undefined).toMatchObject({ value: '2026-04-01' });
+      expect(result.ok ? result.values.find((v) => v.key === 'dueDate') : undefined).toMatchObject({
+        value: '2026-04-01',
+      });
     }
   });
 
   it('always falls on a day that can be written, however far off', () => {
-    for (const [start, row] of [['9999-12-31', { limit: 60 }], ['2026-03-02', { base: '100000 h', perDay: '0.01 h' }], ['2026-03-02', { base: '1 h', since: '100000 h', perDay: '0.01 h' }]] as const) {
+    for (const [start, row] of [
+      ['9999-12-31', { limit: 60 }],
+      ['2026-03-02', { base: '100000 h', perDay: '0.01 h' }],
+      ['2026-03-02', { base: '1 h', since: '100000 h', perDay: '0.01 h' }],
+    ] as const) {
       const result = answer({ start, tasks: [{ machine: 'Saw', task: 'Oil', ...row }] });
-      expect(result.ok ? result.values.find((v) => v.key === 'dueDate') : undefined).toMatchObject({ value: expect.stringMatching(/^\d{4}-\d{2}-\d{2}$/) });
+      expect(result.ok ? result.values.find((v) => v.key === 'dueDate') : undefined).toMatchObject({
+        value: expect.stringMatching(/^\d{4}-\d{2}-\d{2}$/),
+      });
     }
   });
 
@@ -126,23 +167,47 @@ describe('a service', () => {
   });
 
   it('keeps its name in the calendar when its day moves, so that the old day is replaced', () => {
-    const later = dueEvents(linesOf({ start: '2026-03-02', tasks: [{ machine: 'Saw', task: 'Oil', base: '10 h' }] }), 'shop.example');
-    const sooner = dueEvents(linesOf({ start: '2026-03-02', tasks: [{ machine: 'Saw', task: 'Oil', base: '10 h', since: '8 h' }] }), 'shop.example');
+    const later = dueEvents(
+      linesOf({ start: '2026-03-02', tasks: [{ machine: 'Saw', task: 'Oil', base: '10 h' }] }),
+      'shop.example',
+    );
+    const sooner = dueEvents(
+      linesOf({ start: '2026-03-02', tasks: [{ machine: 'Saw', task: 'Oil', base: '10 h', since: '8 h' }] }),
+      'shop.example',
+    );
     expect(sooner[0]?.date).not.toBe(later[0]?.date);
     expect(sooner[0]?.uid).toBe(later[0]?.uid);
   });
 
   it('is numbered in the calendar when the machine has another of the same name, and stands once when typed twice', () => {
     const oil = (base: string) => ({ machine: 'Saw', task: 'Oil', base });
-    const names = dueEvents(linesOf({ start: '2026-03-02', tasks: [oil('20 h'), oil('10 h'), oil('10 h'), { machine: 'Saw', task: 'Oil 2', base: '30 h' }] }), 'shop.example');
-    expect(names.map((e) => e.uid)).toEqual(['saw.oil@shop.example', 'saw.oil.2@shop.example', 'saw.oil-2@shop.example']);
+    const names = dueEvents(
+      linesOf({
+        start: '2026-03-02',
+        tasks: [oil('20 h'), oil('10 h'), oil('10 h'), { machine: 'Saw', task: 'Oil 2', base: '30 h' }],
+      }),
+      'shop.example',
+    );
+    expect(names.map((e) => e.uid)).toEqual([
+      'saw.oil@shop.example',
+      'saw.oil.2@shop.example',
+      'saw.oil-2@shop.example',
+    ]);
   });
 
   it.each([
     [{ start: '2026-02-30' }, 'start', 'no-such-day'],
     [{ start: '2026-03-02', tasks: [{ machine: 'Saw', task: 'Oil' }] }, 'tasks.1.base', 'no-interval'],
-    [{ start: '2026-03-02', tasks: [{ machine: 'Saw', task: 'Oil', base: 10, last: '2026-03-05' }] }, 'tasks.1.last', 'done-after-start'],
-    [{ start: '2026-03-02', replace: true, lifeFrom: 'records', records: [{ hours: 5 }, { hours: 5 }, { hours: 5 }] }, 'records', 'no-fit'],
+    [
+      { start: '2026-03-02', tasks: [{ machine: 'Saw', task: 'Oil', base: 10, last: '2026-03-05' }] },
+      'tasks.1.last',
+      'done-after-start',
+    ],
+    [
+      { start: '2026-03-02', replace: true, lifeFrom: 'records', records: [{ hours: 5 }, { hours: 5 }, { hours: 5 }] },
+      'records',
+      'no-fit',
+    ],
   ] as const)('with a slip in it is refused', (raw, field, code) => {
     const result = answer(raw);
     expect(result.ok ? [] : result.problems.map((p) => [p.field, p.code])).toEqual([[field, code]]);

@@ -28,7 +28,9 @@ describe('a belt in a split pulley', () => {
   });
 
   it('climbs twice as far for twice the gap, and further in a narrower V', () => {
-    fc.assert(fc.property(angles, gaps, (angle, gap) => Math.abs(climb(2 * gap, angle) - 2 * climb(gap, angle)) < 1e-12));
+    fc.assert(
+      fc.property(angles, gaps, (angle, gap) => Math.abs(climb(2 * gap, angle) - 2 * climb(gap, angle)) < 1e-12),
+    );
     fc.assert(fc.property(angles, (angle) => climb(0.001, angle) > climb(0.001, angle * 1.01)));
   });
 

@@ -16,12 +16,23 @@ function answer(raw: RawInputs) {
 const housing = { part: 'housing', diameter: 52, interference: 39 };
 
 describe('warming', () => {
-  answersAnything('warming', { interference: fc.double({ min: -30, max: 120, noNaN: true }), diameter: fc.double({ min: 10, max: 150, noNaN: true }) });
+  answersAnything('warming', {
+    interference: fc.double({ min: -30, max: 120, noNaN: true }),
+    diameter: fc.double({ min: 10, max: 150, noNaN: true }),
+  });
 
   it('at the temperature asked for, the part has grown by interference and gap', () => {
-    fc.assert(fc.property(fc.double({ min: 0.005, max: 0.5, noNaN: true }), fc.double({ min: 0, max: 2e-4, noNaN: true }), fc.double({ min: 0, max: 5e-5, noNaN: true }), fc.constantFrom(...Object.values(materials)), (d, I, c, m) => {
-      expect(growth(d, m.alpha, temperatureChange(d, I, c, m.alpha))).toBeCloseTo(I + c, 12);
-    }));
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.005, max: 0.5, noNaN: true }),
+        fc.double({ min: 0, max: 2e-4, noNaN: true }),
+        fc.double({ min: 0, max: 5e-5, noNaN: true }),
+        fc.constantFrom(...Object.values(materials)),
+        (d, I, c, m) => {
+          expect(growth(d, m.alpha, temperatureChange(d, I, c, m.alpha))).toBeCloseTo(I + c, 12);
+        },
+      ),
+    );
   });
 
   it('a part that goes in cold needs no warming', () => {
@@ -37,9 +48,15 @@ describe('warming', () => {
   });
 
   it('names a temperature past the ceiling as a need, not as something to do', () => {
-    const labels = (raw: RawInputs) => answer(raw).values.filter((v) => v.key === 'temperature' || v.key === 'both').map((v) => v.label);
+    const labels = (raw: RawInputs) =>
+      answer(raw)
+        .values.filter((v) => v.key === 'temperature' || v.key === 'both')
+        .map((v) => v.label);
     expect(labels(housing)).toEqual(['Warm the housing to', 'With the bearing chilled as well, warm to']);
-    expect(labels({ ...housing, interference: 200 })).toEqual(['Warmth alone would take the housing to', 'With the bearing chilled as well, it would still take']);
+    expect(labels({ ...housing, interference: 200 })).toEqual([
+      'Warmth alone would take the housing to',
+      'With the bearing chilled as well, it would still take',
+    ]);
   });
 
   it('equal materials keep their fit at any temperature', () => {

@@ -13,7 +13,9 @@ export function serviceSteps(service: number): number[] {
 export function serviceTable(c: Comparison): TableValue {
   const replaced = roundMoney(newYearly(c));
   return {
-    kind: 'table', key: 'serviceTable', label: 'Yearly cost against years of service after the repair',
+    kind: 'table',
+    key: 'serviceTable',
+    label: 'Yearly cost against years of service after the repair',
     columns: [
       { key: 'years', label: 'Years of service' },
       { key: 'repair', label: 'Repair, a year', money: true },
@@ -33,14 +35,26 @@ const priceShares = [0.8, 0.9, 1, 1.1, 1.2];
 /** Saved by repairing [currency a year] over service (down) and new price (across); below zero, new is cheaper. */
 export function flipTable(c: Comparison, price: number): TableValue {
   return {
-    kind: 'table', key: 'flipTable', label: 'What would flip the answer: saved a year by repairing (below zero, new is cheaper)',
+    kind: 'table',
+    key: 'flipTable',
+    label: 'What would flip the answer: saved a year by repairing (below zero, new is cheaper)',
     columns: [
       { key: 'years', label: 'Years of service', decimals: 1 },
-      ...priceShares.map((s) => ({ key: `price${Math.round(s * 100)}`, label: s === 1 ? 'At the new price given' : `New price ${s < 1 ? '−' : '+'}${Math.round(Math.abs(s - 1) * 100)} %`, money: true })),
+      ...priceShares.map((s) => ({
+        key: `price${Math.round(s * 100)}`,
+        label:
+          s === 1 ? 'At the new price given' : `New price ${s < 1 ? '−' : '+'}${Math.round(Math.abs(s - 1) * 100)} %`,
+        money: true,
+      })),
     ],
     rows: serviceShares.map((share) => {
       const at = { ...c, service: c.service * share };
-      return [Number(at.service.toFixed(2)), ...priceShares.map((s) => roundMoney(newYearly({ ...at, newFirst: c.newFirst + (s - 1) * price }) - repairYearly(at)))];
+      return [
+        Number(at.service.toFixed(2)),
+        ...priceShares.map((s) =>
+          roundMoney(newYearly({ ...at, newFirst: c.newFirst + (s - 1) * price }) - repairYearly(at)),
+        ),
+      ];
     }),
   };
 }
