@@ -4,7 +4,7 @@ import { fromUnit, toUnit } from '../quantity/units.ts';
 import type { Problem } from './result.ts';
 
 /** True when the field is asked for at all, given the other answers. */
-export function isAsked(field: Field, inputs: { readonly [key: string]: unknown }): boolean {
+export function isAsked(field: Field, inputs: Readonly<Record<string, unknown>>): boolean {
   if (!field.when) return true;
   return field.when.is.includes(inputs[field.when.field] as string | boolean);
 }

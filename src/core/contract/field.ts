@@ -91,15 +91,11 @@ export type Field = SingleField | RowsField;
 
 /** As typed or as written in JSON: text, a number in the field's unit, yes/no, or rows of those. */
 export type RawValue = string | number | boolean | null | undefined | readonly RawInputs[];
-export interface RawInputs {
-  readonly [key: string]: RawValue;
-}
+export type RawInputs = Readonly<Record<string, RawValue>>;
 
 /** As `compute` receives it: SI numbers, choices as their value, rows as lists. */
 export type InputValue = number | string | boolean | undefined | readonly Inputs[];
-export interface Inputs {
-  readonly [key: string]: InputValue;
-}
+export type Inputs = Readonly<Record<string, InputValue>>;
 
 /** Keeps literal keys so that `InputsOf` can name them; does nothing at run time. */
 export function defineFields<const T extends readonly Field[]>(fields: T): T {

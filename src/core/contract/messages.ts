@@ -82,7 +82,7 @@ function exampleFor({ field, system }: Spoken): string {
   const unit = pick(field.units, system);
   const typical = field.default ?? field.min ?? 1;
   const value = Number(toUnit(fromUnit(typical || 1, field.units[0]), unit).toPrecision(3));
-  return `a number, like ${value} or ${value} ${unitLabel(unit as UnitKey)}`;
+  return `a number, like ${value} or ${value} ${unitLabel(unit)}`;
 }
 
 const sentences: Readonly<Record<string, (s: Spoken) => string>> = {

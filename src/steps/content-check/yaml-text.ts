@@ -25,7 +25,7 @@ export function readYaml(file: string, text: string, firstLine: number): YamlTex
   }));
   return {
     data: document.errors.length > 0 ? undefined : document.toJS(),
-    lineOf: (path) => line(offsetOf(document.contents as Node | null, path)),
+    lineOf: (path) => line(offsetOf(document.contents, path)),
     problems,
   };
 }

@@ -60,7 +60,7 @@ const fields = defineFields([
 ]);
 
 function message(raw: Record<string, unknown>, system: 'metric' | 'inch' = 'metric'): string {
-  const read = readInputs(fields, { bore: '25 mm', ...raw } as never, { sum: readSum, system });
+  const read = readInputs(fields, { bore: '25 mm', ...raw }, { sum: readSum, system });
   const problems = read.ok ? checkInputs(fields, read.inputs) : 'problems' in read ? read.problems : [];
   return problems.map((p) => describeProblem(p, { fields, system })).join(' ');
 }

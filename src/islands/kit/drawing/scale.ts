@@ -1,7 +1,5 @@
 /** The little arithmetic drawings share. Numbers that are not finite fall back to the start of the range. */
-export interface Scale {
-  (value: number): number;
-}
+export type Scale = (value: number) => number;
 
 /** Maps [from, to] onto [a, b], staying inside it. */
 export function linear(from: number, to: number, a: number, b: number): Scale {
