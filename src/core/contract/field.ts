@@ -28,6 +28,11 @@ interface Common {
    * Left out, they only catch a slip of the decimal point and say nothing about the trade.
    */
   readonly limitFrom?: string;
+  /**
+   * Why the default may stand in a verdict though nobody typed it, in a few words ("most saws' flanges are clean").
+   * Left out, the default is an example until the reader confirms it.
+   */
+  readonly usual?: string;
 }
 
 export interface QuantityField extends Common {

@@ -20,6 +20,12 @@ export interface Topic {
   /** Every hazard id the topic may raise. */
   readonly hazards: readonly string[];
   readonly words: Words;
+  /**
+   * Which fields decide a verdict, by the key of the verdict value: every field whose figure can change its code, its
+   * level or a figure in its sentence. A verdict is said only when all of these that are asked for and filled are the
+   * reader's own. Held by a test that changes one field at a time.
+   */
+  readonly decides?: Readonly<Record<string, readonly string[]>>;
   /** The documented functions the topic is built of, each callable alone. */
   readonly blocks: Readonly<Record<string, Block>>;
 }
