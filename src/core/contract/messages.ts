@@ -4,7 +4,7 @@
  */
 import type { Field, SingleField } from './field.ts';
 import { pick, unitLabel, type UnitSystem } from '../quantity/index.ts';
-import { fromUnit, toUnit, dimensions, type Dimension, type UnitKey } from '../quantity/units.ts';
+import { fromUnit, toUnit, dimensions, type Dimension } from '../quantity/units.ts';
 import type { Problem } from './result.ts';
 import type { Say, Words } from './words.ts';
 import { formatQuantity } from '../quantity/format.ts';
