@@ -57,7 +57,7 @@ function valueOut(value: Value, words: Words): unknown {
   if (rest.kind !== 'quantity') return rest;
   const unit = rest.units[0];
   const scaled = (n: number | undefined) => (n === undefined ? {} : toUnit(n, unit));
-  const { units: _units, decimals: _decimals, value: si, low, high, ...named } = rest;
+  const { units: _units, decimals: _decimals, figures: _figures, value: si, low, high, ...named } = rest;
   return {
     ...named,
     value: toUnit(si, unit),

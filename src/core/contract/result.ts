@@ -26,6 +26,8 @@ export interface QuantityValue extends Named {
   /** Shown in: [metric, inch]. */
   readonly units: readonly [UnitKey, UnitKey];
   readonly decimals?: readonly [number, number];
+  /** Significant figures to show, where the sum is surer of its digits than the physics: 2 for a life in hours. */
+  readonly figures?: number;
 }
 
 export interface NumberValue extends Named {

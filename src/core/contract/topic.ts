@@ -7,6 +7,7 @@ import type { Formula } from './formula.ts';
 import type { Result } from './result.ts';
 import type { Words } from './words.ts';
 import type { Block } from './block.ts';
+import type { Carry } from './carry.ts';
 
 export interface Topic {
   readonly title: string;
@@ -26,6 +27,8 @@ export interface Topic {
    * reader's own. Held by a test that changes one field at a time.
    */
   readonly decides?: Readonly<Record<string, readonly string[]>>;
+  /** Figures that the next calculators of the same job ask for, in the order of the job. */
+  readonly carries?: readonly Carry[];
   /** The documented functions the topic is built of, each callable alone. */
   readonly blocks: Readonly<Record<string, Block>>;
 }

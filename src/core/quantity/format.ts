@@ -24,10 +24,24 @@ function plain(value: number): string {
   return Math.abs(value) >= 1000 ? String(Math.round(value)) : String(rounded);
 }
 
+/**
+ * A number in so many significant figures, thousands set apart where there are more than four digits.
+ * Example: formatFigures(436678, 2) -> 440,000; formatFigures(2.576, 2) -> 2.6; formatFigures(0.0312, 2) -> 0.031.
+ */
+export function formatFigures(value: number, figures: number): string {
+  const rounded = Number(value.toPrecision(figures));
+  const size = Math.abs(rounded);
+  if (size < 1e4 || size >= 1e15) return formatNumber(rounded, size < 1e4 && Number.isInteger(rounded) ? 0 : undefined);
+  return new Intl.NumberFormat('en').format(rounded).replace('-', '−');
+}
+
 /** An SI number in one unit, with the unit behind it: formatIn(0.0254, 'in') -> 1 in. */
-export function formatIn(si: number, unit: UnitKey, decimals?: number): string {
+export function formatIn(si: number, unit: UnitKey, decimals?: number, figures?: number): string {
   const label = unitLabel(unit);
-  const number = formatNumber(toUnit(si, unit), decimals ?? unitOf(unit).decimals);
+  const number =
+    figures === undefined
+      ? formatNumber(toUnit(si, unit), decimals ?? unitOf(unit).decimals)
+      : formatFigures(toUnit(si, unit), figures);
   return label === ''
     ? number
     : /^[°%]$/.test(label) && label !== '%'

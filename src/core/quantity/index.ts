@@ -11,4 +11,12 @@ export {
   type UnitKey,
 } from './units.ts';
 export { readQuantity, type Read, type ReadFailure, type Wanted } from './read.ts';
-export { formatIn, formatNumber, formatQuantity, pick, type UnitPair, type UnitSystem } from './format.ts';
+export {
+  formatFigures,
+  formatIn,
+  formatNumber,
+  formatQuantity,
+  pick,
+  type UnitPair,
+  type UnitSystem,
+} from './format.ts';

@@ -24,7 +24,12 @@ export function isMeasured(value: Value): value is Measured {
 export function readingOf(value: Measured, n: number, { system, currency }: Reader): Reading {
   switch (value.kind) {
     case 'quantity':
-      return quantityReading(n, pick(value.units, system), value.decimals && pick(value.decimals, system));
+      return quantityReading(
+        n,
+        pick(value.units, system),
+        value.decimals && pick(value.decimals, system),
+        value.figures,
+      );
     case 'money':
       return { figure: sayer({ currency }).money(n), unit: '' };
     case 'count':
@@ -34,8 +39,8 @@ export function readingOf(value: Measured, n: number, { system, currency }: Read
   }
 }
 
-export function quantityReading(si: number, unit: UnitKey, decimals?: number): Reading {
-  const [figure = '', label = ''] = formatIn(si, unit, decimals).split('\u00a0');
+export function quantityReading(si: number, unit: UnitKey, decimals?: number, figures?: number): Reading {
+  const [figure = '', label = ''] = formatIn(si, unit, decimals, figures).split('\u00a0');
   return { figure, unit: label };
 }
 
