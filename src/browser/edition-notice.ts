@@ -3,31 +3,10 @@
  * how far the saving is, that the site now works without a signal, that a newer edition waits.
  * On a page opened from disk there is nothing to register.
  */
+import { noticeWords } from '../words/index.ts';
 import type { FromWorker, ToWorker } from './worker/scope.ts';
 
-const words = {
-  en: {
-    saving: (done: number, total: number) => `Saving this site on your device: ${done} of ${total} files.`,
-    saved: 'Saved on this device. It now works without a signal.',
-    cutShort: 'Not all of the site could be saved. The next visit goes on from here.',
-    newer: 'A newer edition is ready.',
-    show: 'Show it now',
-    elsewhere: 'This page is from an earlier edition.',
-    reload: 'Reload',
-    close: 'Close',
-  },
-  es: {
-    saving: (done: number, total: number) => `Guardando este sitio en su dispositivo: ${done} de ${total} archivos.`,
-    saved: 'Guardado en este dispositivo. Ya funciona sin señal.',
-    cutShort: 'No se pudo guardar todo el sitio. La próxima visita sigue desde aquí.',
-    newer: 'Hay una edición más nueva lista.',
-    show: 'Verla ahora',
-    elsewhere: 'Esta página es de una edición anterior.',
-    reload: 'Recargar',
-    close: 'Cerrar',
-  },
-};
-const say = document.documentElement.lang.startsWith('es') ? words.es : words.en;
+const say = noticeWords[document.documentElement.lang.startsWith('es') ? 'es' : 'en'];
 
 type State = 'saving' | 'saved' | 'cut-short' | 'newer' | 'elsewhere';
 

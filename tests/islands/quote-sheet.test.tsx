@@ -11,7 +11,7 @@ import { quoteRows } from '../../src/islands/RepairWorth/quote/file.ts';
 import { emptyLetter, validUntil, type Letter } from '../../src/islands/RepairWorth/quote/letter.ts';
 import { dayWriter, moneyWriter } from '../../src/islands/RepairWorth/quote/money.ts';
 import { QuoteSheet } from '../../src/islands/RepairWorth/quote/QuoteSheet.tsx';
-import { quoteWords } from '../../src/islands/RepairWorth/quote/words.ts';
+import { quoteWords } from '../../src/words/index.ts';
 import { shop } from './page.ts';
 
 function dataOf(raw: RawInputs): QuoteData {

@@ -2,7 +2,7 @@
 import type { Plan } from '../../core/topics/fault-order/index.ts';
 import { siteLink } from '../../browser/site-link.ts';
 import type { FaultSearchProps } from './props.ts';
-import { minutes, percent } from './wording.ts';
+import { minutes, percent } from '../../words/index.ts';
 
 interface Props extends Pick<FaultSearchProps, 'checks' | 'suspects'> {
   readonly plan: Plan;

@@ -1,7 +1,7 @@
 /** The order of checks for as long as nothing shows: the list a mechanic can print and work down. */
 import { exactChecks, exactSuspects, type Plan } from '../../core/topics/fault-order/index.ts';
 import type { FaultSearchProps } from './props.ts';
-import { minutes, percent } from './wording.ts';
+import { minutes, percent } from '../../words/index.ts';
 
 interface Props extends Pick<FaultSearchProps, 'checks'> {
   readonly plan: Plan;

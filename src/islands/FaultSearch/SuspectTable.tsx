@@ -2,7 +2,7 @@
 import type { Belief } from '../../core/topics/fault-order/index.ts';
 import { siteLink } from '../../browser/site-link.ts';
 import type { FaultSearchProps } from './props.ts';
-import { percent } from './wording.ts';
+import { percent } from '../../words/index.ts';
 
 interface Props extends Pick<FaultSearchProps, 'suspects'> {
   readonly belief: Belief;

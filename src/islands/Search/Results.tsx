@@ -1,12 +1,12 @@
 /** What was found, or what to try when nothing was. */
 import type { RefObject } from 'preact';
 import type { Found } from './use-search.ts';
-import type { searchWords } from '../../words/search.ts';
+import type { SearchWords } from '../../words/index.ts';
 
 interface Props {
   found: Found;
   list: RefObject<HTMLUListElement>;
-  words: (typeof searchWords)['en'];
+  words: SearchWords;
   showMore: () => void;
 }
 

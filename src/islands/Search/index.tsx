@@ -2,10 +2,10 @@
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { Results } from './Results.tsx';
 import { useSearch } from './use-search.ts';
-import { searchWords, type SearchLang } from '../../words/search.ts';
+import { searchWords, type Lang } from '../../words/index.ts';
 
 interface Props {
-  lang: SearchLang;
+  lang: Lang;
 }
 
 const readersEn = ['', 'customer', 'mechanic'] as const;

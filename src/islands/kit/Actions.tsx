@@ -1,7 +1,7 @@
 /** What can be done with the figures: work out, start again, share, print. */
 import { useState } from 'preact/hooks';
 import { printSheet } from './take-away/print-sheet.ts';
-import { say } from './state/words.ts';
+import { say } from '../../words/index.ts';
 
 interface Props {
   readonly id: string;

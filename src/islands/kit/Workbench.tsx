@@ -22,7 +22,7 @@ import { linkQuery } from './state/link.ts';
 import { useAnnouncement } from './state/use-announcement.ts';
 import { useForm } from './state/use-form.ts';
 import type { TopicParts } from './state/topic-parts.ts';
-import { say } from './state/words.ts';
+import { say } from '../../words/index.ts';
 
 interface Props extends IslandProps {
   readonly topic: TopicParts;

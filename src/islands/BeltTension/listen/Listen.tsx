@@ -3,7 +3,7 @@ import { formatNumber } from '../../../core/quantity/index.ts';
 import type { UnderBoxProps } from '../../kit/index.ts';
 import { clear, noteOf, type Heard } from './plucks.ts';
 import { useListening } from './use-listening.ts';
-import { say } from './words.ts';
+import { listenWords as say } from '../../../words/index.ts';
 
 /** Plucks within this agree; their tensions then lie within six percent. */
 const near = 0.03;

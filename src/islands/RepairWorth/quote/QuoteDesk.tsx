@@ -6,7 +6,7 @@ import { quoteData } from './data.ts';
 import { quoteRows } from './file.ts';
 import { emptyLetter, usualDays, type Letter } from './letter.ts';
 import { QuoteSheet } from './QuoteSheet.tsx';
-import { quoteWords } from './words.ts';
+import { quoteWords } from '../../../words/index.ts';
 
 export function QuoteDesk({ page, worked, stale }: TakeAwayProps) {
   const [letter, setLetter] = useState<Letter>(emptyLetter(''));

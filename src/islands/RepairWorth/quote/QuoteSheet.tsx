@@ -5,7 +5,7 @@ import { validUntil, type Letter } from './letter.ts';
 import { dayWriter, moneyWriter, numberWriter } from './money.ts';
 import { QuoteChoices } from './QuoteChoices.tsx';
 import { QuoteLines } from './QuoteLines.tsx';
-import { quoteWords } from './words.ts';
+import { quoteWords } from '../../../words/index.ts';
 
 interface Props {
   readonly id: string;

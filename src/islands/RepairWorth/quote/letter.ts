@@ -1,9 +1,9 @@
 /** What stands on the sheet besides the figures, as the shop types it. */
 import { dateText, dayNumber } from '../../../core/calendar/index.ts';
-import type { QuoteLanguage } from './money.ts';
+import type { Lang } from '../../../words/index.ts';
 
 export interface Letter {
-  readonly language: QuoteLanguage;
+  readonly language: Lang;
   readonly number: string;
   readonly customer: string;
   readonly machine: string;

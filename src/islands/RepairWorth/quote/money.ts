@@ -1,26 +1,26 @@
 /** Amounts and days as the customer writes them. */
-export type QuoteLanguage = 'en' | 'es';
+import type { Lang } from '../../../words/index.ts';
 
 /**
  * Amounts are written as where the money comes from: the first two letters of a currency code name a country,
  * so dollars read $1,300.00 and 1.300,00 € stays 1.300,00 € in Spanish. Unknown pairs fall back to the language.
  */
-function localeOf(language: QuoteLanguage, currency: string): string {
+function localeOf(language: Lang, currency: string): string {
   return `${language}-${currency.slice(0, 2)}`;
 }
 
-export function moneyWriter(language: QuoteLanguage, currency: string): (amount: number) => string {
+export function moneyWriter(language: Lang, currency: string): (amount: number) => string {
   const format = new Intl.NumberFormat(localeOf(language, currency), { style: 'currency', currency });
   return (amount) => format.format(amount);
 }
 
-export function numberWriter(language: QuoteLanguage, currency: string): (value: number) => string {
+export function numberWriter(language: Lang, currency: string): (value: number) => string {
   const format = new Intl.NumberFormat(localeOf(language, currency), { maximumFractionDigits: 1 });
   return (value) => format.format(value);
 }
 
 /** @param day YYYY-MM-DD; a day out of all bounds is written as it stands */
-export function dayWriter(language: QuoteLanguage, currency: string): (day: string) => string {
+export function dayWriter(language: Lang, currency: string): (day: string) => string {
   const format = new Intl.DateTimeFormat(localeOf(language, currency), { dateStyle: 'long', timeZone: 'UTC' });
   return (day) => {
     const moment = new Date(`${day}T00:00:00Z`);

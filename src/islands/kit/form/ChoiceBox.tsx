@@ -1,7 +1,7 @@
 /** One of a few: radios while they fit a glance, a list beyond that. Yes or no is the shortest such list. */
 import type { ChoiceField, Option, YesNoField } from '../../../core/contract/field.ts';
 import { valueHeld } from '../state/shown-text.ts';
-import { say } from '../state/words.ts';
+import { say } from '../../../words/index.ts';
 import { describedBy, FieldFrame, ProblemLine } from './FieldFrame.tsx';
 import { boxId, type Form } from '../state/form.ts';
 

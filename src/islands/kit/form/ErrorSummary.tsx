@@ -1,6 +1,6 @@
 /** All problems in one place, after the button was pressed; each line leads to its box. */
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { say } from '../state/words.ts';
+import { say } from '../../../words/index.ts';
 import { boxId } from '../state/form.ts';
 
 interface Props {

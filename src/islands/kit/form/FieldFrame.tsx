@@ -2,7 +2,7 @@
 import type { ComponentChildren } from 'preact';
 import type { SingleField } from '../../../core/contract/field.ts';
 import { Icon } from '../result/Icon.tsx';
-import { say } from '../state/words.ts';
+import { say } from '../../../words/index.ts';
 
 interface Props {
   readonly box: string;

@@ -2,7 +2,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import type { Field } from '../../../core/contract/field.ts';
 import { askedFields } from '../state/shown-text.ts';
-import { say } from '../state/words.ts';
+import { say } from '../../../words/index.ts';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { RowsBox } from './RowsBox.tsx';
 import { TextBox } from './TextBox.tsx';

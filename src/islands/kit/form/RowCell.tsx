@@ -1,7 +1,7 @@
 /** One box of a row, with a label of its own: "Price, row 2". */
 import type { SingleField } from '../../../core/contract/field.ts';
 import type { UnitSystem } from '../../../core/quantity/index.ts';
-import { say } from '../state/words.ts';
+import { say } from '../../../words/index.ts';
 import { SelectBox, yesNo } from './ChoiceBox.tsx';
 import { describedBy, ProblemLine } from './FieldFrame.tsx';
 import { boxId, unitBeside, type Form } from '../state/form.ts';

@@ -3,7 +3,7 @@ import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { RawInputs, RowsField } from '../../../core/contract/field.ts';
 import { systemOf } from '../state/figures.ts';
 import { emptyRow, untouchedRows } from '../state/shown-text.ts';
-import { say } from '../state/words.ts';
+import { say } from '../../../words/index.ts';
 import { RowCell } from './RowCell.tsx';
 import { ProblemLine } from './FieldFrame.tsx';
 import { boxId, unitBeside, type Form } from '../state/form.ts';

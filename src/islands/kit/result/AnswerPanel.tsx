@@ -4,7 +4,7 @@ import type { Value } from '../../../core/contract/result.ts';
 import type { DrawingProps } from '../drawing/props.ts';
 import type { IslandProps } from '../state/props.ts';
 import type { Worked } from '../state/use-calculation.ts';
-import { say } from '../state/words.ts';
+import { say } from '../../../words/index.ts';
 import { Cautions } from './Cautions.tsx';
 import { MainValues } from './MainValues.tsx';
 import { OtherValues } from './OtherValues.tsx';

@@ -1,7 +1,7 @@
 /** Caution boxes the answer raised, the gravest first, in the same dress as those in articles. */
 import type { Caution, CautionLevel } from '../../../core/contract/result.ts';
 import type { ShownHazard } from '../state/props.ts';
-import { signalWord } from '../state/words.ts';
+import { signalWord } from '../../../words/index.ts';
 
 const gravity: readonly CautionLevel[] = ['danger', 'warning', 'caution', 'notice'];
 

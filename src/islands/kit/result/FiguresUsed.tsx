@@ -3,7 +3,7 @@ import type { Field, RawInputs, RawValue, RowsField, SingleField } from '../../.
 import { bringsUnit, unitBeside } from '../state/form.ts';
 import { rawOf, systemOf, type Figures } from '../state/figures.ts';
 import { askedFields, isBlank, untouchedRows, untouchedText, valueHeld } from '../state/shown-text.ts';
-import { say } from '../state/words.ts';
+import { say } from '../../../words/index.ts';
 
 interface Props {
   readonly fields: readonly Field[];

@@ -3,7 +3,7 @@ import { formatNumber, pick, toUnit, unitLabel, unitOf } from '../../../core/qua
 import { sayer } from '../../../core/contract/messages.ts';
 import type { TableColumn, TableValue, Value } from '../../../core/contract/result.ts';
 import type { ShownSource } from '../state/props.ts';
-import { say } from '../state/words.ts';
+import { say } from '../../../words/index.ts';
 import { Range, Verdict } from './MainValues.tsx';
 import { isMeasured, readingOf, readingText, type Reader } from '../state/reading.ts';
 import { SourceMark } from './SourceMark.tsx';

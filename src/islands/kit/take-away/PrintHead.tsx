@@ -1,5 +1,5 @@
 /** Head of the bench card; only paper shows it. The day is filled in when it is printed. */
-import { say } from '../state/words.ts';
+import { say } from '../../../words/index.ts';
 
 interface Props {
   readonly id: string;

@@ -1,8 +1,5 @@
 /** Every word the kit itself says. Labels, verdicts and problems come from the core, cautions from content. */
-import type { CautionLevel } from '../../../core/contract/result.ts';
-import type { ShownSource } from './props.ts';
-
-export const say = {
+export const kit = {
   figures: 'Figures',
   answer: 'Answer',
   example: 'Worked example',
@@ -48,19 +45,3 @@ export const say = {
   toAnswer: 'to the answer',
   notKnown: 'none',
 } as const;
-
-/** Signal words of ANSI Z535. */
-export const signalWord: Readonly<Record<CautionLevel, string>> = {
-  danger: 'Danger',
-  warning: 'Warning',
-  caution: 'Caution',
-  notice: 'Notice',
-};
-
-export const howSeen: Readonly<Record<ShownSource['how'], string>> = {
-  read: 'read in the source',
-  quoted: 'read where another work quotes it',
-  memory: 'from memory, unchecked',
-  'common-practice': 'common practice, no source',
-  arithmetic: 'arithmetic',
-};

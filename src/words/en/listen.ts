@@ -1,6 +1,5 @@
-import type { Refused } from './microphone.ts';
-
-export const say = {
+/** Listening to a plucked belt. */
+export const listen = {
   listen: 'Listen to the belt',
   stop: 'Stop listening',
   use: (hz: string) => `Use ${hz} Hz`,
@@ -20,5 +19,5 @@ export const say = {
     'none-found': 'This device has no microphone. Read the note with a phone and type it in the box.',
     'in-use':
       'The microphone did not open; another program may hold it. Read the note with a phone and type it in the box.',
-  } satisfies Record<Refused, string>,
+  },
 } as const;

@@ -1,0 +1,57 @@
+/** The frame around the articles: sections, head, foot, paper. */
+import { how, level } from './marks.ts';
+
+export const frame = {
+  skip: 'Skip to the page',
+  home: 'Start',
+  guides: 'Care guides',
+  jobs: 'Bench jobs',
+  faults: 'Complaints',
+  tables: 'Tables',
+  explainers: 'Why it works',
+  calculators: 'Calculators',
+  glossary: 'Words',
+  sources: 'Sources',
+  hazards: 'Cautions',
+  machines: 'Machines',
+  search: 'Search',
+  /** What each section is for, said on its list page. */
+  says: {
+    guides:
+      'For whoever runs the saw. One page each, made for a phone and for the counter: read it, print it, take it along.',
+    jobs: 'Work at the bench, step by step, with the calculators in the steps that need them.',
+    tables: 'Look a figure up: fits, intervals, rotation limits. Every table says where its figures come from.',
+    explainers: 'Why the advice on the other pages is what it is.',
+    calculators:
+      'The sums a bench job needs, with range, working, sources and cautions. They run on this device; nothing is sent anywhere.',
+    faults: 'Start from what the customer says. Each page lists the suspects and puts the cheap, telling checks first.',
+  },
+  atoz: 'All pages, A to Z',
+  about: 'About this almanac',
+  menu: 'Sections',
+  language: 'Español',
+  onThisPage: 'On this page',
+  for: 'For',
+  reader: { customer: 'For whoever runs the saw', mechanic: 'For the bench' },
+  time: 'Time',
+  tools: 'Tools',
+  atHand: 'You need',
+  parts: 'Parts',
+  machinesFor: 'Machines',
+  reviewed: 'Looked over',
+  before: 'Before you start',
+  related: 'Read next',
+  sourcesHead: 'What this rests on',
+  source: 'Source',
+  unchecked: 'unchecked',
+  print: 'Print this page',
+  address: 'Page address',
+  edition: 'Edition of',
+  madeUp: 'This shop, its machines and its customers are made up to show what the almanac does.',
+  madeWith: 'Made with Bench Almanac',
+  manualFirst: 'The machine’s own manual and the law where you work come before anything on this page.',
+  carried:
+    'If you can read this line and the page looks bare, unpack the whole folder first and open index.html from it.',
+  level,
+  how,
+};

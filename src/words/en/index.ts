@@ -1,0 +1,9 @@
+/** English: every part. */
+export { fault, minutes, percent } from './faults.ts';
+export { frame } from './frame.ts';
+export { kit } from './kit.ts';
+export { listen } from './listen.ts';
+export { how, level } from './marks.ts';
+export { notice } from './notice.ts';
+export { quote } from './quote.ts';
+export { search } from './search.ts';

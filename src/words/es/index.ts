@@ -1,0 +1,5 @@
+/** Spanish: what a customer reads. */
+export { frame } from './frame.ts';
+export { notice } from './notice.ts';
+export { quote } from './quote.ts';
+export { search } from './search.ts';
