@@ -49,8 +49,17 @@ const extremes: Readonly<Record<string, readonly RawInputs[]>> = {
     { fuel: '1 mL' },
   ],
   'compression-check': [
-    { reading: '60 bar', healthy: '2 bar', first: '0 bar', oiled: '80 bar', height: '6000 m' },
-    { reading: '0 bar', healthy: '60 bar', first: '', oiled: '' },
+    {
+      reading: '60 bar',
+      healthy: '2 bar',
+      first: '0 bar',
+      wet: true,
+      swept: '10 cm3',
+      oil: '0.05 mL',
+      oiled: '200 bar',
+      height: '6000 m',
+    },
+    { reading: '0 bar', healthy: '60 bar', first: '', wet: true, swept: '70 cm3', oil: '0.3 mL', oiled: '1 bar' },
   ],
   'blade-speed': [
     { head: 'twin', diameter: '230 mm', reach: '10 mm', flange: '60 mm' },

@@ -69,6 +69,8 @@ export const units = {
   ft2: { dimension: 'area', si: foot ** 2, math: 'ft^2', also: ['ft²', 'sq ft', 'ft^2'] },
   L: { dimension: 'volume', si: 1e-3, math: 'L', also: ['l', 'litre', 'liter', 'litres', 'liters'] },
   mL: { dimension: 'volume', si: 1e-6, math: 'mL', also: ['ml', 'cc'] },
+  cm3: { dimension: 'volume', si: 1e-6, math: 'cm^3', also: ['cm³', 'cm^3', 'ccm'], decimals: 1 },
+  in3: { dimension: 'volume', si: inch ** 3, math: 'inch^3', also: ['in³', 'in^3', 'cu in'], decimals: 2 },
   m3: { dimension: 'volume', si: 1, math: 'm^3', also: ['m³', 'm^3'] },
   gal: { dimension: 'volume', si: gallon, math: 'gallon', also: ['gallon', 'gallons', 'US gal'] },
   'fl oz': { dimension: 'volume', si: gallon / 128, math: '231/128*inch^3', also: ['fl. oz', 'floz', 'US fl oz', 'fluid ounce', 'fluid ounces'], decimals: 1 },
@@ -163,5 +165,5 @@ export function unitLabel(key: UnitKey): string {
   return key
     .replace(' diff', '')
     .replace('2', '²')
-    .replace(/(?<=m)3/, '³');
+    .replace(/(?<=[mn])3/, '³');
 }

@@ -1,6 +1,7 @@
 import { block } from '../../contract/block.ts';
 import { defineFields } from '../../contract/field.ts';
 import { densityRatio, gasDensityRatio, gaugeElsewhere, mixtureElsewhere, standardPressure } from './air.ts';
+import { chamberVolume, readingWithOil } from './wet-test.ts';
 
 const height = {
   key: 'height',
@@ -24,6 +25,12 @@ const temperature = <const K extends string>(key: K, label: string) =>
     min: -100,
     max: 100,
   }) as const;
+
+const volume = <const K extends string, const U extends 'cm3' | 'mL'>(
+  key: K,
+  label: string,
+  units: readonly [U, 'in3' | 'mL'],
+) => ({ key, label, kind: 'quantity', dimension: 'volume', units, min: 0, above: true }) as const;
 
 export const blocks = {
   'standard-atmosphere': block({
@@ -75,5 +82,32 @@ export const blocks = {
     run: (i) => ({
       airFuel: mixtureElsewhere(i.airFuel, gasDensityRatio(i.from, i.fromTemperature, i.to, i.toTemperature)),
     }),
+  }),
+  'reading-with-oil': block({
+    what: 'what a compression gauge reads if oil in the cylinder only takes up room',
+    source: 'wet-test-model',
+    fields: defineFields([
+      volume('swept', 'Swept volume', ['cm3', 'in3']),
+      {
+        key: 'trapped',
+        label: 'Share of the stroke behind the closed port',
+        kind: 'number',
+        default: 0.7,
+        min: 0.1,
+        max: 1,
+      },
+      { ...pressure('gauge', 'Dry reading'), units: ['bar', 'psi'] },
+      { ...pressure('air', 'Air outside'), default: 101.325 },
+      volume('oil', 'Oil', ['mL', 'mL']),
+    ]),
+    gives: {
+      chamber: { label: 'Combustion chamber', units: ['cm3', 'in3'] },
+      gauge: { label: 'Reading', units: ['bar', 'psi'] },
+    },
+    run: (i) => {
+      const chamber = chamberVolume(i.swept, i.trapped, i.gauge, i.air);
+      if (i.oil >= chamber) return { problem: { field: 'oil', code: 'no-room-for-oil', data: { room: chamber } } };
+      return { chamber, gauge: readingWithOil(i.swept, i.trapped, chamber, i.oil, i.air) };
+    },
   }),
 };

@@ -46,3 +46,39 @@ export const rise = formula('rise', 'Rise with oil in the cylinder', 'k_o = g_o 
   g_o: { name: 'reading with oil', unit: 'bar' },
   g: { name: 'reading', unit: 'bar' },
 });
+const V_h = { name: 'swept volume', unit: 'cm3' } as const;
+const V_c = { name: 'combustion chamber', unit: 'cm3' } as const;
+const k_t = { name: 'share of the stroke behind the closed exhaust port', unit: '1' } as const;
+const n_p = { name: 'exponent of the compression', unit: '1' } as const;
+export const oilMost = formula('oil-most', 'Oil the test bears, at most', 'V_m = k_o * V_h', 'wet-test-model', {
+  V_m: { name: 'oil, at most', unit: 'mL' },
+  k_o: { name: 'share of the swept volume', unit: '1' },
+  V_h,
+});
+export const chamber = formula(
+  'chamber',
+  'Combustion chamber from the dry reading',
+  'V_c = k_t * V_h / (((g + p) / p)^(1 / n_p) - 1)',
+  'wet-test-model',
+  { V_c, k_t, V_h, g: { name: 'dry reading', unit: 'bar' }, p, n_p },
+);
+export const withOil = formula(
+  'with-oil',
+  'Reading if the oil only took up room',
+  'g_w = p * ((k_t * V_h + V_c - V_o) / (V_c - V_o))^n_p - p',
+  'wet-test-model',
+  {
+    g_w: { name: 'reading by the oil alone', unit: 'bar' },
+    p,
+    k_t,
+    V_h,
+    V_c,
+    V_o: { name: 'oil put in', unit: 'mL' },
+    n_p,
+  },
+);
+export const beyond = formula('beyond', 'Rise beyond what oil can make', 'k_b = g_o / g_w - 1', 'arithmetic', {
+  k_b: { name: 'rise beyond the oil', unit: '1' },
+  g_o: { name: 'reading with oil', unit: 'bar' },
+  g_w: { name: 'the most oil alone can make', unit: 'bar' },
+});

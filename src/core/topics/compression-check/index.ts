@@ -2,7 +2,7 @@
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
-export { compressionBands, compute } from './compute.ts';
+export { compressionBands, compute, slowStart } from './compute.ts';
 export { blocks } from './blocks.ts';
 export { words } from './words.ts';
 export {
@@ -13,6 +13,8 @@ export {
   standardPressure,
   standardTemperature,
 } from './air.ts';
+export { chamberVolume, oilShareMost, readingWithOil, wetModel } from './wet-test.ts';
+export { gaugeRepeat, riseWanted } from './wet-values.ts';
 
 export const title = 'Compression check';
 export const formulas = Object.values(all);
@@ -21,8 +23,15 @@ export const sources = [
   'gauge-altitude',
   'gupta-carburettor',
   'keswani-engines',
+  'wet-test-model',
   'common-practice',
   'arithmetic',
 ];
-export const hazards = ['compression-test-spark', 'unexpected-start'];
-export const example = { reading: '7.6 bar', healthy: '10 bar', height: '1500 m', first: '3 bar', oiled: '9.2 bar' };
+export const hazards = ['compression-test-spark', 'unexpected-start', 'oil-lock'];
+export const example = { reading: '7.6 bar', healthy: '10 bar', height: '1500 m' };
+const judged = ['reading', 'healthy', 'height', 'barometer'];
+export const decides = {
+  verdict: judged,
+  firstVerdict: [...judged, 'first'],
+  oilVerdict: ['reading', 'height', 'barometer', 'wet', 'swept', 'oil', 'oiled'],
+};

@@ -57,10 +57,33 @@ describe('the verdict', () => {
     expect(code({ reading: '7.5 bar', height: '2500 m' })).toBe('compression-healthy');
   });
 
-  it('points to the rings when oil raises the reading, and elsewhere when it does not', () => {
-    expect(code({ reading: '7 bar', oiled: '9 bar' }, 'oilVerdict')).toBe('rings-leak');
-    expect(code({ reading: '7 bar', oiled: '7.2 bar' }, 'oilVerdict')).toBe('not-the-rings');
-    expect(code({ reading: '7 bar', first: '2 bar' }, 'firstVerdict')).toBe('climbs-slowly');
-    expect(code({ reading: '7 bar', first: '6 bar' }, 'firstVerdict')).toBe('jumps-up');
+  it('changes at each share and not beside it', () => {
+    for (const [limit, under, at] of [
+      [10, 'compression-serviceable', 'compression-healthy'],
+      [8, 'compression-worn', 'compression-serviceable'],
+      [6, 'compression-low', 'compression-worn'],
+    ] as const) {
+      expect(code({ reading: `${limit * 0.999} bar` })).toBe(under);
+      expect(code({ reading: `${limit} bar` })).toBe(at);
+      expect(code({ reading: `${limit * 1.001} bar` })).toBe(at);
+    }
+  });
+
+  it('reads the first pull with the last: a quick climb to a good reading is no leak', () => {
+    expect(code({ reading: '7 bar', first: '3.49 bar' }, 'firstVerdict')).toBe('climbs-slowly');
+    expect(code({ reading: '7 bar', first: '3.5 bar' }, 'firstVerdict')).toBe('jumps-up');
+    expect(code({ reading: '7 bar', first: '3.51 bar' }, 'firstVerdict')).toBe('jumps-up');
+    expect(code({ reading: '11 bar', first: '8 bar' }, 'firstVerdict')).toBe('jumps-up-to-good');
+    expect(code({ reading: '11 bar', first: '4 bar' }, 'firstVerdict')).toBe('climbs-slowly-to-good');
+  });
+});
+
+describe('thin air', () => {
+  it('is one air for power and mixture: as much as the barometer says, on a day as warm', () => {
+    const at = answer({ reading: '7 bar', barometer: '81.06 kPa' });
+    const [power, richer] = [valueOf(at, 'power', 'quantity').value, valueOf(at, 'richer', 'quantity').value];
+    // 81.06 is 0.8 of 101.325; the mixture goes with the root of the density (gas law).
+    expect(power).toBeCloseTo(0.8, 9);
+    expect(richer).toBeCloseTo(1 / Math.sqrt(0.8) - 1, 9);
   });
 });
