@@ -29,6 +29,11 @@ export interface Topic {
   readonly decides?: Readonly<Record<string, readonly string[]>>;
   /** Figures that the next calculators of the same job ask for, in the order of the job. */
   readonly carries?: readonly Carry[];
+  /**
+   * Which fact of a machine fills which box: key of a field -> key in `core/machine`. A machine that knows the fact
+   * fills the box; the rest is asked for. Held by a test: both exist, and both are of one kind, dimension and choice.
+   */
+  readonly plate?: Readonly<Record<string, string>>;
   /** The documented functions the topic is built of, each callable alone. */
   readonly blocks: Readonly<Record<string, Block>>;
 }
