@@ -1,23 +1,31 @@
+/** One collection for each kind of content. What the shop says itself stands in for the knowledge of the same name. */
 import { defineCollection } from 'astro:content';
 import { glob } from 'astro/loaders';
-import { calculatorPage, explainer, guide, job, table } from './schemas/article.ts';
-import { fault } from './schemas/fault.ts';
-import { schedule } from './schemas/intervals.ts';
-import { hazard, machine, source, word } from './schemas/reference.ts';
+import type { z } from 'astro/zod';
+import { kinds, type Kind, type KindName } from './schemas/kinds.ts';
+import { contentBase, contentId, contentPatterns } from './steps/support/content-patterns.ts';
 
-const articles = (folder: string) => glob({ base: `./content/${folder}`, pattern: '**/*.{md,mdx}' });
-const records = (folder: string) => glob({ base: `./content/${folder}`, pattern: '*.yaml' });
+const collection = <S extends z.ZodType>(folder: KindName, kind: Kind<S>) =>
+  defineCollection({
+    loader: glob({
+      base: contentBase,
+      pattern: contentPatterns('.', folder, kind),
+      generateId: ({ entry }) => contentId(entry),
+    }),
+    schema: kind.schema,
+  });
 
+// Written out, since the types of the pages hang on each name.
 export const collections = {
-  guides: defineCollection({ loader: articles('guides'), schema: guide }),
-  jobs: defineCollection({ loader: articles('jobs'), schema: job }),
-  tables: defineCollection({ loader: articles('tables'), schema: table }),
-  explainers: defineCollection({ loader: articles('explainers'), schema: explainer }),
-  calculators: defineCollection({ loader: articles('calculators'), schema: calculatorPage }),
-  faults: defineCollection({ loader: records('faults'), schema: fault }),
-  hazards: defineCollection({ loader: records('hazards'), schema: hazard }),
-  sources: defineCollection({ loader: records('sources'), schema: source }),
-  machines: defineCollection({ loader: records('machines'), schema: machine }),
-  glossary: defineCollection({ loader: records('glossary'), schema: word }),
-  intervals: defineCollection({ loader: records('intervals'), schema: schedule }),
+  guides: collection('guides', kinds.guides),
+  jobs: collection('jobs', kinds.jobs),
+  tables: collection('tables', kinds.tables),
+  explainers: collection('explainers', kinds.explainers),
+  calculators: collection('calculators', kinds.calculators),
+  faults: collection('faults', kinds.faults),
+  hazards: collection('hazards', kinds.hazards),
+  sources: collection('sources', kinds.sources),
+  machines: collection('machines', kinds.machines),
+  glossary: collection('glossary', kinds.glossary),
+  intervals: collection('intervals', kinds.intervals),
 };

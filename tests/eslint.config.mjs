@@ -8,7 +8,9 @@ export default ts.config(
   {
     files: ['**/*.{ts,tsx}'],
     extends: [ts.configs.recommendedTypeChecked, ts.configs.stylisticTypeChecked],
-    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: new URL('..', import.meta.url).pathname } },
+    languageOptions: {
+      parserOptions: { projectService: true, tsconfigRootDir: new URL('..', import.meta.url).pathname },
+    },
     rules: {
       // Brackets say that a key may be missing.
       '@typescript-eslint/dot-notation': ['error', { allowIndexSignaturePropertyAccess: true }],

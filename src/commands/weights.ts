@@ -30,7 +30,7 @@ for (const [kind, weights] of [...kinds].sort()) {
   console.log(row('heaviest', ordered.at(-1) as Weight));
 }
 const all = files.reduce((sum, file) => sum + scales.gzip(file), 0);
-const sum = files.find((f) => f.startsWith("_astro/sum."));
+const sum = files.find((f) => f.startsWith('_astro/sum.'));
 console.log(`\nLoaded when someone types a sum: ${kB(sum ? scales.gzip(sum) : 0)}`);
 console.log(`Search engine, loaded on the search page: ${kB(scales.gzip('pagefind/engine.js'))}`);
 console.log(`First save for use without a signal: ${files.length} files, ${kB(all)}`);

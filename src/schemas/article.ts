@@ -1,5 +1,6 @@
 /** Front matter of every article. One line of explanation per field, for the person who writes it. */
 import { z } from 'astro/zod';
+import { machineKinds } from './machine-kinds.ts';
 
 const id = z
   .string()
@@ -29,8 +30,8 @@ const shared = {
   sources: z.array(id).min(1),
   /** Pages worth reading next. */
   related: z.array(pagePath).default([]),
-  /** Machines it applies to, by file name in content/machines. */
-  machines: z.array(id).default([]),
+  /** Kinds of machine it applies to. */
+  kinds: z.array(z.enum(machineKinds)).default([]),
 };
 
 /** Customer care guides. A Spanish twin stands in guides/es/ under the same file name. */

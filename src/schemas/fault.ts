@@ -1,6 +1,7 @@
 /** content/faults: one file per complaint, with who could be at fault and which checks tell them apart. */
 import { z } from 'astro/zod';
 import { id, pagePath } from './article.ts';
+import { machineKinds } from './machine-kinds.ts';
 
 const chance = z.number().min(0).max(1);
 
@@ -66,8 +67,8 @@ export const fault = z
     sources: z.array(id).min(1),
     /** Pages worth reading next. */
     related: z.array(pagePath).default([]),
-    /** Machines it applies to, by file name in content/machines. */
-    machines: z.array(id).default([]),
+    /** Kinds of machine it applies to. */
+    kinds: z.array(z.enum(machineKinds)).default([]),
   })
   .superRefine((file, context) => {
     const say = (path: (string | number)[], message: string) => context.addIssue({ code: 'custom', path, message });

@@ -1,6 +1,7 @@
 /** Small records that articles use by file name: cautions, sources, machines, words. */
 import { z } from 'astro/zod';
 import { id } from './article.ts';
+import { machineKinds } from './machine-kinds.ts';
 
 const caution = {
   title: z.string().min(3).max(80),
@@ -34,7 +35,7 @@ export const source = z.strictObject({
 export const machine = z.strictObject({
   /** Name of the (invented) machine. */
   name: z.string().min(2),
-  kind: z.enum(['cut-off-saw', 'floor-saw', 'twin-blade-saw', 'ring-saw', 'other']),
+  kind: z.enum(machineKinds),
   summary: z.string().min(10),
   /** What the machine's plate says: label and value, shown as a small table. */
   plate: z.array(z.strictObject({ label: z.string(), value: z.string() })).min(1),

@@ -1,4 +1,4 @@
-/** content/shop.yaml: everything that makes this *this* shop's site. */
+/** content/shop/shop.yaml: everything that makes this *this* shop's site. */
 import { z } from 'astro/zod';
 
 export const shop = z.strictObject({

@@ -12,18 +12,18 @@ export interface PortableOptions {
 }
 
 export function portable(options: PortableOptions): AstroIntegration {
-  let content: string;
+  let project: string;
   return {
     name: 'almanac-portable',
     hooks: {
       'astro:config:setup': ({ config, updateConfig }) => {
-        content = fileURLToPath(new URL('content/', config.root));
+        project = fileURLToPath(new URL('./', config.root));
         updateConfig({ build: { format: 'file', inlineStylesheets: 'never' }, vite: { plugins: [classicVite()] } });
       },
       'astro:build:done': async ({ dir }) => {
         const dist = fileURLToPath(dir);
         await makePortable(dist, basePath(options.site)).catch(stopAtBrokenLinks);
-        await addSearch(dist, content);
+        await addSearch(dist, project);
         await addWorker(dist);
       },
     },

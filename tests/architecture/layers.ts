@@ -34,13 +34,13 @@ export const layers: readonly Layer[] = [
   {
     name: 'layouts',
     owns: /^src\/layouts\//,
-    layers: ['layouts', 'components', 'lib', 'browser', 'words', 'styles'],
+    layers: ['layouts', 'components', 'lib', 'schemas', 'browser', 'words', 'styles'],
     packages: /^(?:astro(?::|\/|$)|@fontsource)/,
   },
   {
     name: 'pages',
     owns: /^src\/pages\//,
-    layers: ['layouts', 'components', 'lib', 'browser', 'words', 'styles'],
+    layers: ['layouts', 'components', 'lib', 'schemas', 'browser', 'words', 'styles'],
     packages: /^astro(?::|\/|$)/,
   },
   { name: 'styles', owns: /^src\/styles\//, layers: ['styles'], packages: none },
@@ -58,7 +58,12 @@ export const layers: readonly Layer[] = [
     layers: ['commands', 'steps', 'core', 'schemas', 'words'],
     packages: any,
   },
-  { name: 'content collections', owns: /^src\/content\.config\.ts$/, layers: ['schemas'], packages: /^astro(?::|\/)/ },
+  {
+    name: 'content collections',
+    owns: /^src\/content\.config\.ts$/,
+    layers: ['schemas', 'steps'],
+    packages: /^astro(?::|\/)/,
+  },
 ];
 
 /** The only file that may reach mathjs, and is itself loaded only when someone types a sum. */
@@ -66,7 +71,7 @@ export const sumEvaluator = 'src/core/quantity/sum.ts';
 export const sumPackage = /^mathjs(?:\/|$)/;
 
 /** Text outside src/ that a layer reads: the shop's own facts. */
-export const readsContent = { layer: 'lib', file: /^content\/shop\.yaml$/ };
+export const readsContent = { layer: 'lib', file: /^content\/shop\/shop\.yaml$/ };
 
 export function layerOf(file: string): Layer | undefined {
   return layers.find((layer) => layer.owns.test(file));

@@ -36,7 +36,7 @@ async function prepare(size: number): Promise<void> {
   await mkdir(place, { recursive: true });
   for (const part of ['src', 'content', 'public', 'astro.config.mjs', 'package.json', 'tsconfig.json'])
     await cp(join(projectFolder, part), join(place, part), { recursive: true });
-  const jobs = join(place, 'content/jobs');
+  const jobs = join(place, 'content/knowledge/jobs');
   const models = await Promise.all((await readdir(jobs)).map((f) => readFile(join(jobs, f), 'utf8')));
   for (let i = 0; i < size; i++) {
     const model = models[i % models.length] ?? '';

@@ -42,7 +42,7 @@ test('a page without a calculator carries none', () => {
 
 test('what is loaded when someone types a sum stays near the size of its evaluator', async () => {
   // mathjs with numbers only and the functions a sum needs is 40 kB; with units it would be 67 kB, whole 190 kB.
-  const sums = (await listFiles(dist)).filter((f) => f.startsWith("_astro/sum."));
+  const sums = (await listFiles(dist)).filter((f) => f.startsWith('_astro/sum.'));
   expect(sums).toHaveLength(1);
   expect(scales.gzip(sums[0] ?? '')).toBeLessThan(46_000);
 });

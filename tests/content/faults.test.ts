@@ -4,7 +4,7 @@ import { parse } from 'yaml';
 import { exactChecks, exactSuspects, planOrder } from '../../src/core/topics/fault-order/index.ts';
 import { fault } from '../../src/schemas/fault.ts';
 
-const content = new URL('../../content/', import.meta.url);
+const content = new URL('../../content/knowledge/', import.meta.url);
 const files = readdirSync(new URL('faults/', content)).filter((f) => f.endsWith('.yaml'));
 const read = (file: string): unknown => parse(readFileSync(new URL(`faults/${file}`, content), 'utf8'));
 const namesIn = (folder: string) => readdirSync(new URL(`${folder}/`, content)).map((f) => f.replace(/\.[a-z]+$/, ''));
@@ -16,14 +16,17 @@ it('there are at least ten complaints', () => {
 describe.each(files)('%s', (file) => {
   const complaint = fault.parse(read(file));
 
-  it('names cautions, sources and machines that exist', () => {
+  it('names cautions and sources that exist', () => {
     expect(complaint.hazards.filter((h) => !namesIn('hazards').includes(h))).toEqual([]);
-    expect([...complaint.sources, complaint.likelihoodsFrom].filter((s) => !namesIn('sources').includes(s))).toEqual([]);
-    expect(complaint.machines.filter((m) => !namesIn('machines').includes(m))).toEqual([]);
+    expect([...complaint.sources, complaint.likelihoodsFrom].filter((s) => !namesIn('sources').includes(s))).toEqual(
+      [],
+    );
   });
 
   it('sends people to job and complaint pages that exist', () => {
-    const paths = [...complaint.related, ...complaint.suspects.flatMap((s) => s.fix ?? [])].filter((p) => /^(?:jobs|faults|explainers|guides)\//.test(p));
+    const paths = [...complaint.related, ...complaint.suspects.flatMap((s) => s.fix ?? [])].filter((p) =>
+      /^(?:jobs|faults|explainers|guides)\//.test(p),
+    );
     expect(paths.filter((p) => !namesIn(p.split('/')[0] ?? '').includes(p.split('/')[1] ?? ''))).toEqual([]);
   });
 
@@ -38,7 +41,10 @@ describe.each(files)('%s', (file) => {
 
   it('finds every suspect when the checks show it and nothing else', () => {
     for (const suspect of complaint.suspects) {
-      const seen = complaint.checks.map((c) => ({ check: c.id, shows: c.tells.some((t) => t.suspect === suspect.id && t.ifFaulty > 0.5) }));
+      const seen = complaint.checks.map((c) => ({
+        check: c.id,
+        shows: c.tells.some((t) => t.suspect === suspect.id && t.ifFaulty > 0.5),
+      }));
       const chances = [...planOrder(complaint, seen).belief.suspects].sort((a, b) => b.chance - a.chance);
       expect(chances[0]?.id, suspect.id).toBe(suspect.id);
     }
@@ -58,7 +64,10 @@ describe('a saw that is hard to start', () => {
 });
 
 describe('a complaint file with a slip in it', () => {
-  const good = read('vibration.yaml') as { suspects: { id: string; likelihood: number }[]; checks: { id: string; stripDown?: string; tells: { suspect: string; ifFaulty: number; ifSound: number }[] }[] };
+  const good = read('vibration.yaml') as {
+    suspects: { id: string; likelihood: number }[];
+    checks: { id: string; stripDown?: string; tells: { suspect: string; ifFaulty: number; ifSound: number }[] }[];
+  };
   const broken = (change: (copy: typeof good) => void) => {
     const copy = structuredClone(good);
     change(copy);
@@ -66,13 +75,55 @@ describe('a complaint file with a slip in it', () => {
     return result.success ? [] : result.error.issues.map((i) => i.message);
   };
   it.each([
-    ['likelihoods above one in all', (c: typeof good) => { if (c.suspects[0]) c.suspects[0].likelihood = 0.9; }, /add up to 1\.49/],
-    ['the same id twice', (c: typeof good) => { if (c.suspects[1]) c.suspects[1].id = 'blade'; }, /"blade" is used twice/],
-    ['a suspect that does not exist', (c: typeof good) => { if (c.checks[0]?.tells[0]) c.checks[0].tells[0].suspect = 'gearbox'; }, /no suspect "gearbox"/],
-    ['a strip-down that does not exist', (c: typeof good) => { if (c.checks[0]) c.checks[0].stripDown = 'engine-out'; }, /no strip-down "engine-out"/],
-    ['a check that tells nothing', (c: typeof good) => { if (c.checks[0]?.tells[0]) c.checks[0].tells[0].ifSound = 0.99; }, /tells nothing/],
-    ['a suspect nobody checks', (c: typeof good) => { c.checks = c.checks.filter((k) => k.tells.every((t) => t.suspect !== 'mounts')); }, /no check tells about "mounts"/],
-    ['a chance above one', (c: typeof good) => { if (c.checks[0]?.tells[0]) c.checks[0].tells[0].ifFaulty = 1.2; }, /<=1/],
+    [
+      'likelihoods above one in all',
+      (c: typeof good) => {
+        if (c.suspects[0]) c.suspects[0].likelihood = 0.9;
+      },
+      /add up to 1\.49/,
+    ],
+    [
+      'the same id twice',
+      (c: typeof good) => {
+        if (c.suspects[1]) c.suspects[1].id = 'blade';
+      },
+      /"blade" is used twice/,
+    ],
+    [
+      'a suspect that does not exist',
+      (c: typeof good) => {
+        if (c.checks[0]?.tells[0]) c.checks[0].tells[0].suspect = 'gearbox';
+      },
+      /no suspect "gearbox"/,
+    ],
+    [
+      'a strip-down that does not exist',
+      (c: typeof good) => {
+        if (c.checks[0]) c.checks[0].stripDown = 'engine-out';
+      },
+      /no strip-down "engine-out"/,
+    ],
+    [
+      'a check that tells nothing',
+      (c: typeof good) => {
+        if (c.checks[0]?.tells[0]) c.checks[0].tells[0].ifSound = 0.99;
+      },
+      /tells nothing/,
+    ],
+    [
+      'a suspect nobody checks',
+      (c: typeof good) => {
+        c.checks = c.checks.filter((k) => k.tells.every((t) => t.suspect !== 'mounts'));
+      },
+      /no check tells about "mounts"/,
+    ],
+    [
+      'a chance above one',
+      (c: typeof good) => {
+        if (c.checks[0]?.tells[0]) c.checks[0].tells[0].ifFaulty = 1.2;
+      },
+      /<=1/,
+    ],
   ])('is told about %s', (_, change, words) => {
     expect(broken(change).join('; ')).toMatch(words);
   });

@@ -80,7 +80,7 @@ export function answersAnything(name: string, own: Sample = {}): void {
   });
 
   it('names only sources and hazards that have their file', () => {
-    const content = new URL('../../content/', import.meta.url);
+    const content = new URL('../../content/knowledge/', import.meta.url);
     const used = [
       ...topic.sources.map((s) => `sources/${s}.yaml`),
       ...Object.values(topic.blocks).map((b) => `sources/${b.source}.yaml`),

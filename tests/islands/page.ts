@@ -5,7 +5,7 @@ import type { Topic } from '../../src/core/contract/topic.ts';
 import { formulaMarkup } from '../../src/lib/formula-markup.ts';
 import type { IslandProps, ShopFacts } from '../../src/islands/kit/index.ts';
 
-const content = new URL('../../content/', import.meta.url);
+const content = new URL('../../content/knowledge/', import.meta.url);
 
 function record<T>(folder: string, id: string): T {
   return parse(readFileSync(new URL(`${folder}/${id}.yaml`, content), 'utf8')) as T;

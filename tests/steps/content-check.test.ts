@@ -25,7 +25,9 @@ async function problemsOf(fixture?: string, without?: string): Promise<string[]>
   if (without) await rm(join(folder, without));
   const problems = await checkContent(folder, known);
   await rm(folder, { recursive: true });
-  return problems.map((p) => `${p.file.replace('content/', '')}:${p.line} ${p.field}: ${p.got} | ${p.allowed}`).sort();
+  return problems
+    .map((p) => `${p.file.replace(/^content\/(?:knowledge\/)?/, '')}:${p.line} ${p.field}: ${p.got} | ${p.allowed}`)
+    .sort();
 }
 
 test('good content has no problem', async () => {
@@ -40,7 +42,7 @@ test('each field that does not fit is named with its line, what was found and wh
       "jobs/wash-down.mdx:4 reader: "mecanic" | one of customer, mechanic. Did you mean mechanic?",
       "jobs/wash-down.mdx:5 reviewed: "soon" | a day as YYYY-MM-DD",
       "jobs/wash-down.mdx:6 tools: "Bucket" | a list, one line each starting with "- "",
-      "jobs/wash-down.mdx:7 colour: a field this kind of file does not have | one of the fields title, summary, reader, reviewed, aliases, hazards, sources, related, machines, time, tools, parts.",
+      "jobs/wash-down.mdx:7 colour: a field this kind of file does not have | one of the fields title, summary, reader, reviewed, aliases, hazards, sources, related, kinds, time, tools, parts.",
     ]
   `);
 });
@@ -48,16 +50,16 @@ test('each field that does not fit is named with its line, what was found and wh
 test('ids that do not exist are found in front matter and in components, with the nearest name', async () => {
   expect(await problemsOf('unknown-ids')).toMatchInlineSnapshot(`
     [
-      "jobs/wash-down.mdx:10 sources.1: "shop-practise" | a file name from content/sources/. Did you mean shop-practice?",
-      "jobs/wash-down.mdx:11 hazards.0: "no-such-hazard" | a file name from content/hazards/.",
-      "jobs/wash-down.mdx:12 machines.0: "saw-two" | a file name from content/machines/.",
+      "jobs/wash-down.mdx:10 sources.1: "shop-practise" | a file name from sources/. Did you mean shop-practice?",
+      "jobs/wash-down.mdx:11 hazards.0: "no-such-hazard" | a file name from hazards/.",
+      "jobs/wash-down.mdx:12 kinds.0: "hover-saw" | one of cut-off-saw, twin-blade-saw, floor-saw, ring-saw, other.",
       "jobs/wash-down.mdx:13 related.0: "jobs/wash-dwon" | a page that exists, like jobs/drive-belt-change. Did you mean jobs/wash-down?",
-      "jobs/wash-down.mdx:16 <Hazard id>: "kickbak" | a name from content/hazards/. Did you mean kickback?",
-      "jobs/wash-down.mdx:18 <Source id>: "nowhere" | a name from content/sources/.",
-      "jobs/wash-down.mdx:18 <Term id>: "slury" | a name from content/glossary/. Did you mean slurry?",
+      "jobs/wash-down.mdx:16 <Hazard id>: "kickbak" | a name from hazards/. Did you mean kickback?",
+      "jobs/wash-down.mdx:18 <Source id>: "nowhere" | a name from sources/.",
+      "jobs/wash-down.mdx:18 <Term id>: "slury" | a name from glossary/. Did you mean slurry?",
       "jobs/wash-down.mdx:20 <Figure name>: "nozzle" | a name from src/components/figures/. Did you mean nozzles?",
       "jobs/wash-down.mdx:22 <Calculator topic>: "blade-sped" | a name from the list of calculators (npm run -s calc -- --list). Did you mean blade-speed?",
-      "jobs/wash-down.mdx:24 <Hazard>: no id="..." | id="..." with a name from content/hazards/",
+      "jobs/wash-down.mdx:24 <Hazard>: no id="..." | id="..." with a name from hazards/",
     ]
   `);
 });
@@ -86,7 +88,7 @@ test('every bare sign that would break the page is found in one run, in words ab
 test('two pages of one language do not share a title', async () => {
   expect(await problemsOf('same-title')).toMatchInlineSnapshot(`
     [
-      "jobs/other-job.mdx:2 title: "cutting wet" | a title of its own; content/guides/cutting-wet.mdx has this one",
+      "jobs/other-job.mdx:2 title: "cutting wet" | a title of its own; content/knowledge/guides/cutting-wet.mdx has this one",
     ]
   `);
 });
@@ -94,7 +96,7 @@ test('two pages of one language do not share a title', async () => {
 test('a Spanish guide needs an English one and says its language', async () => {
   expect(await problemsOf('lone-twin')).toMatchInlineSnapshot(`
     [
-      "guides/es/cutting-dry.mdx:1 file name: a Spanish guide without an English one | content/guides/cutting-dry.mdx beside it, or the file name of the guide it translates",
+      "guides/es/cutting-dry.mdx:1 file name: a Spanish guide without an English one | guides/cutting-dry.mdx beside it, or the file name of the guide it translates",
       "guides/es/cutting-dry.mdx:2 lang: "en" | lang: es, since the file stands in guides/es/",
     ]
   `);
@@ -103,18 +105,18 @@ test('a Spanish guide needs an English one and says its language', async () => {
 test('a half-filled shop.yaml is told field by field', async () => {
   expect(await problemsOf('half-shop')).toMatchInlineSnapshot(`
     [
-      "shop.yaml:2 line: nothing | this field is needed: text",
-      "shop.yaml:4 address: [] | at least 1 in the list",
-      "shop.yaml:7 currency: "dollars" | must be a currency code of three capitals, like USD",
-      "shop.yaml:8 labourRate: "ninety" | a number",
+      "shop/shop.yaml:2 line: nothing | this field is needed: text",
+      "shop/shop.yaml:4 address: [] | at least 1 in the list",
+      "shop/shop.yaml:7 currency: "dollars" | must be a currency code of three capitals, like USD",
+      "shop/shop.yaml:8 labourRate: "ninety" | a number",
     ]
   `);
 });
 
 test('a missing shop.yaml is told', async () => {
-  expect(await problemsOf(undefined, 'content/shop.yaml')).toMatchInlineSnapshot(`
+  expect(await problemsOf(undefined, 'content/shop/shop.yaml')).toMatchInlineSnapshot(`
     [
-      "shop.yaml:1 the file: nothing | this file with the name, address and rates of your shop; src/schemas/shop.ts lists its fields",
+      "shop/shop.yaml:1 the file: nothing | this file with the name, address and rates of your shop; src/schemas/shop.ts lists its fields",
     ]
   `);
 });
@@ -156,7 +158,11 @@ test('a build of broken content stops with the list, exit code 1 and no stack tr
     );
   });
   expect(outcome.code).toBe(1);
-  expect(outcome.text).toContain('content/shop.yaml:1  the file');
+  expect(outcome.text).toContain('content/shop/shop.yaml:1  the file');
   expect(outcome.text).toContain('The site was not built.');
   expect(outcome.text).not.toMatch(/^\s+at .*:\d+:\d+/m);
+});
+
+test("a file in the shop's folder stands in for the knowledge of the same name", async () => {
+  expect(await problemsOf('own-page')).toEqual([]);
 });

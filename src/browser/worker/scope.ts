@@ -26,5 +26,11 @@ export interface WorkerScope {
 }
 
 /** What the worker tells the pages, and they tell it. */
-export interface FromWorker { readonly type: 'saving'; readonly done: number; readonly total: number }
-export interface ToWorker { readonly type: 'take-over' }
+export interface FromWorker {
+  readonly type: 'saving';
+  readonly done: number;
+  readonly total: number;
+}
+export interface ToWorker {
+  readonly type: 'take-over';
+}

@@ -1,6 +1,7 @@
 /** Rules that need more than one file: titles, names, twins, the shop's own file. */
+import { kindOf, kinds } from '../../schemas/kinds.ts';
+import { places, shopFile } from '../../schemas/places.ts';
 import type { ContentFile } from './content-file.ts';
-import { kinds } from './kinds.ts';
 import type { Library } from './library.ts';
 import { didYouMean, shown, type Problem } from './problem.ts';
 
@@ -13,10 +14,10 @@ export function acrossFiles(files: readonly ContentFile[], library: Library): Pr
 }
 
 function shopMissing(files: readonly ContentFile[]): Problem[] {
-  if (files.some((f) => f.path === 'content/shop.yaml')) return [];
+  if (files.some((f) => f.path === shopFile)) return [];
   return [
     {
-      file: 'content/shop.yaml',
+      file: shopFile,
       line: 1,
       field: 'the file',
       got: 'nothing',
@@ -30,7 +31,7 @@ function sameTitles(files: readonly ContentFile[]): Problem[] {
   const problems: Problem[] = [];
   for (const file of files) {
     const title = (file.yaml.data as { title?: unknown } | null | undefined)?.title;
-    if (!kinds[file.folder]?.page || typeof title !== 'string') continue;
+    if (!kindOf(file.folder)?.page || typeof title !== 'string') continue;
     const key = `${file.id.startsWith('es/') ? 'es' : 'en'} ${title.trim().toLowerCase()}`;
     const other = first.get(key);
     if (other === undefined) first.set(key, file.path);
@@ -50,14 +51,16 @@ function badName(file: ContentFile, library: Library): Problem[] {
   const at = (got: string, allowed: string): Problem[] => [
     { file: file.path, line: 1, field: 'file name', got, allowed },
   ];
+  if (file.path === shopFile) return [];
+  if (file.place === '') return at(file.path, `a file below ${places.join(' or ')}`);
   if (file.folder === '')
-    return file.id === 'shop'
-      ? []
-      : at(file.id, 'only shop.yaml stands directly in content/; articles and records go into their folder');
-  const kind = kinds[file.folder];
+    return at(
+      file.id,
+      `no file directly in ${file.place}${file.place === 'content/shop' ? ' but shop.yaml' : ''}; articles and records go into their folder`,
+    );
+  const kind = kindOf(file.folder);
   if (!kind) return at(`the folder ${file.folder}`, `one of the folders ${Object.keys(kinds).join(', ')}`);
-  if (!kind.endings.includes(file.ending))
-    return at(`.${file.ending}`, `a file ending in ${kind.endings.map((e) => `.${e}`).join(' or ')}`);
+  if (kind.ending !== file.ending) return at(`.${file.ending}`, `a file ending in .${kind.ending}`);
   const name = file.folder === 'guides' ? file.id.replace(/^es\//, '') : file.id;
   if (!/^[a-z0-9]+(?:-[a-z0-9]+)*$/.test(name))
     return at(name, 'small letters, digits and single hyphens, like wet-cutting');
@@ -76,7 +79,7 @@ function twinProblems(file: ContentFile, library: Library): Problem[] {
       line: 1,
       field: 'file name',
       got: 'a Spanish guide without an English one',
-      allowed: `content/guides/${file.id.slice(3)}.mdx beside it, or the file name of the guide it translates`,
+      allowed: `guides/${file.id.slice(3)}.mdx beside it, or the file name of the guide it translates`,
     });
   const lang = (file.yaml.data as { lang?: unknown } | null | undefined)?.lang ?? 'en';
   const wanted = spanish ? 'es' : 'en';

@@ -8,9 +8,9 @@ import { didYouMean, type Problem } from './problem.ts';
 const naming: Readonly<
   Record<string, { attribute: string; where: string; names: (l: Library) => ReadonlySet<string> }>
 > = {
-  Hazard: { attribute: 'id', where: 'content/hazards/', names: (l) => l.ids['hazards'] ?? new Set() },
-  Source: { attribute: 'id', where: 'content/sources/', names: (l) => l.ids['sources'] ?? new Set() },
-  Term: { attribute: 'id', where: 'content/glossary/', names: (l) => l.ids['glossary'] ?? new Set() },
+  Hazard: { attribute: 'id', where: 'hazards/', names: (l) => l.ids['hazards'] ?? new Set() },
+  Source: { attribute: 'id', where: 'sources/', names: (l) => l.ids['sources'] ?? new Set() },
+  Term: { attribute: 'id', where: 'glossary/', names: (l) => l.ids['glossary'] ?? new Set() },
   Figure: { attribute: 'name', where: 'src/components/figures/', names: (l) => l.figures },
   Calculator: {
     attribute: 'topic',

@@ -3,8 +3,8 @@ import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { topics } from '../../core/registry.ts';
+import { kinds } from '../../schemas/kinds.ts';
 import { listFiles } from '../support/files.ts';
-import { kinds } from './kinds.ts';
 import type { Known } from './library.ts';
 
 export async function knownNames(projectFolder: string): Promise<Known> {
@@ -22,9 +22,7 @@ export async function knownNames(projectFolder: string): Promise<Known> {
     topics: new Set(Object.keys(topics)),
     addresses: new Set([
       ...pages.filter((p) => !p.includes('[')).map(addressOf),
-      ...Object.keys(kinds)
-        .filter((k) => kinds[k]?.page)
-        .map((k) => `/${k}/`),
+      ...Object.entries(kinds).flatMap(([folder, kind]) => (kind.page ? [`/${folder}/`] : [])),
     ]),
     patterns: pages.filter((p) => p.includes('[') && !madeFromArticles.test(p)).map(patternOf),
   };

@@ -1,6 +1,6 @@
 /** Everything an article may point to. */
+import { kindOf, kinds } from '../../schemas/kinds.ts';
 import type { ContentFile } from './content-file.ts';
-import { kinds } from './kinds.ts';
 
 /** What exists outside content/. */
 export interface Known {
@@ -30,7 +30,7 @@ export function libraryOf(files: readonly ContentFile[], known: Known): Library 
   const addresses = new Set(known.addresses);
   for (const { folder, id } of files) {
     ids[folder]?.add(id);
-    if (!kinds[folder]?.page) continue;
+    if (!kindOf(folder)?.page) continue;
     pages.add(`${folder}/${id}`);
     addresses.add(id.startsWith('es/') ? `/es/${folder}/${id.slice(3)}/` : `/${folder}/${id}/`);
   }

@@ -1,4 +1,4 @@
-/** Ids in front matter and records: every hazard, source, machine and page named must exist. */
+/** Ids in front matter and records: every hazard, source and page named must exist. */
 import type { ContentFile } from './content-file.ts';
 import { hasAddress, type Library } from './library.ts';
 import { didYouMean, shown, type Problem } from './problem.ts';
@@ -11,8 +11,6 @@ const idFields: Readonly<Record<string, string>> = {
   source: 'sources',
   sources: 'sources',
   likelihoodsFrom: 'sources',
-  machine: 'machines',
-  machines: 'machines',
 };
 
 export function referenceProblems(file: ContentFile, library: Library): Problem[] {
@@ -41,7 +39,7 @@ function checkOne(value: string, field: string, library: Library): string | unde
   if (folder !== undefined)
     return library.ids[folder]?.has(value)
       ? undefined
-      : `a file name from content/${folder}/.${didYouMean(value, library.ids[folder] ?? [])}`;
+      : `a file name from ${folder}/.${didYouMean(value, library.ids[folder] ?? [])}`;
   if (field === 'related' || field === 'fix')
     return library.pages.has(value)
       ? undefined

@@ -6,11 +6,14 @@ import { parse } from 'yaml';
 import { word } from '../../schemas/reference.ts';
 import { listFiles } from '../support/files.ts';
 
-export async function otherWords(glossary: string): Promise<Readonly<Record<string, string>>> {
+/** @param folders the glossaries; a file in a later one stands in for one of the same name */
+export async function otherWords(folders: readonly string[]): Promise<Readonly<Record<string, string>>> {
+  const files = new Map<string, string>();
+  for (const folder of folders.filter((f) => existsSync(f)))
+    for (const file of await listFiles(folder)) files.set(file, join(folder, file));
   const found: Record<string, string> = {};
-  if (!existsSync(glossary)) return found;
-  for (const file of await listFiles(glossary)) {
-    const entry = word.safeParse(parse(await readFile(join(glossary, file), 'utf8')));
+  for (const file of files.values()) {
+    const entry = word.safeParse(parse(await readFile(file, 'utf8')));
     if (!entry.success) continue;
     const term = entry.data.term.toLowerCase();
     for (const alias of [...entry.data.aliases, ...entry.data.misspelled])

@@ -27,7 +27,7 @@ function check(s: WorkingStep): void {
   const got = math.evaluate(right, Object.fromEntries(s.put.map((p) => [p.symbol, asMath(p)]))) as number | MathUnit;
   const claimed = asMath(s.gave);
   if (typeof got !== 'number')
-    expect((got).equalBase(claimed as MathUnit), `${s.formula}: units of ${s.expression}`).toBe(true);
+    expect(got.equalBase(claimed as MathUnit), `${s.formula}: units of ${s.expression}`).toBe(true);
   const [a, b] = [siOf(got), siOf(claimed)];
   // mathjs rounds some unit factors in the eleventh digit (psi, for one).
   const scale = Math.max(

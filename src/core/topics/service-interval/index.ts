@@ -30,7 +30,7 @@ export const example = {
   start: '2026-03-02',
   tasks: [
     {
-      machine: 'MP-350 no. 1',
+      machine: 'Cut-off saw no. 1',
       task: 'Check the belt, clean its grooves',
       base: '10 h',
       dust: 'dusty',
@@ -39,7 +39,7 @@ export const example = {
       since: '3 h',
     },
     {
-      machine: 'MP-350 no. 1',
+      machine: 'Cut-off saw no. 1',
       task: 'Look in the cylinder',
       base: '100 h',
       dust: 'dusty',
@@ -48,7 +48,7 @@ export const example = {
       since: '20 h',
     },
     {
-      machine: 'MP-500',
+      machine: 'Floor saw',
       task: 'Oil and oil filter',
       base: '100 h',
       limit: '91 day',

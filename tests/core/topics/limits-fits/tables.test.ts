@@ -38,13 +38,11 @@ function misses(
 describe('ISO 286-1 tables and formulas', () => {
   it('IT5 to IT18 follow k times i within 5 %, but for the smallest sizes', () => {
     const cells = main.flatMap(({ over, upTo }) =>
-      grades
-        .slice(6)
-        .map((g) => ({
-          name: `IT${g} ${upTo}`,
-          table: tolerance(upTo, g),
-          formula: toleranceByFormula(g, meanSize(over, upTo)) ?? 0,
-        })),
+      grades.slice(6).map((g) => ({
+        name: `IT${g} ${upTo}`,
+        table: tolerance(upTo, g),
+        formula: toleranceByFormula(g, meanSize(over, upTo)) ?? 0,
+      })),
     );
     expect(misses(cells, 0.055)).toEqual([
       'IT7 3',
