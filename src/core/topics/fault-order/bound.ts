@@ -1,4 +1,5 @@
 /** A number of minutes no order can beat, to judge a rule by when the best order is out of reach. */
+import { isOver } from '../../thresholds/index.ts';
 import type { Sums } from './model.ts';
 import { isUseful, massOf, type Outcome } from './state.ts';
 
@@ -8,10 +9,10 @@ import { isUseful, massOf, type Outcome } from './state.ts';
  * the best filling of t minutes by chance over cost covers, F(t), parts of checks allowed and strip-downs for
  * nothing. So the expected minutes are at least the integral of P - F(t) - slack where that is above 0: P is
  * the chance of the suspects on the list; slack is what may be named without its check: wrongly (1 - sure,
- * if checks can raise false alarms), by exclusion, because a check has pointed at it
- * already, or because it has no check.
+ * if checks can raise false alarms), by exclusion, because a check has pointed at it already, or because
+ * no check settles it alone. Whoever gives up pays the way out in full, so the integral ends there.
  * Where every check tells about one suspect and slack is nothing, chance over cost with strip-downs for
- * nothing is itself such a bound, and a closer one.
+ * nothing, given up where it pays best, is itself such a bound, and a closer one.
  * @returns [min], >= 0
  * Source: kadane-simon (the order); the bound is worked out from it.
  */
@@ -25,12 +26,14 @@ export function lowerBound(sums: Sums, outcomes: readonly Outcome[], weights: Fl
     .map((c) => ({ gain: covers(c), minutes: sums.effort[c] ?? 0 }))
     .sort((a, b) => b.gain * a.minutes - a.gain * b.minutes);
   let left = p.slice(0, sums.n).reduce((a, b) => a + b, 0) - slack;
-  let bound = 0;
+  let [bound, spent] = [0, 0];
+  const end = sums.fallback > 0 ? sums.fallback : Infinity;
   for (const { gain, minutes } of items) {
-    if (left <= 0 || gain <= 0) break;
-    const share = Math.min(1, left / gain);
+    if (left <= 0 || gain <= 0 || spent >= end) break;
+    const share = Math.min(1, left / gain, (end - spent) / minutes);
     bound += share * minutes * (left - (share * gain) / 2);
     left -= share * gain;
+    spent += share * minutes;
   }
   const single = slack === 0 && useful.every((c) => (sums.tells[c] ?? []).length === 1);
   return single ? Math.max(bound, cheapestSingles(sums, useful, p)) : bound;
@@ -38,16 +41,20 @@ export function lowerBound(sums: Sums, outcomes: readonly Outcome[], weights: Fl
 
 function slackOf(sums: Sums, outcomes: readonly Outcome[], useful: readonly number[], p: readonly number[]): number {
   const suspects = p.slice(0, sums.n);
-  const falseAlarms = sums.shows.some((q, c) => q.some((x, j) => x > 0 && !(sums.tells[c] ?? []).includes(j)));
   const tellsOf = (c: number) => sums.tells[c] ?? [];
-  const pointedAt = (j: number) => outcomes.some((o, c) => o === 1 && tellsOf(c).includes(j));
+  const falseAlarms = sums.shows.some((q, c) => q.some((x, j) => x > 0 && !tellsOf(c).includes(j)));
+  const wasShown = (j: number) => outcomes.some((o, c) => o === 1 && tellsOf(c).includes(j));
+  // Only a check about this suspect alone is sure to stay worth asking, whoever else is cleared on the way.
+  const settles = (c: number, j: number) =>
+    tellsOf(c).length === 1 && tellsOf(c)[0] === j && isOver(sums.shows[c]?.[j] ?? 0, sums.shows[c]?.[sums.n] ?? 0);
   const unasked = suspects.reduce(
-    (sum, x, j) => (useful.some((c) => tellsOf(c).includes(j)) && !pointedAt(j) ? sum : sum + x),
+    (sum, x, j) => (useful.some((c) => settles(c, j)) && !wasShown(j) ? sum : sum + x),
     0,
   );
   return (falseAlarms ? 1 - sums.sure : 0) + (sums.confirmLast ? 0 : Math.max(0, ...suspects)) + unasked;
 }
 
+/** Each suspect by its cheapest check, chance over cost, given up for the way out after whichever check is best. */
 function cheapestSingles(sums: Sums, useful: readonly number[], p: readonly number[]): number {
   const cheapest = new Map<number, number>();
   for (const c of useful) {
@@ -57,10 +64,13 @@ function cheapestSingles(sums: Sums, useful: readonly number[], p: readonly numb
   const order = [...cheapest]
     .map(([j, minutes]) => ({ chance: p[j] ?? 0, minutes }))
     .sort((a, b) => b.chance * a.minutes - a.chance * b.minutes);
-  let left = order.reduce((sum, x) => sum + x.chance, 0);
-  return order.reduce((sum, x) => {
-    const paid = x.minutes * left;
-    left -= x.chance;
-    return sum + paid;
-  }, 0);
+  const others = 1 - order.reduce((sum, x) => sum + x.chance, 0);
+  let [left, paid] = [1 - others, 0];
+  let least = sums.fallback > 0 ? left * sums.fallback : Infinity;
+  for (const { chance, minutes } of order) {
+    paid += minutes * left;
+    left -= chance;
+    if (sums.fallback > 0) least = Math.min(least, paid + left * sums.fallback);
+  }
+  return Math.min(least, paid);
 }

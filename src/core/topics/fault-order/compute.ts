@@ -4,7 +4,7 @@ import { guarded } from '../../contract/guarded.ts';
 import { fields } from './fields.ts';
 import { effort, foundPerMinute, ifClear, ifShows, saved } from './formulas.ts';
 import { toSums } from './model.ts';
-import { planOrder, type Plan } from './plan.ts';
+import { planOrder, type PathEnd, type Plan } from './plan.ts';
 import { modelProblems, readModel, type ModelRead } from './read-model.ts';
 import { chanceFinds } from './ratio-rule.ts';
 import { massOf, stateAfter } from './state.ts';
@@ -36,9 +36,18 @@ function verdict(plan: Plan): VerdictValue {
     main: true,
   });
   if (plan.belief.contradiction) return named('contradiction', 'stop');
-  if (plan.found)
-    return named(plan.found.how === 'shown' ? 'found' : 'found-by-exclusion', 'good', { name: plan.found.name });
-  if (!plan.next) return named('none-left', 'caution');
+  if (plan.found) {
+    const { name, how, chance } = plan.found;
+    if (how === 'unchecked') return named('found-unchecked', 'caution', { name, chance: Math.round(chance * 100) });
+    return named(how === 'shown' ? 'found' : 'found-by-exclusion', 'good', { name });
+  }
+  if (plan.stop?.advised)
+    return named('stop-here', 'note', {
+      name: plan.ranking[0]?.name ?? '',
+      minutes: tenth(plan.stop.minutes),
+      expected: tenth(plan.stop.goingOn),
+    });
+  if (!plan.next) return named(plan.answered > 0 ? 'none-left' : 'nothing-to-check', 'caution');
   const { name, minutes, chanceShows, perMinute, expectedIfNext } = plan.next;
   const second = plan.ranking[1];
   const data = {
@@ -58,8 +67,17 @@ function verdict(plan: Plan): VerdictValue {
   });
 }
 
+/** How the order ends when none of its checks shows a fault. */
+const ends: Readonly<Record<PathEnd, string>> = {
+  shown: 'what was seen before is enough to act on',
+  excluded: 'the last suspect is found by exclusion',
+  unchecked: 'the suspect no check can show is left',
+  stop: 'stop checking and take the way out',
+  'none-left': 'look for something that is not on this list',
+};
+
 function expectation(plan: Plan): Value[] {
-  if (!plan.next) return [];
+  if (plan.ranking.length === 0) return [];
   const minutes = (key: string, label: string, value: number, note?: string): Value => ({
     kind: 'number',
     key,
@@ -74,9 +92,11 @@ function expectation(plan: Plan): Value[] {
         'expectedMinutes',
         'Minutes of checking to expect',
         plan.expectedMinutes,
-        plan.method === 'exact'
-          ? 'No order can do better: every order was compared.'
-          : 'By the rule of most found per minute. The list is too long to compare every order.',
+        plan.stop?.advised
+          ? 'The way out, taken now.'
+          : plan.method === 'exact'
+            ? 'No order can do better: every order was compared.'
+            : 'By the rule of most found per minute. The list is too long to compare every order.',
       ),
       ...(plan.expectedError > 0
         ? { low: plan.expectedMinutes - 2 * plan.expectedError, high: plan.expectedMinutes + 2 * plan.expectedError }
@@ -98,6 +118,7 @@ function expectation(plan: Plan): Value[] {
       label: 'How the order was found',
       value: plan.method === 'exact' ? 'every order compared' : 'most found per minute',
     },
+    { kind: 'text', key: 'pathEnd', label: 'If no check shows a fault', value: ends[plan.pathEnd] },
   ];
 }
 

@@ -5,8 +5,10 @@
  * over the states (dynamic programming) finds the best next check after every possible answer.
  * Exact covers: one fault at a time, each check done at most once (doing it again says the same), errors of
  * different checks independent, shared strip-downs, checks that tell about several suspects, stopping
- * when a suspect is as likely as `sure`. It does not cover several faults at once.
+ * when a suspect is as likely as `sure`, and giving up for the way out where the checks cost more than that.
+ * It does not cover several faults at once.
  */
+import { isOver } from '../../thresholds/index.ts';
 import type { Sums } from './model.ts';
 import { effortNow, found, isUseful, massOf, weigh, type Outcome } from './state.ts';
 
@@ -17,7 +19,7 @@ export const exactSuspects = 12;
 export interface Solver {
   /** Expected minutes from a state on. */
   readonly expected: (outcomes: readonly Outcome[], weights: Float64Array) => number;
-  /** Best next check, or -1 when the search ends here. */
+  /** Best next check, or -1 when the search ends here: found, given up, or out of checks. */
   readonly best: (outcomes: readonly Outcome[], weights: Float64Array) => number;
   /** Expected minutes when a given check comes next. */
   readonly expectedWith: (outcomes: readonly Outcome[], weights: Float64Array, check: number) => number;
@@ -47,7 +49,10 @@ export function exactSolver(sums: Sums): Solver {
           choice[code] = c;
         }
       }
-      if (least === Infinity) least = sums.fallback;
+      if (least === Infinity || (sums.fallback > 0 && isOver(least, sums.fallback))) {
+        least = sums.fallback;
+        choice[code] = -1;
+      }
     }
     memo[code] = least;
     return least;

@@ -122,7 +122,7 @@ export const fields = defineFields([
     min: 0,
     max: 100000,
     more: true,
-    help: 'A full strip-down, or sending the machine away.',
+    help: 'The way out: a full strip-down, or sending the machine away. It is also taken early, when the checks cost more than they are worth. 0: there is none.',
   },
   {
     key: 'labourRate',

@@ -10,6 +10,8 @@ export {
   updateAfter,
   type Plan,
   type PlannedCheck,
+  type FoundSuspect,
+  type PathEnd,
   type PathStep,
   type Belief,
   type SuspectChance,

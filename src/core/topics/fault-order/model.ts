@@ -54,8 +54,16 @@ export interface OrderOptions {
   readonly sure?: number;
   /** True: the last suspect left is still checked. False: it is found by exclusion. True when not given. */
   readonly confirmLast?: boolean;
-  /** Time lost when no check is left and nobody is found: a full strip-down, or sending the machine away [min]. 0 when not given. */
+  /**
+   * What the way out takes when the checks are given up: a full strip-down, or sending the machine away [min].
+   * Above 0 it is paid where no check is left and nobody is found, and the search may stop for it at any time.
+   * 0 or not given: there is no way out, and the search goes on as long as a check tells anything.
+   */
   readonly fallbackMinutes?: number;
+  /** Ids of suspects looked at with one's own eyes and found sound: "not it, go on". Their chance is 0 from here. */
+  readonly ruledOut?: readonly string[];
+  /** Ids of checks that can't be made now; the plan goes on without them. */
+  readonly skipped?: readonly string[];
   /** What a minute costs [currency], to turn the money of a check into minutes. 1 when not given. */
   readonly minuteCost?: number;
 }
@@ -63,6 +71,9 @@ export interface OrderOptions {
 /** The model as numbers. Suspect `n` is "something else". */
 export interface Sums {
   readonly n: number;
+  /** Chances as listed, before anything was seen or ruled out [1]. */
+  readonly listed: Float64Array;
+  /** The same with 0 for whoever is ruled out; not scaled to 1. */
   readonly prior: Float64Array;
   /** shows[c][j]: chance that check c shows a fault when suspect j is the one [1]. */
   readonly shows: readonly Float64Array[];
@@ -73,7 +84,9 @@ export interface Sums {
   readonly groupEffort: readonly number[];
   readonly sure: number;
   readonly confirmLast: boolean;
+  /** Minutes of the way out; 0 when there is none. */
   readonly fallback: number;
+  readonly skipped: readonly boolean[];
 }
 
 /**
@@ -84,14 +97,17 @@ function chanceShown(check: Check, id: string | undefined): number {
   return 1 - check.tells.reduce((silent, t) => silent * (1 - (t.suspect === id ? t.ifFaulty : t.ifSound)), 1);
 }
 
+/** The model and the wishes as numbers; likelihoods that add up to more than 1 are scaled down to 1. */
 export function toSums(model: FaultModel, options: OrderOptions = {}): Sums {
   const ids = model.suspects.map((s) => s.id);
   const listed = model.suspects.reduce((sum, s) => sum + s.likelihood, 0);
   const whole = Math.max(1, listed);
   const downs = model.stripDowns ?? [];
+  const chances = Float64Array.from([...model.suspects.map((s) => s.likelihood / whole), Math.max(0, 1 - listed)]);
   return {
     n: ids.length,
-    prior: Float64Array.from([...model.suspects.map((s) => s.likelihood / whole), Math.max(0, 1 - listed)]),
+    listed: chances,
+    prior: chances.map((p, j) => (options.ruledOut?.includes(ids[j] ?? '') ? 0 : p)),
     shows: model.checks.map((c) => Float64Array.from([...ids, undefined].map((id) => chanceShown(c, id)))),
     tells: model.checks.map((c) => c.tells.map((t) => ids.indexOf(t.suspect)).filter((k) => k >= 0)),
     effort: model.checks.map((c) => c.minutes + (c.cost ?? 0) / (options.minuteCost ?? 1)),
@@ -100,5 +116,6 @@ export function toSums(model: FaultModel, options: OrderOptions = {}): Sums {
     sure: options.sure ?? 0.8,
     confirmLast: options.confirmLast ?? true,
     fallback: options.fallbackMinutes ?? 0,
+    skipped: model.checks.map((c) => options.skipped?.includes(c.id) ?? false),
   };
 }

@@ -4,17 +4,18 @@
  * chance over cost). A strip-down is judged as a block: the best start of its checks, all their chances over
  * all their minutes with the strip-down once.
  */
+import { isOver } from '../../thresholds/index.ts';
 import type { Sums } from './model.ts';
 import { blockRatio } from './single-checks.ts';
 import { effortNow, isUseful, massOf, type Outcome } from './state.ts';
 
-/** Chance that a check shows a fault and is right about it. */
+/** Chance that a check shows a fault and is right about it [1]; suspects it shows less often than a sound machine do not count. */
 export function chanceFinds(sums: Sums, weights: Float64Array, check: number): number {
   const mass = massOf(weights);
-  return (sums.tells[check] ?? []).reduce(
-    (sum, j) => sum + ((weights[j] ?? 0) * (sums.shows[check]?.[j] ?? 0)) / mass,
-    0,
-  );
+  const q = sums.shows[check] ?? weights;
+  return (sums.tells[check] ?? [])
+    .filter((j) => isOver(q[j] ?? 0, q[sums.n] ?? 0))
+    .reduce((sum, j) => sum + ((weights[j] ?? 0) * (q[j] ?? 0)) / mass, 0);
 }
 
 /**

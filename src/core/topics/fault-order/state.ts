@@ -1,4 +1,5 @@
 /** Where the search stands: which checks said what, and how likely each suspect is by now. */
+import { isOver } from '../../thresholds/index.ts';
 import type { FaultModel, Seen, Sums } from './model.ts';
 
 /** 0 not done, 1 showed a fault, 2 showed none. */
@@ -10,6 +11,7 @@ export interface State {
   readonly weights: Float64Array;
 }
 
+/** Sum of the weights: the chance of everything that was seen [1]. */
 export function massOf(weights: Float64Array): number {
   let sum = 0;
   for (let j = 0; j < weights.length; j++) sum += weights[j] ?? 0;
@@ -36,31 +38,81 @@ export function stateAfter(model: FaultModel, sums: Sums, seen: readonly Seen[])
     const k = model.checks.findIndex((c) => c.id === check);
     if (k >= 0) outcomes[k] = shows ? 1 : 2;
   }
-  let weights = Float64Array.from(sums.prior);
-  outcomes.forEach((o, k) => {
-    if (o !== 0) weights = Float64Array.from(weigh(sums, weights, k, o === 1));
-  });
-  return { outcomes, weights };
+  return { outcomes, weights: weightsOf(sums, outcomes) };
 }
 
-/** The suspect that counts as found, or -1: likely enough, and pointed at by a check, or with no check left that could. */
+/** Weights from all answers, or from all but one check's. */
+function weightsOf(sums: Sums, outcomes: readonly Outcome[], without = -1): Float64Array {
+  let weights: Float64Array = Float64Array.from(sums.prior);
+  outcomes.forEach((o, k) => {
+    if (o !== 0 && k !== without) weights = weigh(sums, weights, k, o === 1);
+  });
+  return weights;
+}
+
+/** A suspect whose share of the chances is below this has been cleared, as far as arithmetic can tell. */
+const gone = 1e-12;
+
+/**
+ * True when a check that shows a fault makes a suspect likelier than it is without it: the likelihood ratio
+ * P(shows | this suspect) / P(shows | any other) is above 1. With nobody else left it is measured against a
+ * machine on which nobody listed is at fault.
+ * @param weights chances without the check's own answer
+ */
+function raises(sums: Sums, weights: Float64Array, check: number, j: number): boolean {
+  const q = sums.shows[check] ?? weights;
+  const [own, ifNobody] = [q[j] ?? 0, q[sums.n] ?? 0];
+  const tells = sums.tells[check] ?? [];
+  if (!tells.includes(j) || !isOver(own, ifNobody)) return false;
+  // A check about one suspect shows as often with any of the others as with none: no need to weigh them.
+  if (tells.length === 1) return true;
+  let [others, shown] = [0, 0];
+  for (let k = 0; k < weights.length; k++) {
+    if (k === j) continue;
+    others += weights[k] ?? 0;
+    shown += (weights[k] ?? 0) * (q[k] ?? 0);
+  }
+  return others > gone * (weights[j] ?? 0) ? isOver(own, shown / others) : true;
+}
+
+/** True when a finding has raised the suspect: a check that tells about it showed a fault, and that made it likelier. */
+export function pointedAt(sums: Sums, outcomes: readonly Outcome[], j: number): boolean {
+  return outcomes.some(
+    (o, c) => o === 1 && (sums.tells[c] ?? []).includes(j) && raises(sums, weightsOf(sums, outcomes, c), c, j),
+  );
+}
+
+/** True when a check that is still open would raise the suspect if it showed a fault. */
+export function canConfirm(
+  sums: Sums,
+  outcomes: readonly Outcome[],
+  weights: Float64Array,
+  check: number,
+  j: number,
+): boolean {
+  return outcomes[check] === 0 && raises(sums, weights, check, j);
+}
+
+/**
+ * The suspect the search ends with, or -1: likely enough, and raised by a finding or with no check left that
+ * could raise it.
+ */
 export function found(sums: Sums, outcomes: readonly Outcome[], weights: Float64Array, mass: number): number {
   for (let j = 0; j < sums.n; j++) {
     if ((weights[j] ?? 0) < sums.sure * mass - 1e-12 * mass) continue;
-    if (!sums.confirmLast) return j;
-    let pointedAt = false;
+    if (!sums.confirmLast || pointedAt(sums, outcomes, j)) return j;
     let askable = false;
-    for (let c = 0; c < outcomes.length; c++) {
-      if (!(sums.tells[c] ?? []).includes(j)) continue;
-      if (outcomes[c] === 1) pointedAt = true;
-      if (outcomes[c] === 0) askable = true;
-    }
-    if (pointedAt || !askable) return j;
+    for (let c = 0; c < outcomes.length && !askable; c++)
+      askable = !sums.skipped[c] && canConfirm(sums, outcomes, weights, c, j);
+    if (!askable) return j;
   }
   return -1;
 }
 
-/** True when the check is not done yet and tells about somebody who may still be the one. */
+/**
+ * True when the check is not done, can be done, and tells something: its answer is not equally likely with
+ * every suspect who may still be the one. With one suspect left it must be able to confirm that one.
+ */
 export function isUseful(
   sums: Sums,
   outcomes: readonly Outcome[],
@@ -68,7 +120,17 @@ export function isUseful(
   mass: number,
   check: number,
 ): boolean {
-  return outcomes[check] === 0 && (sums.tells[check] ?? []).some((j) => (weights[j] ?? 0) > 1e-12 * mass);
+  if (outcomes[check] !== 0 || sums.skipped[check]) return false;
+  const q = sums.shows[check] ?? weights;
+  let [live, last, least, most] = [0, -1, Infinity, -Infinity];
+  for (let j = 0; j < weights.length; j++) {
+    if (!((weights[j] ?? 0) > gone * mass)) continue;
+    live++;
+    last = j;
+    least = Math.min(least, q[j] ?? 0);
+    most = Math.max(most, q[j] ?? 0);
+  }
+  return live > 1 ? isOver(most, least) : canConfirm(sums, outcomes, weights, check, last);
 }
 
 /** Minutes of a check from here: its own, and its strip-down unless another check has opened that already. */

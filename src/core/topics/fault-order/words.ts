@@ -10,8 +10,14 @@ export const words: Words = {
       `${d['name']}: ${d['minutes']} min, ${d['chance']} % chance of showing a fault. It finds most for its time: ${d['ratio']} % a minute, with the checks that share its strip-down.`,
     found: (d) => `${d['name']}: a check has shown it, and it is likely enough to act on.`,
     'found-by-exclusion': (d) => `${d['name']}: everything else is as good as cleared. No check has shown it.`,
+    'found-unchecked': (d) =>
+      `${d['name']}: ${d['chance']} % by the percentages of the list alone. No answer points at it, and no check that is left could. Look at it before you order a part.`,
+    'stop-here': (d) =>
+      `Stop checking and take the way out: ${d['minutes']} min. Going on with "${d['name']}" takes ${d['expected']} min on average.`,
     'none-left': () =>
       'No check is left that tells anything, and nobody is likely enough. Look for something that is not on this list.',
+    'nothing-to-check': () =>
+      'No check on this list tells anything about these suspects. Nothing has been looked at yet: add a check that does.',
     contradiction: () => 'These answers can’t all be right. Do the last check again, or correct an answer.',
   },
   problems: {
