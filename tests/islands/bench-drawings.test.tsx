@@ -36,10 +36,18 @@ const extremes: Readonly<Record<string, readonly RawInputs[]>> = {
     { shoes: 2, radius: '499 mm', drum: '1000 mm', gap: '0.5 mm', weak: '0 %', spring: '1 N' },
   ],
   'blade-rundown': [
-    { diameter: '2000 mm', bore: '600 mm', rotation: '20000 rpm', thickness: '20 mm', time: '600 s', runOut: '20 mm' },
-    { diameter: '50 mm', bore: '49 mm', time: '0.2 s', runOut: '0 mm', flange: '800 mm' },
-    { runOut: '', speck: '5 mm', flange: '10 mm' },
-    { known: 'torque', torque: '0.001 N*m', runOutLimit: '0.01 mm', rotation: '20000 rpm' },
+    {
+      diameter: '2000 mm',
+      bore: '600 mm',
+      flange: '799 mm',
+      rotation: '1400 rpm',
+      thickness: '20 mm',
+      time: '600 s',
+      runOut: '20 mm',
+    },
+    { diameter: '51 mm', bore: '49 mm', time: '0.2 s', runOut: '0 mm', flange: '50 mm' },
+    { runOut: '', speck: '5 mm', flange: '26 mm' },
+    { known: 'torque', torque: '0.001 N*m', runOutLimit: '0.01 mm', rotation: '8000 rpm' },
   ],
   'fuel-mix': [
     { known: 'mixed', mixedAt: 1000, ratio: 10, can: '1000 L' },

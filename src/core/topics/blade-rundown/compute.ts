@@ -1,7 +1,9 @@
 import type { InputsOf } from '../../contract/field.ts';
-import { step, type WorkingStep } from '../../contract/formula.ts';
+import { step } from '../../contract/formula.ts';
 import { refuse, type Result, type Value } from '../../contract/result.ts';
 import { guarded } from '../../contract/guarded.ts';
+import type { Worked } from '../../contract/worked.ts';
+import { isOver } from '../../thresholds/index.ts';
 import {
   frictionTorque,
   hoopAtBore,
@@ -17,73 +19,135 @@ import * as f from './formulas.ts';
 
 type Inputs = InputsOf<typeof fields>;
 
+/** Standard gravity [m/s2], by definition. Source: nist-sp-811. */
 const standardGravity = 9.80665;
+/** Highest speed at the rim that blades of hand-held and floor saws are marked for [m/s]. Source: blade-marks-unread (memory). */
+export const highestUsualMark = 100;
+/** No cutting blade is marked for more than 125 m/s; from here on a figure was mistyped [m/s]. Source: blade-marks-unread (memory). */
+export const rimRefused = 150;
+/** Run-out allowed as a share of the diameter where the manual gives none. Source: blade-run-out-limit. */
+const runOutShare = 1 / 1000;
 const fine = ['mm', 'thou'] as const;
 
 export const compute = guarded(fields, (i): Result => {
   if (i.bore >= i.diameter) return refuse('bore', 'bore-too-large', { max: i.diameter });
-  const working: WorkingStep[] = [];
-  const mass = ringMass(i.diameter, i.bore, i.thickness, i.density);
-  working.push(step(f.mass, { rho: i.density, D: i.diameter, d: i.bore, b: i.thickness }, mass));
-  const inertia = ringInertia(mass, i.diameter, i.bore);
-  working.push(step(f.inertia, { m: mass, D: i.diameter, d: i.bore }, inertia));
-  const energy = spinEnergy(inertia, i.rotation);
-  working.push(step(f.energy, { I: inertia, n: i.rotation }, energy));
-  const weight = i.sawMass * standardGravity;
-  working.push(step(f.drop, { E: energy, W: weight }, energy / weight));
-  const values: Value[] = [
-    {
-      kind: 'quantity',
-      key: 'energy',
-      label: 'Energy in the turning blade',
-      value: energy,
-      units: ['J', 'ft·lbf'],
-      main: true,
-    },
-    {
-      kind: 'quantity',
-      key: 'drop',
-      label: 'As much as the saw falling from',
-      value: energy / weight,
-      units: ['m', 'ft'],
-      decimals: [0, 0],
-    },
-    ...stopValues(i, inertia, working),
-    ...wobbleValues(i, working),
-    {
-      kind: 'quantity',
-      key: 'mass',
-      label: 'Mass of the disc, without segments',
-      value: mass,
-      units: ['kg', 'lb'],
-      decimals: [2, 2],
-    },
-    { kind: 'quantity', key: 'inertia', label: 'Inertia', value: inertia, units: ['kg·m2', 'kg·m2'], decimals: [4, 4] },
-    ...stressValues(i, working),
-  ];
+  if (i.flange >= i.diameter) return refuse('flange', 'flange-over-blade', { got: i.flange, max: i.diameter });
+  if (i.flange <= i.bore) return refuse('flange', 'flange-under-bore', { got: i.flange, min: i.bore });
+  const rim = Math.PI * i.diameter * i.rotation;
+  if (isOver(rim, rimRefused)) return refuse('rotation', 'rim-too-fast', { rim, most: rimRefused });
+  const disc = discValues(i);
+  const stop = stopValues(i, disc.value.inertia);
+  const wobble = wobbleValues(i);
+  const stress = stressValues(i);
   return {
     ok: true,
-    values,
-    working,
+    values: [
+      ...rimValues(rim),
+      ...disc.value.energy,
+      ...stop.value,
+      ...wobble.value,
+      ...disc.value.body,
+      ...stress.value,
+    ],
+    working: [...disc.steps, ...stop.steps, ...wobble.steps, ...stress.steps],
     cautions: [
+      ...(isOver(rim, highestUsualMark) ? [{ hazard: 'blade-overspeed', level: 'danger' } as const] : []),
       { hazard: 'stored-energy-run-down', level: 'danger' },
       { hazard: 'damaged-blade', level: 'danger' },
     ],
   };
 });
 
-function stopValues(i: Inputs, inertia: number, working: WorkingStep[]): Value[] {
+/** A rim faster than blades are marked for is said first. */
+function rimValues(rim: number): Value[] {
+  if (!isOver(rim, highestUsualMark)) return [];
+  return [
+    {
+      kind: 'verdict',
+      key: 'rimVerdict',
+      label: 'Speed at the rim',
+      code: 'rim-fast',
+      level: 'stop',
+      main: true,
+      source: 'blade-marks-unread',
+      data: { rim },
+    },
+  ];
+}
+
+interface Disc {
+  readonly inertia: number;
+  readonly energy: readonly Value[];
+  readonly body: readonly Value[];
+}
+
+function discValues(i: Inputs): Worked<Disc> {
+  const mass = ringMass(i.diameter, i.bore, i.thickness, i.density);
+  const inertia = ringInertia(mass, i.diameter, i.bore);
+  const energy = spinEnergy(inertia, i.rotation);
+  const weight = i.sawMass * standardGravity;
+  return {
+    steps: [
+      step(f.mass, { rho: i.density, D: i.diameter, d: i.bore, b: i.thickness }, mass),
+      step(f.inertia, { m: mass, D: i.diameter, d: i.bore }, inertia),
+      step(f.energy, { I: inertia, n: i.rotation }, energy),
+      step(f.drop, { E: energy, W: weight }, energy / weight),
+    ],
+    value: {
+      inertia,
+      energy: [
+        {
+          kind: 'quantity',
+          key: 'energy',
+          label: 'Energy in the turning blade',
+          value: energy,
+          units: ['J', 'ft·lbf'],
+          figures: 2,
+          main: true,
+        },
+        {
+          kind: 'quantity',
+          key: 'drop',
+          label: 'As much as the saw falling from',
+          value: energy / weight,
+          units: ['m', 'ft'],
+          decimals: [0, 0],
+        },
+      ],
+      body: [
+        {
+          kind: 'quantity',
+          key: 'mass',
+          label: 'Mass of the disc, without segments',
+          value: mass,
+          units: ['kg', 'lb'],
+          decimals: [2, 2],
+        },
+        {
+          kind: 'quantity',
+          key: 'inertia',
+          label: 'Inertia',
+          value: inertia,
+          units: ['kg·m2', 'kg·m2'],
+          decimals: [4, 4],
+        },
+      ],
+    },
+  };
+}
+
+function stopValues(i: Inputs, inertia: number): Worked<Value[]> {
   const measured = i.known === 'time';
   const time = measured ? (i.time ?? 1) : stopTime(inertia, i.rotation, i.torque ?? 1);
   const torque = measured ? frictionTorque(inertia, i.rotation, time) : (i.torque ?? 1);
-  working.push(
+  const turns = turnsToStop(i.rotation, time);
+  const steps = [
     measured
       ? step(f.friction, { I: inertia, n: i.rotation, t: time }, torque)
       : step(f.stop, { I: inertia, n: i.rotation, M: torque }, time),
-  );
-  const turns = turnsToStop(i.rotation, time);
-  working.push(step(f.turns, { n: i.rotation, t: time }, turns));
-  return [
+    step(f.turns, { n: i.rotation, t: time }, turns),
+  ];
+  const value: Value[] = [
     {
       kind: 'verdict',
       key: 'verdict',
@@ -113,13 +177,16 @@ function stopValues(i: Inputs, inertia: number, working: WorkingStep[]): Value[]
       note: 'Write it down: if it grows between services, a bearing, the belt or the drum drags.',
     },
   ];
+  return { value, steps };
 }
 
-function wobbleValues(i: Inputs, working: WorkingStep[]): Value[] {
+function wobbleValues(i: Inputs): Worked<Value[]> {
   const fromDirt = (i.speck * i.diameter) / i.flange;
-  working.push(step(f.speck, { s: i.speck, D: i.diameter, F: i.flange }, fromDirt));
-  const allowed = i.runOutLimit ?? i.diameter / 1000;
-  if (i.runOutLimit === undefined) working.push(step(f.limit, { D: i.diameter }, allowed));
+  const allowed = i.runOutLimit ?? i.diameter * runOutShare;
+  const steps = [
+    step(f.speck, { s: i.speck, D: i.diameter, F: i.flange }, fromDirt),
+    ...(i.runOutLimit === undefined ? [step(f.limit, { D: i.diameter }, allowed)] : []),
+  ];
   const values: Value[] = [
     {
       kind: 'quantity',
@@ -139,9 +206,9 @@ function wobbleValues(i: Inputs, working: WorkingStep[]): Value[] {
       decimals: [2, 0],
     },
   ];
-  if (i.runOut === undefined) return values;
-  const over = i.runOut > allowed;
-  return [
+  if (i.runOut === undefined) return { value: values, steps };
+  const over = isOver(i.runOut, allowed);
+  const value: Value[] = [
     {
       kind: 'verdict',
       key: 'runOutVerdict',
@@ -152,14 +219,17 @@ function wobbleValues(i: Inputs, working: WorkingStep[]): Value[] {
     },
     ...values,
   ];
+  return { value, steps };
 }
 
-function stressValues(i: Inputs, working: WorkingStep[]): Value[] {
+function stressValues(i: Inputs): Worked<Value[]> {
   const bore = hoopAtBore(i.diameter, i.bore, i.rotation, i.density, i.poisson);
-  working.push(step(f.hoop, { nu: i.poisson, rho: i.density, n: i.rotation, D: i.diameter, d: i.bore }, bore));
   const ring = ringStress(i.density, Math.PI * i.diameter * i.rotation);
-  working.push(step(f.ring, { rho: i.density, D: i.diameter, n: i.rotation }, ring));
-  return [
+  const steps = [
+    step(f.hoop, { nu: i.poisson, rho: i.density, n: i.rotation, D: i.diameter, d: i.bore }, bore),
+    step(f.ring, { rho: i.density, D: i.diameter, n: i.rotation }, ring),
+  ];
+  const value: Value[] = [
     {
       kind: 'quantity',
       key: 'boreStress',
@@ -178,4 +248,5 @@ function stressValues(i: Inputs, working: WorkingStep[]): Value[] {
       decimals: [1, 1],
     },
   ];
+  return { value, steps };
 }

@@ -1,8 +1,9 @@
 /** Run-down: what a turning blade holds, how long it turns on, and how true it runs. */
+import type { Carry } from '../../contract/carry.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
-export { compute } from './compute.ts';
+export { compute, highestUsualMark, rimRefused } from './compute.ts';
 export { blocks } from './blocks.ts';
 export { words } from './words.ts';
 export {
@@ -26,10 +27,12 @@ export const sources = [
   'khurmi-machines',
   'ugural-disc',
   'blade-run-out-limit',
+  'blade-marks-unread',
+  'nist-sp-811',
   'geometry',
   'arithmetic',
 ];
-export const hazards = ['stored-energy-run-down', 'damaged-blade'];
+export const hazards = ['blade-overspeed', 'stored-energy-run-down', 'damaged-blade'];
 export const example = {
   diameter: '350 mm',
   bore: '25.4 mm',
@@ -37,5 +40,22 @@ export const example = {
   rotation: '4200 rpm',
   known: 'time',
   time: '8 s',
-  runOut: '0.25 mm',
 };
+const turning = ['diameter', 'bore', 'thickness', 'rotation', 'known', 'time', 'torque', 'density'];
+export const decides = {
+  verdict: turning,
+  rimVerdict: ['diameter', 'rotation'],
+  runOutVerdict: ['runOut', 'runOutLimit', 'diameter'],
+};
+export const carries: readonly Carry[] = [
+  {
+    to: 'blade-speed',
+    what: 'its speed against the mark on the blade',
+    with: {
+      diameter: { field: 'diameter' },
+      known: { is: 'spindle' },
+      spindle: { field: 'rotation' },
+      flange: { field: 'flange' },
+    },
+  },
+];

@@ -157,7 +157,18 @@ export const blocks = {
     source: 'geometry',
     fields: defineFields([diameter, flange, clearance]),
     gives: { depth: { label: 'Depth of cut', units: long } },
-    run: (i) => ({ depth: cutDepth(i.diameter, i.flange, i.clearance) }),
+    run: (i) => {
+      const most = cutDepth(i.diameter, i.flange, i.clearance);
+      return most < 0
+        ? {
+            problem: {
+              field: 'flange',
+              code: 'flange-too-large',
+              data: { got: i.flange, max: i.diameter - 2 * i.clearance },
+            },
+          }
+        : { depth: most };
+    },
   }),
   'blade-for-depth': block({
     what: 'blade that reaches a depth',
@@ -182,7 +193,10 @@ export const blocks = {
     source: 'geometry',
     fields: defineFields([diameter, depth]),
     gives: { length: { label: 'Length at the surface', units: long } },
-    run: (i) => ({ length: cutLength(i.diameter, i.depth) }),
+    run: (i) =>
+      i.depth > i.diameter
+        ? { problem: { field: 'depth', code: 'deeper-than-blade', data: { max: i.diameter } } }
+        : { length: cutLength(i.diameter, i.depth) },
   }),
   'least-flange': block({
     what: 'least flange diameter for a blade',

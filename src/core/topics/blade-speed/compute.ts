@@ -1,6 +1,8 @@
-import { step, type WorkingStep } from '../../contract/formula.ts';
+import { step } from '../../contract/formula.ts';
 import { refuse, type Caution, type Result, type Value } from '../../contract/result.ts';
 import { guarded } from '../../contract/guarded.ts';
+import type { Worked } from '../../contract/worked.ts';
+import { isOver } from '../../thresholds/index.ts';
 import { depthValues } from './depth-values.ts';
 import { fields, type BladeInputs } from './fields.ts';
 import { limitHere, rimSpeed, shaftSpeed, shareOfLimit } from './formulas.ts';
@@ -8,45 +10,54 @@ import { marksOf, markVerdicts } from './mark-values.ts';
 import { drivenRotation, surfaceSpeed } from './surface-speed.ts';
 
 /** Above this share the reading error of a pulley or a rev counter could hide an overspeed. Our choice. */
-const nearLimit = 0.95;
+export const nearLimit = 0.95;
 
 export const compute = guarded(fields, (inputs): Result => {
   const { diameter, flange } = inputs;
   if (flange >= diameter) return refuse('flange', 'flange-too-large', { got: flange, max: diameter });
 
-  const working: WorkingStep[] = [];
-  const rotation = shaftRotation(inputs, working);
-  const speed = surfaceSpeed(diameter, rotation);
-  working.push(step(rimSpeed, { D: diameter, n_b: rotation }, speed));
-
-  const marks = marksOf(inputs, working);
-  if (!marks) return refuse('markedAs', 'no-mark');
-  const limitSpeed = surfaceSpeed(diameter, marks.lowest);
-  working.push(step(limitHere, { D: diameter, n_m: marks.lowest }, limitSpeed));
+  const shaft = shaftRotation(inputs);
+  const speed = surfaceSpeed(diameter, shaft.value);
+  const marks = marksOf(inputs);
+  if (!marks.value) return refuse('markedAs', 'no-mark');
+  const { lowest } = marks.value;
+  const limitSpeed = surfaceSpeed(diameter, lowest);
   // Compared as shaft speeds, so that not even the last bit of pi softens the marking.
-  const share = rotation / marks.lowest;
-  working.push(step(shareOfLimit, { v: speed, v_max: limitSpeed }, share));
+  const share = shaft.value / lowest;
 
   const free = freeRotation(inputs);
-  const verdicts = markVerdicts(inputs, marks, free);
-  const isStop = (v: Value) => v.kind === 'verdict' && v.level === 'stop';
-  // What forbids the blade is read first, not below a good word about its speed.
-  const values = [
-    ...verdicts.filter(isStop),
-    ...speedValues(speed, rotation, marks.lowest, share, free / marks.lowest),
-    ...verdicts.filter((v) => !isStop(v)),
-    ...depthValues(inputs, working),
-  ];
-  const stop = free > marks.lowest || verdicts.some(isStop);
-  return { ok: true, values, working, cautions: cautionsFor(stop) };
+  const verdicts = markVerdicts(inputs, marks.value, free);
+  const depth = depthValues(inputs);
+  const stop = isOver(free, lowest) || verdicts.some(isStop);
+  return {
+    ok: true,
+    // What forbids the blade is read first, not below a good word about its speed.
+    values: [
+      ...verdicts.filter(isStop),
+      ...speedValues(speed, shaft.value, lowest, free),
+      ...verdicts.filter((v) => !isStop(v)),
+      ...depth.value,
+    ],
+    working: [
+      ...shaft.steps,
+      step(rimSpeed, { D: diameter, n_b: shaft.value }, speed),
+      ...marks.steps,
+      step(limitHere, { D: diameter, n_m: lowest }, limitSpeed),
+      step(shareOfLimit, { v: speed, v_max: limitSpeed }, share),
+      ...depth.steps,
+    ],
+    cautions: cautionsFor(stop),
+  };
 });
 
-function shaftRotation(inputs: BladeInputs, working: WorkingStep[]): number {
-  if (inputs.known === 'spindle') return inputs.spindle ?? 0;
+const isStop = (v: Value) => v.kind === 'verdict' && v.level === 'stop';
+
+/** Speed of the blade shaft under load [1/s]. */
+function shaftRotation(inputs: BladeInputs): Worked<number> {
+  if (inputs.known === 'spindle') return { value: inputs.spindle ?? 0, steps: [] };
   const [n_e, d_e, d_b, s] = [inputs.engine ?? 0, inputs.enginePulley ?? 0, inputs.bladePulley ?? 1, inputs.slip ?? 0];
-  const rotation = drivenRotation(n_e, d_e, d_b, s);
-  working.push(step(shaftSpeed, { n_e, d_e, d_b, s }, rotation));
-  return rotation;
+  const value = drivenRotation(n_e, d_e, d_b, s);
+  return { value, steps: [step(shaftSpeed, { n_e, d_e, d_b, s }, value)] };
 }
 
 /** A belt slips only under load. Out of the cut the shaft turns without slip, so the verdicts go by this speed [1/s]. */
@@ -56,29 +67,23 @@ function freeRotation(inputs: BladeInputs): number {
     : drivenRotation(inputs.engine ?? 0, inputs.enginePulley ?? 0, inputs.bladePulley ?? 1, 0);
 }
 
-function speedValues(
-  speed: number,
-  rotation: number,
-  limitRotation: number,
-  share: number,
-  freeShare: number,
-): Value[] {
-  // The marking is the law: a verdict is never softer than it, not even by rounding.
-  const code =
-    share > 1
+function speedValues(speed: number, rotation: number, limit: number, free: number): Value[] {
+  const over = isOver(free, limit);
+  const near = isOver(free, nearLimit * limit);
+  const code = over
+    ? isOver(rotation, limit)
       ? 'over-marked'
-      : freeShare > 1
-        ? 'over-marked-free'
-        : freeShare > nearLimit
-          ? 'near-marked'
-          : 'within-marked';
+      : 'over-marked-free'
+    : near
+      ? 'near-marked'
+      : 'within-marked';
   return [
     {
       kind: 'verdict',
       key: 'verdict',
       label: 'Verdict',
       code,
-      level: freeShare > 1 ? 'stop' : freeShare > nearLimit ? 'caution' : 'good',
+      level: over ? 'stop' : near ? 'caution' : 'good',
       main: true,
     },
     { kind: 'quantity', key: 'speed', label: 'Surface speed', value: speed, units: ['m/s', 'ft/min'], main: true },
@@ -86,7 +91,7 @@ function speedValues(
       kind: 'quantity',
       key: 'share',
       label: 'Share of the marked limit',
-      value: share,
+      value: rotation / limit,
       units: ['%', '%'],
       decimals: [1, 1],
       main: true,
@@ -96,7 +101,7 @@ function speedValues(
       kind: 'quantity',
       key: 'limitRotation',
       label: 'Marked limit as shaft speed',
-      value: limitRotation,
+      value: limit,
       units: ['rpm', 'rpm'],
     },
   ];

@@ -14,6 +14,7 @@ export function cutDepth(blade: number, obstacle: number, clearance: number): nu
 /**
  * Blade that reaches a wanted depth.
  * Formula: D = 2 (h + c) + F.
+ * @param depth h [m], >= 0 @param obstacle F [m], >= 0 @param clearance c [m], >= 0
  * @returns D [m] Example: 3 1/4 in with F = 5 1/2 in -> 12 in.
  */
 export function bladeForDepth(depth: number, obstacle: number, clearance: number): number {
@@ -23,8 +24,9 @@ export function bladeForDepth(depth: number, obstacle: number, clearance: number
 /**
  * Depth of a twin-blade head: two cuts, the core between them broken out, the arm follows into the slot.
  * Formula: h = A + D / 2 - c.
- * @param blade D [m] @param reach A, from the part that stops on the surface to the blade shaft [m]
- * @returns h [m], more than half the blade
+ * @param blade D [m], > 0 @param reach A, from the part that stops on the surface to the blade shaft [m] @param clearance c [m], >= 0
+ * @returns h [m]; more than half the blade once A is more than c
+ * Example: 230 mm, 280 mm reach, no gap -> 395 mm. Source: geometry.
  */
 export function twinDepth(blade: number, reach: number, clearance: number): number {
   return reach + blade / 2 - clearance;

@@ -22,6 +22,7 @@ export const fields = defineFields([
     label: 'What is known',
     kind: 'choice',
     default: 'pulleys',
+    usual: 'the boxes it asks for are the reader’s own',
     options: [
       { value: 'pulleys', label: 'Engine speed and both pulleys' },
       { value: 'spindle', label: 'Speed of the blade shaft, measured' },
@@ -71,6 +72,7 @@ export const fields = defineFields([
     min: 0,
     max: 30,
     more: true,
+    usual: 'out of the cut a belt does not slip, and the verdict goes by that',
     when: { field: 'known', is: ['pulleys'] },
     help: 'Under load only. The verdict never counts on it: out of the cut a belt does not slip.',
   },
@@ -84,7 +86,14 @@ export const fields = defineFields([
     max: 30000,
     when: { field: 'known', is: ['spindle'] },
   },
-  { key: 'markedAs', label: 'How the blade is marked', kind: 'choice', default: 'rpm', options: markedAs },
+  {
+    key: 'markedAs',
+    label: 'How the blade is marked',
+    kind: 'choice',
+    default: 'rpm',
+    options: markedAs,
+    usual: 'the boxes it asks for are the reader’s own',
+  },
   {
     key: 'markedRotation',
     label: 'Highest speed marked on the blade',
@@ -206,6 +215,7 @@ export const fields = defineFields([
     dimension: 'length',
     units: ['mm', 'in'],
     default: 3,
+    usual: 'enough that the flange does not rub on the work',
     min: 0,
     max: 200,
     group: 'Depth of cut',
@@ -227,6 +237,7 @@ export const fields = defineFields([
     label: 'Head',
     kind: 'choice',
     default: 'single',
+    usual: 'saws with two blades are few and their owner knows',
     more: true,
     group: 'Depth of cut',
     options: [

@@ -1,8 +1,9 @@
 /** Blade speed: surface speed against the marking, and depth of cut. */
+import type { Carry } from '../../contract/carry.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
-export { compute } from './compute.ts';
+export { compute, nearLimit } from './compute.ts';
 export { blocks } from './blocks.ts';
 export { words } from './words.ts';
 export { surfaceSpeed, rotationForSpeed, drivenRotation } from './surface-speed.ts';
@@ -31,3 +32,25 @@ export const example = {
   markedRotation: '5500 rpm',
   flange: '102 mm',
 };
+const drive = ['known', 'engine', 'enginePulley', 'bladePulley', 'slip', 'spindle'];
+const marking = ['markedAs', 'markedRotation', 'markedSpeed', 'alsoRotation', 'alsoSpeed', 'alsoFeet'];
+const size = ['diameter', 'newDiameter'];
+const depth = ['diameter', 'flange', 'clearance', 'head', 'reach'];
+export const decides = {
+  verdict: [...drive, ...marking, ...size],
+  marksVerdict: [...marking, ...size],
+  guardVerdict: [...size, 'guardSize'],
+  plateVerdict: [...drive, 'machineRotation'],
+  wornVerdict: [...size, 'bladeKind'],
+  largerVerdict: size,
+  noDepth: ['diameter', 'flange', 'clearance'],
+  twinVerdict: depth,
+  wantedVerdict: [...depth, 'wanted', 'guardSize'],
+};
+export const carries: readonly Carry[] = [
+  {
+    to: 'blade-rundown',
+    what: 'how long this blade turns on',
+    with: { diameter: { field: 'diameter' }, rotation: { value: 'rotation' }, flange: { field: 'flange' } },
+  },
+];

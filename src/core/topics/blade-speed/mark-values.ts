@@ -1,12 +1,18 @@
 /** The marking of blade, guard and machine, as verdicts. None is ever softer than what is marked. */
-import { step, type WorkingStep } from '../../contract/formula.ts';
+import { step } from '../../contract/formula.ts';
 import type { Value } from '../../contract/result.ts';
+import type { Worked } from '../../contract/worked.ts';
+import { isOver, isUnder } from '../../thresholds/index.ts';
 import type { BladeInputs } from './fields.ts';
 import { markAsRotation } from './formulas.ts';
 import { readMarks, type MarksRead } from './marks.ts';
 import { rotationForSpeed } from './surface-speed.ts';
 
-/** A worn blade keeps the diameter it was marked for; a larger one than printed is not believed smaller. */
+/**
+ * Diameter the marks hold for: the printed one, or the measured one where that is larger. A worn blade keeps the diameter
+ * it was marked for; a larger one than printed is not believed smaller.
+ * @returns [m] Example: printed 350 mm, measured 340 mm -> 350 mm.
+ */
 export function markedDiameter(i: BladeInputs): number {
   return Math.max(i.diameter, i.newDiameter ?? 0);
 }
@@ -15,17 +21,27 @@ export interface BladeMarks extends MarksRead {
   readonly count: number;
 }
 
-export function marksOf(i: BladeInputs, working: WorkingStep[]): BladeMarks | undefined {
+/**
+ * The marks of the blade as shaft speeds, with the lines that turn surface speeds into them.
+ * @returns undefined when nothing is marked
+ */
+export function marksOf(i: BladeInputs): Worked<BladeMarks | undefined> {
   const diameter = markedDiameter(i);
   const speeds = [i.markedAs === 'speed' ? i.markedSpeed : undefined, i.alsoSpeed, i.alsoFeet].filter(
     (v) => v !== undefined,
   );
   const rotation = i.markedAs === 'rpm' ? i.markedRotation : i.alsoRotation;
-  for (const v of speeds) working.push(step(markAsRotation, { v_m: v, D_m: diameter }, rotationForSpeed(v, diameter)));
   const read = readMarks({ diameter, rotation, speeds });
-  return read && { ...read, count: speeds.length + (rotation === undefined ? 0 : 1) };
+  return {
+    value: read && { ...read, count: speeds.length + (rotation === undefined ? 0 : 1) },
+    steps: speeds.map((v) => step(markAsRotation, { v_m: v, D_m: diameter }, rotationForSpeed(v, diameter))),
+  };
 }
 
+/**
+ * What the marks, the guard and the machine's plate say of this blade.
+ * @param free speed of the blade shaft out of the cut, without slip [1/s]
+ */
 export function markVerdicts(i: BladeInputs, marks: BladeMarks, free: number): Value[] {
   const values: Value[] = [];
   if (marks.count > 1)
@@ -40,7 +56,7 @@ export function markVerdicts(i: BladeInputs, marks: BladeMarks, free: number): V
     });
   if (i.guardSize !== undefined) values.push(guardVerdict(i.diameter, markedDiameter(i), i.guardSize));
   if (i.machineRotation !== undefined) {
-    const over = free > i.machineRotation;
+    const over = isOver(free, i.machineRotation);
     values.push({
       kind: 'verdict',
       key: 'plateVerdict',
@@ -50,7 +66,7 @@ export function markVerdicts(i: BladeInputs, marks: BladeMarks, free: number): V
       main: over,
     });
   }
-  if (i.newDiameter !== undefined && i.newDiameter > i.diameter)
+  if (i.newDiameter !== undefined && isOver(i.newDiameter, i.diameter))
     values.push({
       kind: 'verdict',
       key: 'wornVerdict',
@@ -58,7 +74,7 @@ export function markVerdicts(i: BladeInputs, marks: BladeMarks, free: number): V
       code: i.bladeKind === 'abrasive' ? 'worn-abrasive' : 'worn-diamond',
       level: i.bladeKind === 'abrasive' ? 'note' : 'caution',
     });
-  if (i.newDiameter !== undefined && i.diameter > i.newDiameter * larger)
+  if (i.newDiameter !== undefined && isOver(i.diameter, i.newDiameter * larger))
     values.push({
       kind: 'verdict',
       key: 'largerVerdict',
@@ -78,8 +94,11 @@ const muchSmaller = 0.85;
 
 /** A blade of a larger saw, worn down until it goes under the guard, is still a blade of a larger saw. */
 function guardVerdict(diameter: number, marked: number, guard: number): Value {
-  const code =
-    marked > guard * (1 + 1e-9) ? 'over-guard' : diameter < guard * muchSmaller ? 'under-guard' : 'within-guard';
+  const code = isOver(marked, guard)
+    ? 'over-guard'
+    : isUnder(diameter, guard * muchSmaller)
+      ? 'under-guard'
+      : 'within-guard';
   return {
     kind: 'verdict',
     key: 'guardVerdict',

@@ -1,4 +1,5 @@
 /** The figures marked on a blade, against each other. */
+import { isOver } from '../../thresholds/index.ts';
 import { rotationForSpeed } from './surface-speed.ts';
 
 export interface Marks {
@@ -33,5 +34,5 @@ export function readMarks({ diameter, rotation, speeds }: Marks): MarksRead | un
   if (all.length === 0) return undefined;
   const [lowest, highest] = [Math.min(...all), Math.max(...all)];
   const apart = highest / lowest - 1;
-  return { lowest, highest, apart, agree: apart <= marksAgreeWithin };
+  return { lowest, highest, apart, agree: !isOver(highest, lowest * (1 + marksAgreeWithin)) };
 }

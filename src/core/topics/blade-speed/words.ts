@@ -45,6 +45,7 @@ export const words: Words = {
   problems: {
     'flange-too-large': (data, say) =>
       `The flange or other part (${mm(say, data['got'])}) must be smaller than the blade (${mm(say, data['max'])}).`,
+    'deeper-than-blade': (d, say) => `A cut can’t be deeper than the blade is wide (${mm(say, d['max'])}).`,
     'no-mark': () => 'Enter at least one of the speeds marked on the blade.',
   },
 };

@@ -13,8 +13,9 @@ import {
   stopTime,
   turnsToStop,
 } from '../../../../src/core/topics/blade-rundown/index.ts';
+import type { RawInputs } from '../../../../src/core/contract/field.ts';
 import { readInputs } from '../../../../src/core/contract/read-inputs.ts';
-import { valueOf } from '../../../../src/core/contract/result.ts';
+import { valueOf, type Answer } from '../../../../src/core/contract/result.ts';
 
 const rotations = fc.double({ min: 5, max: 300, noNaN: true });
 const outers = fc.double({ min: 0.1, max: 1.5, noNaN: true });
@@ -77,14 +78,58 @@ describe('a spinning disc', () => {
   });
 });
 
-it('says that a blade wobbles when the dial gauge reads more than the limit', () => {
-  const verdict = (runOut: string) => {
-    const read = readInputs(fields, { ...example, runOut });
-    if (!read.ok) throw new Error(JSON.stringify(read));
-    const result = compute(read.inputs);
-    if (!result.ok) throw new Error(JSON.stringify(result));
-    return valueOf(result, 'runOutVerdict', 'verdict').code;
-  };
-  expect(verdict('0.34 mm')).toBe('runs-true');
-  expect(verdict('0.36 mm')).toBe('wobbles');
+function answer(more: RawInputs) {
+  const read = readInputs(fields, { ...example, ...more });
+  if (!read.ok) throw new Error(JSON.stringify(read));
+  return compute(read.inputs);
+}
+function told(more: RawInputs): Answer {
+  const result = answer(more);
+  if (!result.ok) throw new Error(JSON.stringify(result));
+  return result;
+}
+const problem = (more: RawInputs) => {
+  const result = answer(more);
+  return result.ok ? 'an answer' : result.problems[0]?.code;
+};
+
+describe('what a dial gauge says', () => {
+  const verdict = (more: RawInputs) => valueOf(told(more), 'runOutVerdict', 'verdict').code;
+
+  it('wobbles above 1 mm for each meter of blade, or above the manual', () => {
+    expect(verdict({ runOut: '0.349 mm' })).toBe('runs-true');
+    expect(verdict({ runOut: '0.35 mm' })).toBe('runs-true');
+    expect(verdict({ runOut: '0.351 mm' })).toBe('wobbles');
+    expect(verdict({ diameter: '900 mm', rotation: '1500 rpm', runOut: '0.9 mm' })).toBe('runs-true');
+    expect(verdict({ runOut: '0.2 mm', runOutLimit: '0.2 mm' })).toBe('runs-true');
+    expect(verdict({ runOut: '0.21 mm', runOutLimit: '0.2 mm' })).toBe('wobbles');
+  });
+
+  it('says nothing where nobody put one on the blade', () => {
+    expect(told({}).values.map((v) => v.key)).not.toContain('runOutVerdict');
+  });
+});
+
+describe('figures no blade has', () => {
+  it('are refused: a flange over the blade or under its bore', () => {
+    expect(problem({ flange: '349 mm' })).toBe('an answer');
+    expect(problem({ flange: '350 mm' })).toBe('flange-over-blade');
+    expect(problem({ flange: '400 mm' })).toBe('flange-over-blade');
+    expect(problem({ flange: '25.4 mm' })).toBe('flange-under-bore');
+    expect(problem({ flange: '10 mm' })).toBe('flange-under-bore');
+    expect(problem({ flange: '26 mm' })).toBe('an answer');
+  });
+
+  it('are refused or said: a rim faster than blades are marked for', () => {
+    // pi 0.35 m n: 100 m/s at 5456.7 rpm, 150 m/s at 8185.1 rpm.
+    const fast = (rpm: number) => told({ rotation: rpm });
+    const has = (a: Answer) => a.values.some((v) => v.key === 'rimVerdict');
+    expect(has(fast(5456))).toBe(false);
+    expect(fast(5456).cautions.map((c) => c.hazard)).not.toContain('blade-overspeed');
+    expect(has(fast(5457))).toBe(true);
+    expect(fast(5457).cautions.map((c) => c.hazard)).toContain('blade-overspeed');
+    expect(problem({ rotation: 8185 })).toBe('an answer');
+    expect(problem({ rotation: 8186 })).toBe('rim-too-fast');
+    expect(problem({ diameter: '2000 mm', rotation: '20000 rpm' })).toBe('rim-too-fast');
+  });
 });
