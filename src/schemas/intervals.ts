@@ -1,6 +1,7 @@
-/** content/intervals: one file per kind of machine, one row per thing to do. */
+/** intervals: one file per group of machines, one row per thing to do. */
 import { z } from 'astro/zod';
 import { id } from './article.ts';
+import { machineKinds } from './machine-kinds.ts';
 
 const row = z
   .strictObject({
@@ -27,6 +28,8 @@ const row = z
 
 export const schedule = z.strictObject({
   title: z.string().min(5),
+  /** Kinds of machine it holds for. */
+  kinds: z.array(z.enum(machineKinds)).min(1),
   /** Rows stand in the order they fall due. */
   rows: z.array(row).min(1),
 });

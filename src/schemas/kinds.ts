@@ -3,7 +3,8 @@ import type { z } from 'astro/zod';
 import { calculatorPage, explainer, guide, job, table } from './article.ts';
 import { fault } from './fault.ts';
 import { schedule } from './intervals.ts';
-import { hazard, machine, source, word } from './reference.ts';
+import { machine } from './machine.ts';
+import { hazard, source, word } from './reference.ts';
 
 export interface Kind<S extends z.ZodType = z.ZodType> {
   readonly schema: S;

@@ -1,7 +1,6 @@
-/** Small records that articles use by file name: cautions, sources, machines, words. */
+/** Small records that articles use by file name: cautions, sources, words. */
 import { z } from 'astro/zod';
 import { id } from './article.ts';
-import { machineKinds } from './machine-kinds.ts';
 
 const caution = {
   title: z.string().min(3).max(80),
@@ -30,15 +29,6 @@ export const source = z.strictObject({
   quotedBy: z.string().optional(),
   url: z.url().optional(),
   note: z.string().optional(),
-});
-
-export const machine = z.strictObject({
-  /** Name of the (invented) machine. */
-  name: z.string().min(2),
-  kind: z.enum(machineKinds),
-  summary: z.string().min(10),
-  /** What the machine's plate says: label and value, shown as a small table. */
-  plate: z.array(z.strictObject({ label: z.string(), value: z.string() })).min(1),
 });
 
 export const word = z.strictObject({

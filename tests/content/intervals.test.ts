@@ -28,6 +28,7 @@ describe('service schedules', () => {
     expect(
       schedule.safeParse({
         title: 'Some saw',
+        kinds: ['floor-saw'],
         rows: [{ part: 'Belt', do: 'Check tension', source: 'common-practice' }],
       }).success,
     ).toBe(false);
