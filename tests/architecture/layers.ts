@@ -83,7 +83,15 @@ export function roomOf(file: string): string | undefined {
 }
 
 /** The floors of the core, from the ground up; a file imports from its own floor or a lower one. */
-export const coreFloors = ['quantity', 'contract', 'shared subjects', 'topics', 'registry'] as const;
+export const coreFloors = [
+  'thresholds',
+  'quantity',
+  'calendar',
+  'contract',
+  'shared subjects',
+  'topics',
+  'registry',
+] as const;
 
 export function floorOf(file: string): number {
   const [, name = ''] = /^src\/core\/([^/]+)/.exec(file) ?? [];

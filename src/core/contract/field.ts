@@ -54,6 +54,11 @@ export interface NumberField extends Common {
   readonly min?: number;
   readonly max?: number;
   readonly above?: boolean;
+  /**
+   * For `number`: so many parts to one, such as fuel to oil. Read as well from "50:1", "1:50", "50 to 1" and "2 %",
+   * whichever way round; a bare number stands as it is.
+   */
+  readonly partsToOne?: boolean;
 }
 
 export interface Option {
@@ -80,6 +85,11 @@ export interface TextField extends Common {
   readonly patternSays?: string;
   readonly default?: string;
   readonly maxLength?: number;
+  /**
+   * The text is a day. It may be typed as the reader's language writes it; `compute` gets it as YYYY-MM-DD, and
+   * only days that exist get there.
+   */
+  readonly day?: boolean;
 }
 
 export interface RowsField extends Common {
@@ -102,7 +112,10 @@ export type RawInputs = Readonly<Record<string, RawValue>>;
 export type InputValue = number | string | boolean | undefined | readonly Inputs[];
 export type Inputs = Readonly<Record<string, InputValue>>;
 
-/** Keeps literal keys so that `InputsOf` can name them; does nothing at run time. */
+/**
+ * Keeps literal keys so that `InputsOf` can name them; does nothing at run time.
+ * @param fields the list @returns the same list
+ */
 export function defineFields<const T extends readonly Field[]>(fields: T): T {
   return fields;
 }

@@ -1,5 +1,5 @@
 /** The guard every `compute` runs behind. */
-import { checkInputs, isAsked } from './check-inputs.ts';
+import { askedInputs, checkInputs } from './check-inputs.ts';
 import type { Field, Inputs, InputsOf } from './field.ts';
 import type { Answer, Result, Value } from './result.ts';
 
@@ -13,7 +13,7 @@ export function guarded<const T extends readonly Field[]>(
   run: (inputs: InputsOf<T>) => Result,
 ): (inputs: Inputs) => Result {
   return (inputs) => {
-    const asked = dropUnasked(fields, inputs);
+    const asked = askedInputs(fields, inputs);
     const problems = checkInputs(fields, asked);
     if (problems.length > 0) return { ok: false, problems };
     const result = run(asked as InputsOf<T>);
@@ -21,10 +21,6 @@ export function guarded<const T extends readonly Field[]>(
     const bad = firstNotFinite(result);
     return bad ? { ok: false, problems: [{ field: '', code: 'no-number', data: { value: bad } }] } : result;
   };
-}
-
-function dropUnasked(fields: readonly Field[], inputs: Inputs): Inputs {
-  return Object.fromEntries(fields.filter((f) => isAsked(f, inputs)).map((f) => [f.key, inputs[f.key]]));
 }
 
 function firstNotFinite(answer: Answer): string | undefined {

@@ -3,17 +3,28 @@
  * Style: name the field in its label's words, say what was received, say what is allowed.
  */
 import type { Field, SingleField } from './field.ts';
-import { pick, unitLabel, type UnitSystem } from '../quantity/index.ts';
-import { fromUnit, toUnit, dimensions, type Dimension } from '../quantity/units.ts';
+import {
+  dimensions,
+  formatQuantity,
+  fromUnit,
+  pick,
+  toUnit,
+  unitLabel,
+  type Dimension,
+  type UnitSystem,
+} from '../quantity/index.ts';
+import { sayMoney } from './currency.ts';
 import type { Problem } from './result.ts';
 import type { Say, Words } from './words.ts';
-import { formatQuantity } from '../quantity/format.ts';
 
 export interface MessageContext {
   readonly fields: readonly Field[];
   readonly words?: Words;
   readonly system?: UnitSystem;
+  /** ISO 4217; US dollars if not given. */
   readonly currency?: string;
+  /** Language amounts of money are written in; "en" if not given. */
+  readonly lang?: string;
 }
 
 interface Place {
@@ -22,19 +33,39 @@ interface Place {
   readonly label: string;
 }
 
+/**
+ * The sentence for a problem: names the field, says what was received and what is allowed.
+ * @param problem from reading, checking or computing @param context the topic's fields and words, the reader's units,
+ * currency and language @returns one or two sentences
+ * @throws Error for a code without words: a fault of the topic, found by its tests
+ */
 export function describeProblem(problem: Problem, context: MessageContext): string {
   const place = findPlace(problem, context.fields);
   const own = context.words?.problems[problem.code];
   if (own) return own(problem.data ?? {}, sayer(context));
   const shared = sentences[problem.code];
   if (!shared) throw new Error(`No words for the problem code "${problem.code}".`);
-  return shared({ ...place, data: problem.data ?? {}, system: context.system ?? 'metric', name: problem.field });
+  return shared({
+    ...place,
+    data: problem.data ?? {},
+    readings: problem.readings ?? [],
+    system: context.system ?? 'metric',
+    name: problem.field,
+  });
 }
 
-export function sayer(context: { readonly system?: UnitSystem; readonly currency?: string }): Say {
+/**
+ * How figures are said to one reader.
+ * @param context units (metric if not given), currency (USD), language of money (en)
+ * @returns the functions that write quantities [from SI] and money
+ */
+export function sayer(context: Pick<MessageContext, 'system' | 'currency' | 'lang'>): Say {
   const system = context.system ?? 'metric';
-  const money = new Intl.NumberFormat('en', { style: 'currency', currency: context.currency ?? 'USD' });
-  return { system, quantity: (si, pair) => formatQuantity(si, pair, system), money: (amount) => money.format(amount) };
+  return {
+    system,
+    quantity: (si, pair) => formatQuantity(si, pair, system),
+    money: (amount) => sayMoney(amount, context.currency ?? 'USD', context.lang),
+  };
 }
 
 function findPlace(problem: Problem, fields: readonly Field[]): Place {
@@ -48,6 +79,7 @@ function findPlace(problem: Problem, fields: readonly Field[]): Place {
 
 interface Spoken extends Place {
   readonly data: Readonly<Record<string, number | string>>;
+  readonly readings: readonly string[];
   readonly system: UnitSystem;
   readonly name: string;
 }
@@ -90,7 +122,9 @@ const sentences: Readonly<Record<string, (s: Spoken) => string>> = {
   'not-a-number': (s) => `${s.label} must be ${exampleFor(s)}; "${s.data['got']}" is not.`,
   'two-points': (s) => `${s.label}: "${s.data['got']}" has more than one decimal point. Write it with one, like 1.23.`,
   'two-readings': (s) =>
-    `${s.label}: "${s.data['got']}" can be read two ways. Write it without a thousands mark, like 1234.5 or 1.2345.`,
+    `${s.label}: "${s.data['got']}" can be read as ${s.readings.join(' or as ') || 'two things'}. Write the one you mean.`,
+  'no-reading-fits': (s) =>
+    `${s.label} must be ${range(s)}; "${s.data['got']}", read as ${s.readings.join(' or as ')}, is not.`,
   'mixed-fraction': (s) =>
     `${s.label}: in "${s.data['got']}" the fraction is not smaller than one. Write it like 1-3/16.`,
   'zero-denominator': (s) => `${s.label}: "${s.data['got']}" divides by zero.`,
@@ -117,6 +151,8 @@ const sentences: Readonly<Record<string, (s: Spoken) => string>> = {
   'too-long': (s) => `${s.label} must have at most ${s.data['max']} characters; it has ${s.data['got']}.`,
   'not-the-pattern': (s) =>
     `${s.label} must be ${s.field?.kind === 'text' && s.field.patternSays ? s.field.patternSays : 'written another way'}; "${s.data['got']}" is not.`,
+  'not-a-day': (s) => `${s.label} must be a day, like 2026-11-25; "${s.data['got']}" is not.`,
+  'no-such-day': (s) => `${s.label}: there is no day "${s.data['got']}". Write it like 2026-11-25.`,
   'not-rows': ({ label }) => `${label} must be a list of rows.`,
   'not-a-row': ({ label, data }) => `${label}, row ${data['row']}: ${data['got']} is not a row of named figures.`,
   'too-few-rows': ({ label, data }) =>

@@ -85,6 +85,8 @@ export interface Problem {
   readonly field: string;
   readonly code: string;
   readonly data?: Readonly<Record<string, number | string>>;
+  /** The typed text written again, once for each way it can be read: offered to the reader, one press each. */
+  readonly readings?: readonly string[];
 }
 
 export interface Answer {
@@ -101,6 +103,11 @@ export interface Refusal {
 
 export type Result = Answer | Refusal;
 
+/**
+ * A refusal with one problem.
+ * @param field key of the field, '' for the whole @param code found in the words @param data what the sentence needs [SI]
+ * @returns the refusal
+ */
 export function refuse(field: string, code: string, data?: Problem['data']): Refusal {
   return { ok: false, problems: [data ? { field, code, data } : { field, code }] };
 }
@@ -113,6 +120,6 @@ export type ValueOfKind<K extends Value['kind']> = K extends NumberValue['kind']
 /** Finds a value by key; for tests and for drawings, which know what they asked for. */
 export function valueOf<K extends Value['kind']>(answer: Answer, key: string, kind: K): ValueOfKind<K> {
   const found = answer.values.find((v) => v.key === key);
-  if (!found || found.kind !== kind) throw new Error(`The answer has no ${kind} called "${key}".`);
+  if (found?.kind !== kind) throw new Error(`The answer has no ${kind} called "${key}".`);
   return found as ValueOfKind<K>;
 }

@@ -42,11 +42,8 @@ export function formatIn(si: number, unit: UnitKey, decimals?: number, figures?:
     figures === undefined
       ? formatNumber(toUnit(si, unit), decimals ?? unitOf(unit).decimals)
       : formatFigures(toUnit(si, unit), figures);
-  return label === ''
-    ? number
-    : /^[°%]$/.test(label) && label !== '%'
-      ? `${number}${label}`
-      : `${number}\u00a0${label}`;
+  if (label === '') return number;
+  return label === '°' ? `${number}°` : `${number}\u00a0${label}`;
 }
 
 /** An SI number in the reader's unit of a pair, rounded as the unit or `decimals` say. */

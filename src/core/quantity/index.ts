@@ -10,6 +10,9 @@ export {
   type Unit,
   type UnitKey,
 } from './units.ts';
+export { normalise, readNumber, type NumberRead } from './number.ts';
+export { readPartsToOne, readRatio, type RatioRead } from './ratio.ts';
+export { sayNumber, sayQuantity } from './say.ts';
 export { readQuantity, type Read, type ReadFailure, type Wanted } from './read.ts';
 export {
   formatFigures,

@@ -14,6 +14,7 @@ import {
 } from 'mathjs/number';
 import type { MathNode, OperatorNode, ParenthesisNode, SymbolNode } from 'mathjs';
 import { normalise, readNumber } from './number.ts';
+import { sayQuantity } from './say.ts';
 import { followsOn, readQuantity, type Read, type ReadFailure, type Wanted } from './read.ts';
 import { unitAt } from './spelling.ts';
 import { fromUnit, unitOf, type UnitKey } from './units.ts';
@@ -35,7 +36,19 @@ interface Term {
   readonly bare: boolean;
 }
 
+/** Longer texts are no sum of shop figures; the bound keeps the parser's depth and time small. */
+export const longestSum = 200;
+
+/**
+ * One quantity from typed text that may be a sum: + - * / × ÷ and brackets between quantities of the wanted
+ * dimension and bare numbers. Bare numbers are factors; where nothing has a unit, the outcome is in `wanted.unit`.
+ * @param typed at most `longestSum` signs @param wanted dimension and unit of a bare outcome
+ * @returns the quantity [SI] and what it came to; or the problem by its code. Never throws.
+ * Example: readSum('3/8 in + 0.002 in', { dimension: 'length', unit: 'mm' }).said -> '9.5758 mm'.
+ */
 export function readSum(typed: string, wanted: Wanted): Read {
+  if (typed.length > longestSum)
+    return { ok: false, problem: { code: 'too-long', data: { max: longestSum, got: typed.length } } };
   const simple = readQuantity(typed, wanted);
   if (!('sum' in simple)) return simple;
   const text = normalise(typed);
@@ -56,12 +69,7 @@ export function readSum(typed: string, wanted: Wanted): Read {
   const value = tree.evaluate(scope) as number;
   if (!Number.isFinite(value)) return fail('sum-not-readable', text);
   const si = kind === 'bare' ? fromUnit(value, wanted.unit) : value;
-  return readBack(si, wanted);
-}
-
-function readBack(si: number, wanted: Wanted): Read {
-  const shown = Number((si / unitOf(wanted.unit).si).toPrecision(8));
-  return { ok: true, si, unit: wanted.unit, said: `${shown} ${wanted.unit}` };
+  return { ok: true, si, unit: wanted.unit, said: sayQuantity(si, wanted.unit, wanted.unit) };
 }
 
 function splitTerms(text: string, wanted: Wanted): { expression: string; terms: Term[] } | { problem: ReadFailure } {

@@ -41,7 +41,7 @@ export interface Unit {
   readonly si: number;
   readonly zero?: number;
   readonly math: string;
-  /** Other spellings a person may type; compared without regard to case only when `exact` is not set. */
+  /** Other spellings a person may type. An exact match is preferred; without one, case does not count. */
   readonly also?: readonly string[];
   /** Decimals shown when a value does not say otherwise. */
   readonly decimals?: number;
@@ -62,30 +62,33 @@ export const units = {
   'µm': { dimension: 'length', si: 1e-6, math: 'um', also: ['um', 'μm', 'micron', 'microns', 'micrometre'], decimals: 1 },
   in: { dimension: 'length', si: inch, math: 'inch', also: ['inch', 'inches', '"', '″', '”', "''", 'pulgada', 'pulgadas'] },
   thou: { dimension: 'length', si: inch / 1000, math: 'mil', also: ['mil', 'mils'], decimals: 2 },
-  ft: { dimension: 'length', si: foot, math: 'ft', also: ['foot', 'feet', "'", '′', '’'] },
+  ft: { dimension: 'length', si: foot, math: 'ft', also: ['foot', 'feet', 'pie', 'pies', "'", '′', '’'] },
   mm2: { dimension: 'area', si: 1e-6, math: 'mm^2', also: ['mm²', 'mm^2'] },
   m2: { dimension: 'area', si: 1, math: 'm^2', also: ['m²', 'm^2'] },
   in2: { dimension: 'area', si: inch ** 2, math: 'inch^2', also: ['in²', 'sq in', 'in^2'] },
   ft2: { dimension: 'area', si: foot ** 2, math: 'ft^2', also: ['ft²', 'sq ft', 'ft^2'] },
-  L: { dimension: 'volume', si: 1e-3, math: 'L', also: ['l', 'litre', 'liter', 'litres', 'liters'] },
+  L: { dimension: 'volume', si: 1e-3, math: 'L', also: ['l', 'litre', 'liter', 'litres', 'liters', 'litro', 'litros'] },
   mL: { dimension: 'volume', si: 1e-6, math: 'mL', also: ['ml', 'cc'] },
   cm3: { dimension: 'volume', si: 1e-6, math: 'cm^3', also: ['cm³', 'cm^3', 'ccm'], decimals: 1 },
   in3: { dimension: 'volume', si: inch ** 3, math: 'inch^3', also: ['in³', 'in^3', 'cu in'], decimals: 2 },
   m3: { dimension: 'volume', si: 1, math: 'm^3', also: ['m³', 'm^3'] },
-  gal: { dimension: 'volume', si: gallon, math: 'gallon', also: ['gallon', 'gallons', 'US gal'] },
-  'fl oz': { dimension: 'volume', si: gallon / 128, math: '231/128*inch^3', also: ['fl. oz', 'floz', 'US fl oz', 'fluid ounce', 'fluid ounces'], decimals: 1 },
+  gal: { dimension: 'volume', si: gallon, math: 'gallon', also: ['gallon', 'gallons', 'US gal', 'galón', 'galones'] },
+  qt: { dimension: 'volume', si: gallon / 4, math: '231/4*inch^3', also: ['quart', 'quarts', 'US qt', 'cuarto', 'cuartos'], decimals: 2 },
+  pt: { dimension: 'volume', si: gallon / 8, math: '231/8*inch^3', also: ['pint', 'pints', 'US pt', 'pinta', 'pintas'], decimals: 2 },
+  'fl oz': { dimension: 'volume', si: gallon / 128, math: '231/128*inch^3', also: ['fl. oz', 'floz', 'US fl oz', 'fluid ounce', 'fluid ounces', 'oz', 'ounce', 'ounces', 'onza', 'onzas'], decimals: 1 },
   kg: { dimension: 'mass', si: 1, math: 'kg' },
   g: { dimension: 'mass', si: 1e-3, math: 'g' },
-  lb: { dimension: 'mass', si: pound, math: 'lbm', also: ['lbm', 'lbs'] },
+  lb: { dimension: 'mass', si: pound, math: 'lbm', also: ['lbm', 'lbs', 'libra', 'libras'] },
+  oz: { dimension: 'mass', si: pound / 16, math: 'lbm/16', also: ['ounce', 'ounces', 'onza', 'onzas'], decimals: 1 },
   'kg/m': { dimension: 'linear-mass', si: 1, math: 'kg/m' },
   'g/m': { dimension: 'linear-mass', si: 1e-3, math: 'g/m' },
   'lb/ft': { dimension: 'linear-mass', si: pound / foot, math: 'lbm/ft' },
   'kg/m3': { dimension: 'density', si: 1, math: 'kg/m^3', also: ['kg/m³'] },
   s: { dimension: 'time', si: 1, math: 's', also: ['sec', 'second', 'seconds'] },
-  min: { dimension: 'time', si: 60, math: 'minute', also: ['minute', 'minutes'] },
-  h: { dimension: 'time', si: 3600, math: 'hour', also: ['hr', 'hrs', 'hour', 'hours'] },
-  day: { dimension: 'time', si: 86400, math: 'day', also: ['days', 'd'] },
-  year: { dimension: 'time', si: 31557600, math: 'year', also: ['years', 'yr', 'a'] },
+  min: { dimension: 'time', si: 60, math: 'minute', also: ['minute', 'minutes', 'minuto', 'minutos'] },
+  h: { dimension: 'time', si: 3600, math: 'hour', also: ['hr', 'hrs', 'hour', 'hours', 'hora', 'horas'] },
+  day: { dimension: 'time', si: 86400, math: 'day', also: ['days', 'd', 'día', 'días'] },
+  year: { dimension: 'time', si: 31557600, math: 'year', also: ['years', 'yr', 'a', 'año', 'años'] },
   'm/s': { dimension: 'speed', si: 1, math: 'm/s', decimals: 1 },
   'km/h': { dimension: 'speed', si: 1 / 3.6, math: 'km/hour', also: ['kph'] },
   'ft/min': { dimension: 'speed', si: foot / 60, math: 'ft/minute', also: ['fpm', 'sfpm', 'sfm'], decimals: 0 },
@@ -106,6 +109,8 @@ export const units = {
   GPa: { dimension: 'pressure', si: 1e9, math: 'GPa' },
   bar: { dimension: 'pressure', si: 1e5, math: 'bar' },
   psi: { dimension: 'pressure', si: lbf / inch ** 2, math: 'lbf/inch^2', also: ['lbf/in2', 'lbf/in²'] },
+  // The conventional inch of mercury: 25.4 mm at 13 595.1 kg/m3 (NIST SP 811, appendix B.8).
+  inHg: { dimension: 'pressure', si: inch * 13595.1 * gravity, math: '345.31554*9.80665*Pa', also: ['in Hg', 'inch Hg', '"Hg', '" Hg', 'inches of mercury'], decimals: 1 },
   ksi: { dimension: 'pressure', si: (1000 * lbf) / inch ** 2, math: '1000*lbf/inch^2' },
   W: { dimension: 'power', si: 1, math: 'W' },
   kW: { dimension: 'power', si: 1e3, math: 'kW', decimals: 2 },
@@ -137,7 +142,7 @@ export const units = {
   'W/(m2·K)': { dimension: 'heat-transfer', si: 1, math: 'W/(m^2*K)', also: ['W/m2K'] },
   'J/(kg·K)': { dimension: 'specific-heat', si: 1, math: 'J/(kg*K)', also: ['J/kgK'] },
   '%': { dimension: 'ratio', si: 0.01, math: '0.01', also: ['percent', 'per cent'] },
-  '1': { dimension: 'ratio', si: 1, math: '1', also: [':1'] },
+  '1': { dimension: 'ratio', si: 1, math: '1' },
 } as const satisfies Record<string, Unit>;
 
 export type UnitKey = keyof typeof units;

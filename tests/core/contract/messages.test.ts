@@ -48,6 +48,7 @@ const fields = defineFields([
     patternSays: 'a letter and a grade, like k5',
     maxLength: 5,
   },
+  { key: 'day', label: 'Day', kind: 'text', day: true, optional: true },
   {
     key: 'lines',
     label: 'Readings',
@@ -72,10 +73,18 @@ describe('messages', () => {
     [{ bore: '12 kg' }, 'Bore must be a length; "12 kg" is a mass. Try mm or in.'],
     [{ bore: '12 blobs' }, 'Bore: the unit in "blobs" is not known here. Try mm or in.'],
     [{ bore: '1.2.3' }, 'Bore: "1.2.3" has more than one decimal point. Write it with one, like 1.23.'],
+    [{ bore: '1,234.5' }, 'Bore must be more than 0 mm and at most 500 mm; 1234.5 mm is too large.'],
     [
-      { bore: '1,234.5' },
-      'Bore: "1,234.5" can be read two ways. Write it without a thousands mark, like 1234.5 or 1.2345.',
+      { lines: [{ at: '1,234 mm' }] },
+      'Readings, row 1, Diameter: "1,234 mm" can be read as 1.234 mm or as 1234 mm. Write the one you mean.',
     ],
+    [
+      { bore: '900,500' },
+      'Bore must be more than 0 mm and at most 500 mm; "900,500", read as 900.500 or as 900500, is not.',
+    ],
+    [{ bore: '9'.repeat(201) }, 'Bore must have at most 200 characters; it has 201.'],
+    [{ day: '30.2.2026' }, 'Day: there is no day "30.2.2026". Write it like 2026-11-25.'],
+    [{ day: 'soon' }, 'Day must be a day, like 2026-11-25; "soon" is not.'],
     [{ bore: '0' }, 'Bore must be more than 0 mm and at most 500 mm; 0 mm is not.'],
     [{ bore: '600' }, 'Bore must be more than 0 mm and at most 500 mm; 600 mm is too large.'],
     [{ room: '100 °C' }, 'Room temperature must be between -40 °C and 60 °C; 100 °C is too large.'],
@@ -93,7 +102,7 @@ describe('messages', () => {
     [{ bore: '500.01' }, 'Bore must be more than 0 mm and at most 500 mm; 500.01 mm is too large.'],
     [{ bore: 1e300 }, 'Bore: 1e+300 is beyond anything that can be measured.'],
     [{ bore: '1 + 3/16 in' }, 'Bore: in the sum "1 + 3/16 in" give every part its unit, like 3/8 in + 0.002 in.'],
-    [{ colour: 1 }, 'There is no field called "colour". Allowed: bore, room, teeth, fit, wet, zone, lines.'],
+    [{ colour: 1 }, 'There is no field called "colour". Allowed: bore, room, teeth, fit, wet, zone, day, lines.'],
   ])('%j', (raw, words) => expect(message(raw)).toBe(words));
 
   it('says limits in inches to someone who works in inches', () => {

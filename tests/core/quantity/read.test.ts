@@ -40,6 +40,18 @@ describe('lengths', () => {
     ['1.200', 0.0012],
     ['0,375 in', 0.009525],
     ['350 MM', 0.35],
+    // A thousands mark no other reading is left for.
+    ['1,234.5', 1.2345],
+    ['1.234,5', 1.2345],
+    ['1,234,567', 1234.567],
+    ['1.234.567', 1234.567],
+    ['1 250 mm', 1.25],
+    ['1\u202f250 mm', 1.25],
+    ["1'250 mm", 1.25],
+    ['1’250', 1.25],
+    ['-1,234.5 mm', -1.2345],
+    // A space is a thousands mark only before three figures that are no fraction.
+    ['1 100/128 in', 0.0254 * (1 + 100 / 128)],
     ['.5 in', 0.0127],
   ])('%s', (text, metres) => expect(si(text, 'length', 'mm')).toBeCloseTo(metres, 12));
 
@@ -70,9 +82,23 @@ describe('other measures', () => {
     ['10 ft lb', 'torque', 'N·m', 13.558179483314],
     ['1000 psi', 'pressure', 'MPa', 6894757.293168361],
     ['0.5 L/min', 'flow', 'L/min', 0.0005 / 60],
+    // Exact: a US quart is 57.75 in3, a fluid ounce 1.8046875 in3, a pint 28.875 in3 (NIST SP 811, app. B).
+    ['2 qt', 'volume', 'L', 2 * 57.75 * 0.0254 ** 3],
+    ['1 quart', 'volume', 'L', 57.75 * 0.0254 ** 3],
+    ['2.6 fl oz', 'volume', 'mL', 2.6 * 1.8046875 * 0.0254 ** 3],
+    ['2.6 oz', 'volume', 'mL', 2.6 * 1.8046875 * 0.0254 ** 3],
+    ['1 pt', 'volume', 'L', 28.875 * 0.0254 ** 3],
+    ['5 oz', 'mass', 'g', (5 * 0.45359237) / 16],
+    // NIST SP 811, app. B.8: conventional inch of mercury, 3.386 389 E+03 Pa.
+    ['29.92 inHg', 'pressure', 'kPa', 29.92 * 3386.38864],
+    ['29.92 in Hg', 'pressure', 'kPa', 29.92 * 3386.38864],
+    ['2 galones', 'volume', 'L', 2 * 231 * 0.0254 ** 3],
+    ['2.5:1', 'ratio', '1', 2.5],
+    ['5 to 2', 'ratio', '1', 2.5],
+    ['1:4', 'ratio', '1', 0.25],
     ['15 %', 'ratio', '%', 0.15],
     ['15', 'ratio', '%', 0.15],
-  ])('%s as %s', (text, dimension, unit, value) => expect(si(text, dimension, unit) / value).toBeCloseTo(1, 10));
+  ])('%s as %s', (text, dimension, unit, value) => expect(si(text, dimension, unit) / value).toBeCloseTo(1, 8));
 
   it('keeps temperatures and temperature differences apart', () => {
     expect(si('20 °C', 'temperature', '°C')).toBeCloseTo(293.15, 10);
@@ -88,12 +114,12 @@ describe('what is not read', () => {
     ['abc', 'not-a-number'],
     ['mm', 'not-a-number'],
     ['1.2.3', 'two-points'],
-    ['1,234.5', 'two-readings'],
-    ['1.234,5', 'two-readings'],
+    ['1,23.4', 'two-points'],
+    ['12,34,56', 'two-points'],
     ['1,234', 'two-readings'],
-    ['1,234,567', 'two-readings'],
-    ["1'000 mm", 'two-readings'],
-    ['1’250', 'two-readings'],
+    ['-1,234 mm', 'two-readings'],
+    ['1,234 blobs', 'unknown-unit'],
+    ['1,234 kg', 'wrong-dimension'],
     ['9'.repeat(400), 'not-a-number'],
     ['1-5/4 in', 'mixed-fraction'],
     ['1 4/4 in', 'mixed-fraction'],
@@ -103,9 +129,54 @@ describe('what is not read', () => {
     ['12 kg', 'wrong-dimension'],
     ['12 rpm', 'wrong-dimension'],
     ['5 in 3 ft', 'not-one-quantity'],
+    ['5 ft 3 ft', 'not-one-quantity'],
+    ['5 ft 3 in 1/2 in', 'not-one-quantity'],
+    ['5 ft -3 in', 'not-one-quantity'],
     ['5 mm 3', 'not-one-quantity'],
     ['3/8 in + 0.002 in', 'sum'],
     ['2 * 25 mm', 'sum'],
     ['(1 in)', 'sum'],
   ])('"%s" gives %s', (text, code) => expect(refusal(text)).toBe(code));
+});
+
+describe('a comma that can mean two things', () => {
+  const rpm = (min: number, max: number) =>
+    readQuantity('9,500', { dimension: 'rotation', unit: 'rpm', fits: (n) => n * 60 >= min && n * 60 <= max });
+
+  it('takes the reading that fits the box, and says so', () => {
+    expect(rpm(100, 20_000)).toMatchObject({ ok: true, said: '9500 rpm', chosen: true });
+    expect(rpm(1, 100)).toMatchObject({ ok: true, said: '9.5 rpm', chosen: true });
+    const bore = readQuantity('19,996 mm', { dimension: 'length', unit: 'mm', fits: (n) => n <= 0.51 });
+    expect(bore).toMatchObject({ ok: true, said: '19.996 mm', chosen: true });
+  });
+
+  it('offers both readings when both fit, each readable one way only', () => {
+    const both = rpm(1, 20_000);
+    const readings = !both.ok && 'problem' in both ? (both.problem.readings ?? []) : [];
+    expect([!both.ok && 'problem' in both && both.problem.code, ...readings]).toEqual([
+      'two-readings',
+      '9.500',
+      '9500',
+    ]);
+    expect(readings.map((r) => si(r, 'rotation', 'rpm') * 60)).toEqual([9.5, 9500]);
+    expect(rpm(20_000, 30_000)).toMatchObject({ problem: { code: 'no-reading-fits', readings: ['9.500', '9500'] } });
+  });
+
+  it('tells the reader of every thousands mark it passed over, and of nothing else', () => {
+    const chosen = (text: string) => readQuantity(text, { dimension: 'length', unit: 'mm' });
+    for (const text of ['1,234.5', '1 250 mm', "1'250"]) expect(chosen(text), text).toMatchObject({ chosen: true });
+    for (const text of ['1.25', '25,4', '1-3/16 in', '5 ft 3 in'])
+      expect(chosen(text), text).not.toHaveProperty('chosen');
+  });
+});
+
+it('says what it read in units as people write them', () => {
+  const said = (text: string, dimension: Dimension, unit: UnitKey) => {
+    const read = readQuantity(text, { dimension, unit });
+    return read.ok && read.said;
+  };
+  expect(said('1-3/16 in', 'length', 'mm')).toBe('1.1875 in = 30.1625 mm');
+  expect(said('90 °F', 'temperature-difference', '°C diff')).toBe('90 °F = 50 °C');
+  expect(said('23', 'area', 'mm2')).toBe('23 mm²');
+  expect(said('0.3', 'ratio', '1')).toBe('0.3');
 });

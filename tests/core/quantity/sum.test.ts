@@ -63,4 +63,21 @@ describe('sums in a box', () => {
   it('reads a plain quantity as the plain reader does', () => {
     expect(readSum('5 ft 3 in', length)).toMatchObject({ ok: true, si: 1.6002 });
   });
+
+  it.each([
+    ['3/8 in + 0.002 in', 'length', 'mm', '9.5758 mm'],
+    ['20 °C + 30 °C', 'temperature-difference', '°C diff', '50 °C'],
+    ['20 mm2 + 3 mm2', 'area', 'mm2', '23 mm²'],
+    ['1 + 2', 'ratio', '1', '3'],
+  ] as const)('says what %s came to in units as people write them', (text, dimension, unit, said) => {
+    const r = readSum(text, { dimension, unit });
+    expect(r.ok && r.said).toBe(said);
+  });
+
+  it.each([
+    ['1+'.repeat(5000) + '1', 'too-long'],
+    ['-'.repeat(5000) + '1 + 1', 'too-long'],
+    [`1 ${'+ 1 '.repeat(49)}`, 'an answer'],
+    [`${'('.repeat(98)}1${')'.repeat(98)}`, 'an answer'],
+  ])('a sum of any length is answered or refused', (text, outcome) => expect(refusal(text)).toBe(outcome));
 });

@@ -4,6 +4,7 @@ import { datePattern } from '../../calendar/index.ts';
 const hours = { kind: 'quantity', dimension: 'time', units: ['h', 'h'], min: 0, max: 100000 } as const;
 const day = {
   kind: 'text',
+  day: true,
   pattern: datePattern,
   patternSays: 'a day written YYYY-MM-DD, like 2026-03-14',
   maxLength: 10,
