@@ -1,0 +1,78 @@
+/**
+ * The saw on the bench and its ticket. A window keeps its own, so that two windows can be at two saws; a new one starts
+ * with what was chosen last.
+ */
+import { isParts, readRecord, writeRecord, type Kind } from './record.ts';
+import { load, ofDevice, putRecord, save, takeOut, textsFrom, ticketKeys, watch } from './store.ts';
+
+export interface Bench {
+  /** As the shop numbers them; '' while there is none. */
+  readonly ticket: string;
+  /** Id of a machine of the site, `own/<id>` for one kept on this device, '' for none: the example. */
+  readonly machine: string;
+}
+
+const nothing: Bench = { ticket: '', machine: '' };
+
+const benchKind: Kind<Bench> = {
+  name: 'bench',
+  version: 1,
+  read: (data) =>
+    isParts(data) && typeof data['ticket'] === 'string' && typeof data['machine'] === 'string'
+      ? { ticket: data['ticket'], machine: data['machine'] }
+      : undefined,
+};
+
+const place = ofDevice(benchKind);
+const inWindow = 'almanac-bench';
+let chosen: Bench | undefined;
+
+export function bench(): Bench {
+  if (chosen) return chosen;
+  try {
+    const read = readRecord(benchKind, sessionStorage.getItem(inWindow) ?? '');
+    if (read.data) return (chosen = read.data);
+  } catch {
+    // Without it the window starts with the last choice.
+  }
+  return (chosen = load(place) ?? nothing);
+}
+
+/** Puts another saw or ticket on the bench, for this window and those opened later. */
+export function putOnBench(change: Partial<Bench>): void {
+  const before = bench();
+  chosen = { ...before, ...change };
+  try {
+    sessionStorage.setItem(inWindow, writeRecord(benchKind, chosen, Date.now()));
+  } catch {
+    // It then holds until the page is left.
+  }
+  load(place);
+  save(place, chosen);
+}
+
+/** Calls back when this window's bench changes. @returns stops it */
+export function watchBench(listener: (now: Bench) => void): () => void {
+  return watch(place.key, (_, elsewhere) => {
+    if (!elsewhere) listener(bench());
+  });
+}
+
+/**
+ * Gives the records of one ticket to another: work begun without a number gets one. Records the other ticket already
+ * has stay as they are, and so do ours.
+ * @returns takes it back
+ */
+export function moveTicket(from: string, to: string): () => void {
+  const [here, there] = [ticketKeys(from), ticketKeys(to)];
+  const taken = new Set(textsFrom(there).map(([key]) => key));
+  const moving = textsFrom(here)
+    .map(([key, text]) => [key, there + key.slice(here.length), text] as const)
+    .filter(([, key]) => !taken.has(key));
+  for (const [, key, text] of moving) putRecord(key, text);
+  const back = takeOut(moving.map(([key]) => key));
+  return () => {
+    back();
+    takeOut(moving.map(([, key]) => key));
+  };
+}

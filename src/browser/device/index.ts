@@ -1,0 +1,37 @@
+/** What is kept on this device: records that outlive the page, shared by all pages and windows of the site. */
+export { bench, moveTicket, putOnBench, watchBench, type Bench } from './bench.ts';
+export { merge } from './merge.ts';
+export { isParts, readRecord, writeRecord, type Kind } from './record.ts';
+export {
+  countEntries,
+  emptyHead,
+  entriesOf,
+  entryKind,
+  headKind,
+  headOf,
+  putOnSheet,
+  saveHead,
+  type Entry,
+  type EntryLine,
+  type KeptEntry,
+  type NewEntry,
+  type SheetHead,
+} from './sheet.ts';
+export {
+  changedAt,
+  deviceState,
+  dismiss,
+  load,
+  ofDevice,
+  ofTicket,
+  putRecord,
+  save,
+  setAsides,
+  takeOut,
+  textsFrom,
+  ticketKeys,
+  watch,
+  type Place,
+  type Trouble,
+} from './store.ts';
+export type { Health } from './storage.ts';
