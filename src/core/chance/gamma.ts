@@ -37,6 +37,21 @@ export function gammaShare(a: number, x: number): number {
   return x < a + 1 ? front * seriesPart(a, x) : 1 - front * fractionPart(a, x);
 }
 
+/**
+ * Upper part of the gamma integral, scaled so that it neither runs out nor overflows far out:
+ * Gamma(a, x) e^x x^-a.
+ * Method: continued fraction, good for x above a + 1.
+ * @param a shape [1], > 0
+ * @param x lower end of the integral [1], >= a + 1; below that the fraction converges slowly and the answer is NaN
+ * @returns [1]; 0 where x is Infinity
+ * Example: a = 1 -> 1 / x.
+ * Source: numerical-gamma.
+ */
+export function scaledUpperGamma(a: number, x: number): number {
+  if (x === Infinity) return 0;
+  return x < a + 1 ? NaN : fractionPart(a, x);
+}
+
 function seriesPart(a: number, x: number): number {
   let term = 1 / a;
   let sum = term;

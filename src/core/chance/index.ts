@@ -1,7 +1,8 @@
 /** Chance: lives of parts and repeatable random numbers, shared by the topics on money, parts, order and intervals. Not a calculator itself. */
-export { gamma, gammaShare } from './gamma.ts';
+export { gamma, gammaShare, scaledUpperGamma } from './gamma.ts';
 export {
   survival,
+  failure,
   hazardRate,
   meanLife,
   meanServiceUpTo,

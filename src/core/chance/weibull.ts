@@ -3,7 +3,7 @@
  * above 1 wear), `scale` eta is the age by which 63.2 % have failed. Ages and lives are in one unit of
  * the caller's choice (seconds in core, hours on the page); shape > 0, scale > 0, ages >= 0.
  */
-import { gamma, gammaShare } from './gamma.ts';
+import { gamma, gammaShare, scaledUpperGamma } from './gamma.ts';
 
 export interface Life {
   readonly shape: number;
@@ -25,6 +25,21 @@ export function survival(life: Life, time: number, age = 0): number {
   const run = (age / life.scale) ** life.shape;
   // So many lives old that the exponents overflow: nothing is left running.
   return Number.isFinite(run) ? Math.exp(run - ((age + time) / life.scale) ** life.shape) : 0;
+}
+
+/**
+ * Chance that a part which has reached an age fails within a further time: 1 - R(t | T), kept exact where R is close to 1.
+ * Formula: F(t | T) = 1 - exp((T/eta)^b - ((T + t)/eta)^b).
+ * @param life shape b [1] and scale eta [time]
+ * @param time further time t [time], >= 0
+ * @param age age already reached T [time], >= 0; 0 for a new part
+ * @returns F [1], 0 to 1
+ * Example: b = 2.5, eta = 1000, T = 600, t = 200 -> 0.254409.
+ * Source: weibull-conditional.
+ */
+export function failure(life: Life, time: number, age = 0): number {
+  const run = (age / life.scale) ** life.shape;
+  return Number.isFinite(run) ? -Math.expm1(run - ((age + time) / life.scale) ** life.shape) : 1;
 }
 
 /**
@@ -64,15 +79,17 @@ export function meanServiceUpTo(life: Life, until: number): number {
 
 /**
  * Mean life still ahead of a part that has reached an age.
- * Formula: (eta/b) Gamma(1/b) Q(1/b, (T/eta)^b) / R(T).
+ * Formula: (eta/b) Gamma(1/b, x) e^x, x = (T/eta)^b. Young parts: mean life less mean service so far, over R(T);
+ * from x = 1 + 1/b on: (T/b) times the scaled upper gamma, so that a part of many lives still has its mean.
  * @param age T [time], >= 0
- * @returns mean remaining life [time]; 0 once survival to that age is too small to tell from nothing
- * Example: b = 2.5, eta = 1000, T = 600 -> 438.012.
+ * @returns mean remaining life [time]
+ * Example: b = 2.5, eta = 1000, T = 600 -> 438.012. b = 1, eta = 400, T = 12,000 -> 400, as at any age.
  * Source: weibull-conditional.
  */
 export function meanRemainingLife(life: Life, age: number): number {
-  const reached = survival(life, age);
-  return reached < 1e-12 ? 0 : (meanLife(life) - meanServiceUpTo(life, age)) / reached;
+  const [a, x] = [1 / life.shape, (age / life.scale) ** life.shape];
+  if (x < a + 1) return (meanLife(life) - meanServiceUpTo(life, age)) / survival(life, age);
+  return age * a * scaledUpperGamma(a, x);
 }
 
 /**

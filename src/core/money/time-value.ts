@@ -60,13 +60,16 @@ export function sinkingFund(rate: number, periods: number): number {
 
 /**
  * Level payment equal to payments that grow by one unit of money every period, starting from nothing (A/G).
- * Formula: 1/r - n / ((1 + r)^n - 1); at r = 0 it is (n - 1)/2.
+ * Formula: 1/r - n / ((1 + r)^n - 1); close to r = 0, where its digits cancel, its series there:
+ * (n - 1)/2 - (n^2 - 1)/12 r + (n^2 - 1)/24 r^2.
  * @returns [1]
  * Example: 15 %, 10 periods -> 3.3832.
  * Source: engineering-economy-factors.
  */
 export function gradientToLevel(rate: number, periods: number): number {
-  return isNoInterest(rate) ? (periods - 1) / 2 : 1 / rate - (periods * sinkingFund(rate, periods)) / rate;
+  const square = (periods * periods - 1) / 12;
+  if (Math.abs(rate) * periods < 1e-4) return (periods - 1) / 2 - square * rate + (square / 2) * rate * rate;
+  return 1 / rate - (periods * sinkingFund(rate, periods)) / rate;
 }
 
 /**

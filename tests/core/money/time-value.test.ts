@@ -121,3 +121,10 @@ it('loss of value with interest on what is left is the same yearly cost', () => 
     ),
   );
 });
+
+it('growing payments keep their digits close to no interest: series and closed form meet', () => {
+  // 10 payments, A/G = 4.5 - 8.25 r + 4.125 r^2 - ..., the series worked with forty figures.
+  for (const rate of [0, 2e-12, 1e-9, 1e-7]) expect(gradientToLevel(rate, 10)).toBeCloseTo(4.5 - 8.25 * rate, 9);
+  const turn = 1e-4 / 10;
+  expect(gradientToLevel(turn * 0.999999, 10)).toBeCloseTo(gradientToLevel(turn * 1.000001, 10), 8);
+});

@@ -1,5 +1,6 @@
 import { block } from '../../contract/block.ts';
 import { defineFields } from '../../contract/field.ts';
+import { isOver } from '../../thresholds/index.ts';
 import { halfSplit } from './half-split.ts';
 import { planOrder } from './plan.ts';
 import { repeatedSearch } from './repeat.ts';
@@ -20,6 +21,13 @@ const rows = <const C extends readonly unknown[]>(columns: C, maxRows: number) =
   ({ key: 'suspects', label: 'Suspects', kind: 'rows', minRows: 1, maxRows, columns }) as const;
 const listed = (order: readonly number[], of: readonly { readonly name: string }[]) =>
   order.map((k) => of[k]?.name ?? '').join(', ');
+
+/** One of them is at fault, or none: chances of more than all can't be. Rounded shares may add to a tenth of a point more. */
+function overAll(suspects: readonly { readonly chance: number }[]) {
+  const total = suspects.reduce((sum, s) => sum + s.chance, 0);
+  if (!isOver(total, 1.001)) return undefined;
+  return { problem: { field: 'suspects', code: 'more-than-all', data: { got: Math.round(total * 1000) / 10 } } };
+}
 
 export const blocks = {
   'single-checks': block({
@@ -44,6 +52,8 @@ export const blocks = {
       listed: { label: 'In the order listed' },
     },
     run: ({ suspects, fallback: lost }) => {
+      const over = overAll(suspects);
+      if (over) return over;
       const [p, c] = [suspects.map((s) => s.chance), suspects.map((s) => s.minutes)];
       const { order, expected } = orderBySingles(p, c, lost);
       return {
@@ -82,6 +92,8 @@ export const blocks = {
       behindPerMinute: { label: 'Found per minute behind the strip-down, its minutes counted in' },
     },
     run: (i) => {
+      const over = overAll(i.suspects);
+      if (over) return over;
       const behind = i.suspects.filter((s) => s.behind).sort((a, b) => b.chance / b.minutes - a.chance / a.minutes);
       const plan = planOrder(
         {
@@ -112,14 +124,14 @@ export const blocks = {
     },
   }),
   'repeated-search': block({
-    what: 'order of checks that may miss and are repeated',
+    what: 'order of checks that may miss and are repeated, for a fault that is one of these',
     source: 'blackwell-search',
     fields: defineFields([
       rows(
         [
           name,
           share('chance', 'Chance'),
-          { ...share('finds', 'Finds it when it is there'), above: true },
+          { ...share('finds', 'Finds it when it is there'), min: 0.1 },
           minutes,
         ] as const,
         30,
@@ -128,6 +140,9 @@ export const blocks = {
     ]),
     gives: { order: { label: 'Order' }, expected: { label: 'Expected minutes' } },
     run: (i) => {
+      const over = overAll(i.suspects);
+      if (over) return over;
+      if (i.suspects.every((s) => s.chance === 0)) return { problem: { field: 'suspects', code: 'nobody-likely' } };
       const { order, expected } = repeatedSearch(
         i.suspects.map((s) => s.chance),
         i.suspects.map((s) => s.finds),

@@ -1,4 +1,5 @@
 import type { InputsOf } from '../../contract/field.ts';
+import { isOver } from '../../thresholds/index.ts';
 import type { Problem } from '../../contract/result.ts';
 import type { fields } from './fields.ts';
 import type { Check, FaultModel, OrderOptions, Seen, Tell } from './model.ts';
@@ -91,7 +92,7 @@ export function modelProblems(inputs: OrderInputs): Problem[] {
   });
   const total = inputs.suspects.reduce((sum, s) => sum + s.likelihood, 0);
   if (total <= 0) problems.push({ field: 'suspects', code: 'nobody-likely' });
-  if (!inputs.complete && total > 1 + 1e-9)
+  if (!inputs.complete && isOver(total, 1))
     problems.push({ field: 'suspects', code: 'more-than-all', data: { got: Math.round(total * 1000) / 10 } });
   return problems;
 }

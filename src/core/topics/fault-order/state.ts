@@ -14,7 +14,7 @@ export interface State {
 /** Sum of the weights: the chance of everything that was seen [1]. */
 export function massOf(weights: Float64Array): number {
   let sum = 0;
-  for (let j = 0; j < weights.length; j++) sum += weights[j] ?? 0;
+  for (const w of weights) sum += w;
   return sum;
 }
 

@@ -1,5 +1,5 @@
 /** Parts within reach while the machine is open: change now or later, mend or replace. */
-import { survival, type Life } from '../../chance/index.ts';
+import { failure, type Life } from '../../chance/index.ts';
 
 /**
  * Cost of changing a part now, with the chance that the new one fails before the job is due again.
@@ -14,7 +14,7 @@ import { survival, type Life } from '../../chance/index.ts';
  * Source: hasidi-kalech-2021 (by analogy with its rule DR1).
  */
 export function costOfChangingNow(part: number, reopen: number, life: Life, horizon: number): number {
-  return part + (1 - survival(life, horizon)) * (part + reopen);
+  return part + failure(life, horizon) * (part + reopen);
 }
 
 /**
@@ -26,7 +26,7 @@ export function costOfChangingNow(part: number, reopen: number, life: Life, hori
  * Source: hasidi-kalech-2021 (by analogy with its rule DR1).
  */
 export function costOfLeaving(part: number, reopen: number, life: Life, horizon: number, age: number): number {
-  return (1 - survival(life, horizon, age)) * (part + reopen);
+  return failure(life, horizon, age) * (part + reopen);
 }
 
 /**
@@ -46,7 +46,7 @@ export function costOfMending(
   horizon: number,
   wear: number,
 ): number {
-  return mend + (1 - survival(life, wear * horizon)) * (part + reopen);
+  return mend + failure(life, wear * horizon) * (part + reopen);
 }
 
 /**

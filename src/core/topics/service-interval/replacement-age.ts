@@ -1,5 +1,5 @@
 /** The age at which replacing a part by the clock costs least, for a part whose life the shop knows. */
-import { ageAtShare, hazardRate, meanLife, meanServiceUpTo, survival, type Life } from '../../chance/index.ts';
+import { ageAtShare, failure, hazardRate, meanLife, meanServiceUpTo, survival, type Life } from '../../chance/index.ts';
 
 export interface Costs {
   /** Replacing it in time [currency]. */
@@ -18,8 +18,7 @@ export interface Costs {
  */
 export function costRate(life: Life, costs: Costs, age: number): number {
   if (age === Infinity) return costs.failure / meanLife(life);
-  const lasts = survival(life, age);
-  return (costs.planned * lasts + costs.failure * (1 - lasts)) / meanServiceUpTo(life, age);
+  return (costs.planned * survival(life, age) + costs.failure * failure(life, age)) / meanServiceUpTo(life, age);
 }
 
 /**
@@ -46,7 +45,7 @@ export function bestAge(life: Life, costs: Costs): number | undefined {
 
 /** Left side of the condition for the best age [1]. */
 export function balance(life: Life, age: number): number {
-  return hazardRate(life, age) * meanServiceUpTo(life, age) - (1 - survival(life, age));
+  return hazardRate(life, age) * meanServiceUpTo(life, age) - failure(life, age);
 }
 
 /**

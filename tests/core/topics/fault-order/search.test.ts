@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import {
+  blocks,
   compute,
   example,
   fields,
@@ -167,5 +168,37 @@ describe('the planner', () => {
     const result = answer(example);
     const order = result.ok ? result.values.find((v) => v.key === 'order') : undefined;
     expect(order?.kind === 'table' ? order.rows[0]?.[1] : undefined).toBe('Pull the cord and watch the blade');
+  });
+});
+
+describe('the building blocks', () => {
+  const run = (name: keyof typeof blocks, raw: RawInputs) => {
+    const read = readInputs(blocks[name].fields, raw);
+    const result = read.ok
+      ? blocks[name].compute(read.inputs)
+      : { ok: false as const, problems: 'problems' in read ? read.problems : [] };
+    if (!result.ok) return result.problems.map((p) => p.code);
+    const expected = result.values.find((v) => v.key === 'expected');
+    return expected?.kind === 'number' ? expected.value : NaN;
+  };
+  const rows = (...chances: number[]) => chances.map((chance, k) => ({ name: `s${k}`, chance, minutes: 3 }));
+  it.each(['single-checks', 'exact-order'] as const)('%s refuse chances of more than all', (name) => {
+    expect(run(name, { suspects: rows(80, 50, 50) })).toEqual(['more-than-all']);
+    expect(run(name, { suspects: rows(60, 40) })).toBeCloseTo(3 + 0.4 * 3, 9);
+  });
+  it('a repeated search is for a fault that is one of these: 30 % alone is all of them', () => {
+    // One suspect found in half of the checks of 2 min: 2 / 0.5.
+    expect(run('repeated-search', { suspects: [{ name: 'A', chance: 30, finds: 50, minutes: 2 }] })).toBeCloseTo(4, 9);
+    // Found in one of a thousand: 2 / 0.001, every turn of it counted.
+    expect(run('repeated-search', { suspects: [{ name: 'A', chance: 100, finds: 0.1, minutes: 2 }] })).toBeCloseTo(
+      2000,
+      6,
+    );
+    expect(run('repeated-search', { suspects: [{ name: 'A', chance: 100, finds: 0.001, minutes: 2 }] })).toEqual([
+      'too-small',
+    ]);
+    expect(run('repeated-search', { suspects: [{ name: 'A', chance: 0, finds: 50, minutes: 2 }] })).toEqual([
+      'nobody-likely',
+    ]);
   });
 });

@@ -163,7 +163,7 @@ describe('a service', () => {
     const events = dueEvents(lines, 'shop.example');
     expect(events).toEqual(dueEvents(lines, 'shop.example'));
     expect(new Set(events.map((e) => e.uid)).size).toBe(3);
-    expect(events[0]?.uid).toBe('mp-350-no-1.check-the-belt-clean-its-grooves@shop.example');
+    expect(events[0]?.uid).toBe('cut-off-saw-no-1.check-the-belt-clean-its-grooves@shop.example');
   });
 
   it('keeps its name in the calendar when its day moves, so that the old day is replaced', () => {
