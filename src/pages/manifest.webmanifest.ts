@@ -1,6 +1,7 @@
 /** What a device needs to put the site among its programs. Paths are relative, so it works in a subfolder. */
 import type { APIRoute } from 'astro';
 import { shop } from '../lib/shop.ts';
+import { ground } from '../lib/theme.ts';
 
 export const GET: APIRoute = () =>
   new Response(
@@ -11,8 +12,8 @@ export const GET: APIRoute = () =>
       start_url: './index.html',
       scope: './',
       display: 'standalone',
-      background_color: '#f2f3f1',
-      theme_color: '#f2f3f1',
+      background_color: ground.light,
+      theme_color: ground.light,
       icons: [
         { src: './mark.svg', sizes: 'any', type: 'image/svg+xml', purpose: 'any' },
         { src: './mark-192.png', sizes: '192x192', type: 'image/png', purpose: 'any' },

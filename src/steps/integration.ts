@@ -1,10 +1,16 @@
-/** Hooks into Astro what happens after it: the portable folder, the search index, the offline worker; in that order. */
-import { fileURLToPath } from 'node:url';
+/**
+ * Hooks into Astro what happens around it: a fresh folder to build in and, after it, the portable folder, the search
+ * index, the offline worker; in that order. Only a whole site takes the place of the one before.
+ */
+import { rm } from 'node:fs/promises';
+import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { addSearch } from './search/add-search.ts';
 import { addWorker } from './worker/add-worker.ts';
 import { BrokenLinks, makePortable } from './portable/make-portable.ts';
 import { classicVite } from './portable/vite-settings.ts';
+import { FreshFolder } from './support/fresh-folder.ts';
+import { stopBuild } from './support/stop-build.ts';
 
 export interface PortableOptions {
   /** Address the site will live at; only its path is used, and only by 404.html. */
@@ -13,28 +19,49 @@ export interface PortableOptions {
 
 export function portable(options: PortableOptions): AstroIntegration {
   let project: string;
+  let fresh: FreshFolder | undefined;
   return {
     name: 'almanac-portable',
     hooks: {
-      'astro:config:setup': ({ config, updateConfig }) => {
+      'astro:config:setup': async ({ command, config, updateConfig }) => {
         project = fileURLToPath(new URL('./', config.root));
-        updateConfig({ build: { format: 'file', inlineStylesheets: 'never' }, vite: { plugins: [classicVite()] } });
+        if (command === 'build') fresh = await FreshFolder.beside(fileURLToPath(config.outDir));
+        if (command === 'build' || command === 'dev')
+          await forgetContent(config.cacheDir, new URL('.astro/', config.root));
+        updateConfig({
+          ...(fresh && { outDir: pathToFileURL(`${fresh.path}/`) }),
+          build: { format: 'file', inlineStylesheets: 'never' },
+          vite: { plugins: [classicVite()] },
+        });
       },
       'astro:build:done': async ({ dir }) => {
         const dist = fileURLToPath(dir);
         await makePortable(dist, basePath(options.site)).catch(stopAtBrokenLinks);
         await addSearch(dist, project);
         await addWorker(dist);
+        await fresh?.takePlace();
       },
     },
   };
 }
 
-/** A list for people needs no stack trace. */
+/**
+ * What Astro remembers of the articles it read. It holds a file it knows for unchanged when the words are the same,
+ * and so loses one that was renamed; reading all of them again takes a second or two.
+ */
+async function forgetContent(...folders: readonly URL[]): Promise<void> {
+  for (const folder of folders)
+    for (const name of ['data-store.json', 'data-store/'])
+      await rm(new URL(name, folder), { recursive: true, force: true });
+}
+
 function stopAtBrokenLinks(reason: unknown): void {
   if (!(reason instanceof BrokenLinks)) throw reason;
-  console.error(reason.message);
-  process.exit(1);
+  stopBuild(
+    'The site has links that lead nowhere; it was not built.',
+    'Mend the links listed above. The site built before stands as it was.',
+    reason.message,
+  );
 }
 
 function basePath(site: string | undefined): string {

@@ -11,8 +11,8 @@ export interface Import {
   readonly written: string;
   /** The file it means, or undefined for a package. */
   readonly to: string | undefined;
-  /** import() at run time, import type, or the plain kind. */
-  readonly how: 'plain' | 'type' | 'later';
+  /** import() at run time, import type, the plain kind, or a path in a string, which loads or reads a file unseen. */
+  readonly how: 'plain' | 'type' | 'later' | 'path';
 }
 
 export function sourceFiles(project: string, folder: string): string[] {
@@ -66,10 +66,28 @@ function readImports(project: string, file: string, code: string, firstLine: num
     )
       add(node, node.argument.literal.text, 'type');
     else if (ts.isCallExpression(node)) for (const written of loadedBy(node)) add(node, written, 'later');
+    if (ts.isStringLiteralLike(node) && !isImported(node) && namesFile(project, file, node.text))
+      add(node, node.text, 'path');
     ts.forEachChild(node, visit);
   };
   visit(tree);
   return found;
+}
+
+/** Told as an import already. */
+function isImported(literal: ts.StringLiteralLike): boolean {
+  const { parent } = literal;
+  if (ts.isCallExpression(parent)) return loadedBy(parent).includes(literal.text);
+  if (ts.isArrayLiteralExpression(parent) && ts.isCallExpression(parent.parent))
+    return loadedBy(parent.parent).includes(literal.text);
+  return ts.isImportDeclaration(parent) || ts.isExportDeclaration(parent) || ts.isLiteralTypeNode(parent);
+}
+
+/** A whole string that is the path of a file or folder of the project: from the file it stands in, or from the top. */
+function namesFile(project: string, file: string, text: string): boolean {
+  if (!/^(?:\.{1,2}\/|src\/)(?=.*\w)[\w./[\]-]*$/.test(text)) return false;
+  const from = text.startsWith('src/') ? project : join(project, dirname(file));
+  return existsSync(join(from, text));
 }
 
 /** import('...'), require('...') and import.meta.glob('...'). */
@@ -84,9 +102,9 @@ function loadedBy(call: ts.CallExpression): string[] {
 
 /** A path is followed wherever it leads, so "../../" gets past no wall. */
 function resolveImport(project: string, file: string, written: string): string | undefined {
-  if (!/^[./]/.test(written)) return undefined;
+  if (!/^(?:[./]|src\/)/.test(written)) return undefined;
   const clean = written.replace(/\?.*$/, '');
-  const from = clean.startsWith('/') ? join(project, clean) : resolve(project, dirname(file), clean);
+  const from = /^(?:\/|src\/)/.test(clean) ? join(project, clean) : resolve(project, dirname(file), clean);
   const tries = [from, `${from}.ts`, `${from}.tsx`, join(from, 'index.ts')];
   return slashes(relative(project, tries.find((t) => existsSync(t) && /\.\w+$/.test(t)) ?? from));
 }

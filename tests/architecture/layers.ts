@@ -24,7 +24,7 @@ export const layers: readonly Layer[] = [
     packages: /^(?:preact(?:\/|$)|d3-(?:scale|shape)$)/,
   },
   { name: 'schemas', owns: /^src\/schemas\//, layers: ['schemas', 'core'], packages: /^astro\/zod$/ },
-  { name: 'lib', owns: /^src\/lib\//, layers: ['lib', 'schemas', 'core', 'words'], packages: /^(?!node:)/ },
+  { name: 'lib', owns: /^src\/lib\//, layers: ['lib', 'schemas', 'core', 'words', 'styles'], packages: /^(?!node:)/ },
   {
     name: 'components',
     owns: /^src\/components\//,
@@ -69,6 +69,16 @@ export const layers: readonly Layer[] = [
 /** The only file that may reach mathjs, and is itself loaded only when someone types a sum. */
 export const sumEvaluator = 'src/core/quantity/sum.ts';
 export const sumPackage = /^mathjs(?:\/|$)/;
+
+/** The one file outside the browser's layer that may name others' files by path; it says why. */
+export const namesBrowserSources = 'src/steps/support/browser-sources.ts';
+
+/** One rule from address to file, open to whoever serves, links or keeps the site. */
+export const addressRule = 'src/browser/address/index.ts';
+export const goesByAddressRule = ['steps', 'commands'];
+
+/** Layers that work on the project's folder from outside: they may read what lies beside src/. */
+export const readsProject = ['steps', 'commands'];
 
 /** Text outside src/ that a layer reads: the shop's own facts. */
 export const readsContent = { layer: 'lib', file: /^content\/shop\/shop\.yaml$/ };

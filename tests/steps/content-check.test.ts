@@ -159,7 +159,7 @@ test('a build of broken content stops with the list, exit code 1 and no stack tr
   });
   expect(outcome.code).toBe(1);
   expect(outcome.text).toContain('content/shop/shop.yaml:1  the file');
-  expect(outcome.text).toContain('The site was not built.');
+  expect(outcome.text).toContain('the site was not built');
   expect(outcome.text).not.toMatch(/^\s+at .*:\d+:\d+/m);
 });
 

@@ -1,5 +1,7 @@
 /** Saves every file of this edition. A file is kept only when its bytes are the ones the list names. */
 
+import { encodePath } from '../address/index.ts';
+
 /** Path in the site -> start of its SHA-256, in hex. */
 export type FileList = Readonly<Record<string, string>>;
 
@@ -54,8 +56,4 @@ async function saveOne(address: string, hash: string, into: Cache, older: readon
 async function sha256(bytes: ArrayBuffer): Promise<string> {
   const digest = new Uint8Array(await crypto.subtle.digest('SHA-256', bytes));
   return Array.from(digest.subarray(0, 8), (b) => b.toString(16).padStart(2, '0')).join('');
-}
-
-export function encodePath(path: string): string {
-  return path.split('/').map(encodeURIComponent).join('/');
 }

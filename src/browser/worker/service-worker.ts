@@ -3,8 +3,8 @@
  * the saved copy. A newer edition is saved beside the old one and takes over only when a
  * reader asks for it, so nothing changes under anybody's hands.
  */
-import { findFile, sameDepth } from './find-file.ts';
-import { encodePath, saveAll, type FileList } from './save.ts';
+import { encodePath, findFile, readPath, sameDepth } from '../address/index.ts';
+import { saveAll, type FileList } from './save.ts';
 import type { FromWorker, ToWorker, WorkerScope } from './scope.ts';
 
 declare const FILES: FileList;
@@ -37,9 +37,9 @@ async function activate(): Promise<void> {
 
 async function answer(request: Request): Promise<Response> {
   const url = new URL(request.url);
-  const path = decodeURIComponent(url.pathname.slice(new URL(scope).pathname.length));
-  const file = findFile(path, (f) => Object.hasOwn(FILES, f));
-  if (file === undefined) return fromNetwork(request);
+  const path = readPath(url.pathname.slice(new URL(scope).pathname.length));
+  const file = path === undefined ? undefined : findFile(path, (f) => Object.hasOwn(FILES, f));
+  if (path === undefined || file === undefined) return fromNetwork(request);
   if (request.mode === 'navigate' && !sameDepth(path, file))
     return Response.redirect(scope + encodePath(file) + url.search);
   const saved = await (await caches.open(name)).match(scope + encodePath(file));

@@ -6,6 +6,7 @@ import type { AddressInfo } from 'node:net';
 import { extname, join, resolve, sep } from 'node:path';
 import { pipeline } from 'node:stream';
 import { createGzip } from 'node:zlib';
+import { encodePath, filesMeant, readPath } from '../../browser/address/index.ts';
 
 const types: Readonly<Record<string, string>> = {
   '.html': 'text/html; charset=utf-8',
@@ -77,7 +78,7 @@ async function answer(top: string, base: string, request: IncomingMessage, respo
   if (request.method !== 'GET' && request.method !== 'HEAD')
     return void response.writeHead(405, { allow: 'GET, HEAD' }).end();
   const [rawPath = '/', query] = (request.url ?? '/').split('?', 2);
-  const path = decode(rawPath);
+  const path = readPath(rawPath);
   if (path === undefined) return void response.writeHead(400).end();
   if (!path.startsWith(base))
     return path + '/' === base ? redirect(response, base) : send(top, undefined, request, response);
@@ -89,27 +90,13 @@ async function answer(top: string, base: string, request: IncomingMessage, respo
   return send(top, found, request, response);
 }
 
-function decode(rawPath: string): string | undefined {
-  try {
-    const path = decodeURIComponent(rawPath);
-    return path.includes('\0') ? undefined : path;
-  } catch {
-    return undefined;
-  }
-}
-
-function encodePath(path: string): string {
-  return path.split('/').map(encodeURIComponent).join('/');
-}
-
 function redirect(response: ServerResponse, to: string): void {
   response.writeHead(302, { location: to }).end();
 }
 
 /** The file an address means, as a path inside the folder. */
 async function find(top: string, inside: string): Promise<string | undefined> {
-  const bare = inside.replace(/\/+$/, '');
-  for (const candidate of bare === '' ? ['index.html'] : [bare, `${bare}.html`, `${bare}/index.html`]) {
+  for (const candidate of filesMeant(inside)) {
     const full = resolve(top, candidate);
     if (!full.startsWith(top + sep)) return undefined;
     if ((await stat(full).catch(() => undefined))?.isFile()) return candidate;

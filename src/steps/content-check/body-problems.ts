@@ -2,6 +2,7 @@
 import type { ContentFile } from './content-file.ts';
 import { hasAddress, type Library } from './library.ts';
 import { parseBody, type BodyNode } from './parse-body.ts';
+import { namedInArticles } from '../support/browser-sources.ts';
 import { didYouMean, type Problem } from './problem.ts';
 
 /** Component -> the attribute that names something, and where that something is listed. */
@@ -11,7 +12,7 @@ const naming: Readonly<
   Hazard: { attribute: 'id', where: 'hazards/', names: (l) => l.ids['hazards'] ?? new Set() },
   Source: { attribute: 'id', where: 'sources/', names: (l) => l.ids['sources'] ?? new Set() },
   Term: { attribute: 'id', where: 'glossary/', names: (l) => l.ids['glossary'] ?? new Set() },
-  Figure: { attribute: 'name', where: 'src/components/figures/', names: (l) => l.figures },
+  Figure: { attribute: 'name', where: `${namedInArticles.figures}/`, names: (l) => l.figures },
   Calculator: {
     attribute: 'topic',
     where: 'the list of calculators (npm run -s calc -- --list)',

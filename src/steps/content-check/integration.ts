@@ -3,6 +3,7 @@ import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { checkContent } from './check-content.ts';
 import { knownNames } from './known-names.ts';
+import { stopBuild } from '../support/stop-build.ts';
 import { report } from './problem.ts';
 
 export function checkedContent(): AstroIntegration {
@@ -14,10 +15,13 @@ export function checkedContent(): AstroIntegration {
         const folder = fileURLToPath(config.root);
         const problems = await checkContent(folder, await knownNames(folder));
         if (problems.length === 0) return;
-        console.error(report(problems));
-        if (command === 'dev') return;
-        console.error('The site was not built.');
-        process.exit(1);
+        if (command === 'dev') console.error(report(problems));
+        else
+          stopBuild(
+            'Something in content/ is not right; the site was not built.',
+            'Each place is listed above, by file and line. `npm run content` checks again without building.',
+            report(problems),
+          );
       },
     },
   };

@@ -4,21 +4,21 @@ import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { topics } from '../../core/registry.ts';
 import { kinds } from '../../schemas/kinds.ts';
+import { namedInArticles } from '../support/browser-sources.ts';
 import { listFiles } from '../support/files.ts';
 import type { Known } from './library.ts';
 
 export async function knownNames(projectFolder: string): Promise<Known> {
-  const src = join(projectFolder, 'src');
   const names = async (folder: string) =>
-    existsSync(join(src, folder))
-      ? (await listFiles(join(src, folder)))
+    existsSync(join(projectFolder, folder))
+      ? (await listFiles(join(projectFolder, folder)))
           .filter((f) => f.endsWith('.astro'))
           .map((f) => f.slice(0, -'.astro'.length))
       : [];
-  const pages = await names('pages');
+  const pages = await names(namedInArticles.pages);
   return {
-    components: new Set([...(await listedComponents(src)), ...(await names('components/tables'))]),
-    figures: new Set(await names('components/figures')),
+    components: new Set([...(await listedComponents(projectFolder)), ...(await names(namedInArticles.tables))]),
+    figures: new Set(await names(namedInArticles.figures)),
     topics: new Set(Object.keys(topics)),
     addresses: new Set([
       ...pages.filter((p) => !p.includes('[')).map(addressOf),
@@ -32,8 +32,8 @@ export async function knownNames(projectFolder: string): Promise<Known> {
 const madeFromArticles = /^(?:\[folder\]|es\/guides|faults)\//;
 
 /** The names in the object that src/components/mdx-components.ts exports. */
-async function listedComponents(src: string): Promise<string[]> {
-  const text = await readFile(join(src, 'components/mdx-components.ts'), 'utf8');
+async function listedComponents(projectFolder: string): Promise<string[]> {
+  const text = await readFile(join(projectFolder, namedInArticles.components), 'utf8');
   const list = /mdxComponents\s*=\s*\{([^}]*)\}/.exec(text)?.[1] ?? '';
   return [...list.matchAll(/(?<![.\w])([A-Z]\w*)\b(?!\s*:)/g)].map((m) => m[1] ?? '');
 }

@@ -66,7 +66,7 @@ export class ClassicScripts {
   }
 
   async #needs(name: string): Promise<Need[]> {
-    return needsOf(await readFile(join(this.folder, name), 'utf8'));
+    return needsOf(name, await readFile(join(this.folder, name), 'utf8'));
   }
 
   /** `later` names the chunks the code loads with import(); the calls are swapped for the loader's. */
@@ -88,6 +88,7 @@ export class ClassicScripts {
         new RegExp(`\\bimport\\((["'\`])\\./${escapeRegExp(name)}\\1\\)`, 'g'),
         `__later("${name}")`,
       );
+    refuseImportLeft(code);
     return { code, later };
   }
 }
@@ -102,8 +103,8 @@ interface Options {
 function noteLater(later: Set<string>): Plugin {
   return {
     name: 'note-later',
-    setup({ onResolve }) {
-      onResolve({ filter: /./ }, (args) => {
+    setup(build) {
+      build.onResolve({ filter: /./ }, (args) => {
         if (args.kind !== 'dynamic-import') return undefined;
         const name = basename(args.path);
         later.add(name);
@@ -116,13 +117,22 @@ function noteLater(later: Set<string>): Plugin {
 /** Vite wraps import() in a helper that adds preload links; with nothing to preload it is only weight. */
 const plainLoad: Plugin = {
   name: 'no-preload-helper',
-  setup({ onLoad }) {
-    onLoad({ filter: /preload-helper\.[^/\\]+\.js$/ }, async ({ path }) => {
+  setup(build) {
+    build.onLoad({ filter: /preload-helper\.[^/\\]+\.js$/ }, async ({ path }) => {
       const name = /export\s*\{\s*\w+ as (\w+)\s*\}/.exec(await readFile(path, 'utf8'))?.[1];
       return name ? { contents: `export const ${name} = (load) => load();`, resolveDir: dirname(path) } : undefined;
     });
   },
 };
+
+/** A classic script cannot load with import() from disk: one that stays works on a server and nowhere else. */
+export function refuseImportLeft(code: string): void {
+  const left = /(?<![.\w$])import\([^)]{0,60}\)?/.exec(code)?.[0];
+  if (left !== undefined)
+    throw new Error(
+      `A script still loads a part with ${left} and would not work from disk; src/steps/portable/classic-scripts.ts no longer fits how esbuild writes it.`,
+    );
+}
 
 function escapeRegExp(text: string): string {
   return text.replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&');

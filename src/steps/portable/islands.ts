@@ -9,6 +9,9 @@ import type { Page, PageElement } from './parse-page.ts';
 
 const moduleAttributes = ['component-url', 'renderer-url', 'before-hydration-url'];
 
+/** Without these an island would sleep on, and nothing would say why. */
+const required = ['component-url', 'renderer-url'];
+
 export interface IslandSet {
   /** Path of the bundle in dist. */
   readonly file: string;
@@ -38,6 +41,11 @@ export class IslandBundles {
         names.add(basename(url));
         edits.push({ ...at, text: `${attribute}="${basename(url)}"` });
       }
+    const unnamed = islands.filter((i) => !required.every((attribute) => i.attributes[attribute]));
+    if (unnamed.length > 0)
+      throw new Error(
+        `${page.file} has ${unnamed.length} of ${islands.length} islands without ${required.join(' or ')}; src/steps/portable/islands.ts no longer fits how Astro names what an island loads.`,
+      );
     const source = bundleSource([...names].sort(), runtime.directives, runtime.element);
     return { file: await this.#bundles.file(source), edits, taken: new Set(runtime.scripts) };
   }

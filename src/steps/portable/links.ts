@@ -1,4 +1,5 @@
 /** Makes every local address of a page relative, and collects those that lead nowhere. */
+import { readPath } from '../../browser/address/index.ts';
 import type { Edit } from './edits.ts';
 import type { Page, PageElement } from './parse-page.ts';
 import { fileFor, relativePath, type FileSet } from './site-paths.ts';
@@ -12,10 +13,26 @@ export interface LinkProblem {
   readonly why: string;
 }
 
+/** A link to a place on a page, to be checked when the ids of all pages are known. */
+export interface Anchor {
+  readonly file: string;
+  readonly link: string;
+  readonly target: string;
+  readonly id: string;
+}
+
+/** Ids of each page, by file. */
+export type Ids = ReadonlyMap<string, ReadonlySet<string>>;
+
+/** Those that lead nowhere. What is no page (a picture) has no ids to ask for. */
+export function lostAnchors(anchors: readonly Anchor[], ids: Ids): LinkProblem[] {
+  return anchors
+    .filter(({ target, id }) => ids.get(target)?.has(id) === false)
+    .map(({ file, link, id }) => ({ file, link, why: `the page has nothing with the id "${id}"` }));
+}
+
 export interface SiteFiles {
   readonly files: FileSet;
-  /** Ids of each page, by file. */
-  readonly ids: ReadonlyMap<string, ReadonlySet<string>>;
   /** Put in front of addresses on the page that has no fixed place (404.html): "/" or "/shop/". */
   readonly base: string;
 }
@@ -23,11 +40,13 @@ export interface SiteFiles {
 export interface Relinked {
   readonly edits: readonly Edit[];
   readonly problems: readonly LinkProblem[];
+  readonly anchors: readonly Anchor[];
 }
 
 export function relink(page: Page, site: SiteFiles, skip: (element: PageElement) => boolean): Relinked {
   const edits: Edit[] = [];
   const problems: LinkProblem[] = [];
+  const anchors: Anchor[] = [];
   const change = (element: PageElement, name: string, rewrite: (value: string) => string) => {
     const value = element.attributes[name];
     const at = element.attributeAt[name];
@@ -37,8 +56,12 @@ export function relink(page: Page, site: SiteFiles, skip: (element: PageElement)
   };
   const point = (link: string): string => {
     const target = pointTo(page.file, link, site);
-    if ('why' in target) problems.push({ file: page.file, link, why: target.why });
-    return 'why' in target ? link : target.address;
+    if ('why' in target) {
+      problems.push({ file: page.file, link, why: target.why });
+      return link;
+    }
+    if (target.anchor) anchors.push({ file: page.file, link, ...target.anchor });
+    return target.address;
   };
   for (const element of page.elements) {
     if (skip(element)) continue;
@@ -50,10 +73,11 @@ export function relink(page: Page, site: SiteFiles, skip: (element: PageElement)
         .join(', '),
     );
   }
-  return { edits, problems };
+  return { edits, problems, anchors };
 }
 
-type Target = { readonly address: string } | { readonly why: string };
+type Target =
+  { readonly address: string; readonly anchor?: Pick<Anchor, 'target' | 'id'> | undefined } | { readonly why: string };
 
 function pointTo(fromFile: string, link: string, site: SiteFiles): Target {
   if (link === '' || elsewhere.test(link)) return { address: link };
@@ -61,11 +85,12 @@ function pointTo(fromFile: string, link: string, site: SiteFiles): Target {
   if (path !== '' && !path.startsWith('/')) return { why: 'start links with a slash: /jobs/drive-belt-change/' };
   const file = path === '' ? fromFile : fileFor(path, site.files);
   if (file === undefined) return { why: 'no such page or file' };
-  const id = decodeURIComponent(hash.slice(1));
-  const ids = site.ids.get(file);
-  if (id !== '' && ids && !ids.has(id)) return { why: `the page has nothing with the id "${id}"` };
-  if (path === '') return { address: link };
+  const id = readPath(hash.slice(1));
+  if (id === undefined) return { why: 'a percent sign that stands for no letter' };
+  const anchor = id === '' ? undefined : { target: file, id };
+  if (path === '') return { address: link, anchor };
   return {
+    anchor,
     address:
       (fromFile === '404.html' ? `${site.base}${relativePath('index.html', file)}` : relativePath(fromFile, file)) +
       query +

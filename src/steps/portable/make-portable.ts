@@ -11,7 +11,7 @@ import { listFiles } from '../support/files.ts';
 import { applyEdits, type Edit } from './edits.ts';
 import { HashedFiles } from './hashed-files.ts';
 import { IslandBundles } from './islands.ts';
-import { relink, type LinkProblem, type SiteFiles } from './links.ts';
+import { lostAnchors, relink, type Anchor, type LinkProblem, type SiteFiles } from './links.ts';
 import { PageScripts } from './page-scripts.ts';
 import { PageStyles } from './page-styles.ts';
 import { parsePage, type Page, type PageElement } from './parse-page.ts';
@@ -30,10 +30,7 @@ export class BrokenLinks extends Error {
 export async function makePortable(dist: string, base: string): Promise<void> {
   await addOfflinePage(dist);
   const files = await listFiles(dist);
-  const pages = await Promise.all(
-    files.filter((f) => f.endsWith('.html')).map(async (f) => parsePage(f, await readFile(join(dist, f), 'utf8'))),
-  );
-  const site: SiteFiles = { files: new Set(files), ids: new Map(pages.map((p) => [p.file, p.ids])), base };
+  const site: SiteFiles = { files: new Set(files), base };
   const scripts = new ClassicScripts(join(dist, '_astro'));
   const added = new HashedFiles(dist);
   const tools = {
@@ -42,15 +39,22 @@ export async function makePortable(dist: string, base: string): Promise<void> {
     styles: new PageStyles(added),
   };
 
+  // One page at a time: of each only its ids and its links to places stay in memory, however large the site.
+  const ids = new Map<string, ReadonlySet<string>>();
+  const anchors: Anchor[] = [];
   const problems: LinkProblem[] = [];
-  for (const page of pages) {
+  for (const file of files.filter((f) => f.endsWith('.html'))) {
+    const page = parsePage(file, await readFile(join(dist, file), 'utf8'));
     const links = relink(page, site, isReplaced);
+    ids.set(file, page.ids);
+    anchors.push(...links.anchors);
     problems.push(...links.problems);
     await writeFile(
       join(dist, page.file),
       applyEdits(page.html, [...links.edits, ...(await pageEdits(page, base, tools))]),
     );
   }
+  problems.push(...lostAnchors(anchors, ids));
   if (problems.length > 0) throw new BrokenLinks(problems);
   const later = await scripts.writeLater();
   await dropModules(dist, files, later);

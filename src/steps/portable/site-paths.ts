@@ -1,21 +1,19 @@
 /** From the address an author writes ("/jobs/x/") to the file in dist, and to a path relative to a page. */
 import { posix } from 'node:path';
+import { encodePath, findFile, readPath } from '../../browser/address/index.ts';
 
 /** Files of dist with forward slashes. */
 export type FileSet = ReadonlySet<string>;
 
 /** The file a root-absolute address means, or undefined when dist has none. */
 export function fileFor(address: string, files: FileSet): string | undefined {
-  const path = decodeURI(address).replace(/^\//, '');
-  const bare = path.replace(/\/$/, '');
-  const tries = bare === '' ? ['index.html'] : [path, `${bare}.html`, `${bare}/index.html`];
-  return tries.find((t) => files.has(t));
+  const path = readPath(address.replace(/^\//, ''));
+  return path === undefined ? undefined : findFile(path, (file) => files.has(file));
 }
 
 /** How a page names another file of the same folder tree. */
 export function relativePath(fromFile: string, toFile: string): string {
-  const relative = posix.relative(posix.dirname(fromFile), toFile);
-  return relative.split('/').map(encodeURIComponent).join('/');
+  return encodePath(posix.relative(posix.dirname(fromFile), toFile));
 }
 
 /** The way from a page to the top folder: "./" or "../" or "../../". */

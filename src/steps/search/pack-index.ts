@@ -1,12 +1,11 @@
 /** Packs a Pagefind index and its engine as classic scripts, which load from a server and from disk alike. */
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { browserSources } from '../support/browser-sources.ts';
 import { classicOptions } from '../support/classic.ts';
 import { listFiles } from '../support/files.ts';
 
-const browserParts = fileURLToPath(new URL('../../browser/search/', import.meta.url));
 /** Pagefind also writes ready-made search boxes and a worker; none of them is used. */
 const used = /^(?:pagefind-entry\.json|pagefind\.[^/]+\.pf_meta|wasm\.[^/]+\.pagefind|(?:index|fragment|filter)\/.+)$/;
 
@@ -32,14 +31,14 @@ export async function packIndex(
 /** Pagefind's own code with `fetch` replaced inside this bundle only; nothing global is touched. */
 async function engine(pagefind: string, otherWords: Readonly<Record<string, string>>): Promise<string> {
   const made = await build({
-    entryPoints: [join(browserParts, 'engine.ts')],
+    entryPoints: [browserSources.searchEngine],
     ...classicOptions,
     define: { fetch: 'hostFetch', 'import.meta.url': 'undefined', OTHER_WORDS: JSON.stringify(otherWords) },
-    inject: [join(browserParts, 'index-files.ts')],
+    inject: [browserSources.searchFiles],
     plugins: [
       {
         name: 'pagefind',
-        setup: ({ onResolve }) => onResolve({ filter: /^almanac:pagefind$/ }, () => ({ path: pagefind })),
+        setup: (build) => build.onResolve({ filter: /^almanac:pagefind$/ }, () => ({ path: pagefind })),
       },
     ],
   });

@@ -2,11 +2,11 @@
 import { createHash } from 'node:crypto';
 import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import { fileURLToPath } from 'node:url';
 import { build } from 'esbuild';
+import { browserSources } from '../support/browser-sources.ts';
+import { classicOptions } from '../support/classic.ts';
 import { listFiles } from '../support/files.ts';
 
-const source = fileURLToPath(new URL('../../browser/worker/service-worker.ts', import.meta.url));
 /** The worker itself, and the page that only a host shows. */
 const notSaved = new Set(['sw.js', '404.html']);
 
@@ -21,15 +21,9 @@ export async function addWorker(dist: string): Promise<void> {
   const list = JSON.stringify(files);
   const edition = createHash('sha256').update(list).digest('hex').slice(0, 12);
   const made = await build({
-    entryPoints: [source],
-    bundle: true,
-    write: false,
-    format: 'iife',
-    minify: true,
-    charset: 'utf8',
-    target: ['es2022'],
+    entryPoints: [browserSources.worker],
+    ...classicOptions,
     define: { FILES: list, EDITION: JSON.stringify(edition) },
-    logLevel: 'silent',
   });
   await writeFile(join(dist, 'sw.js'), made.outputFiles[0]?.text ?? '');
 }

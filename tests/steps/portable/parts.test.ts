@@ -6,8 +6,11 @@ import { expect, test } from 'vitest';
 import { relativeCss } from '../../../src/steps/portable/css.ts';
 import { applyEdits } from '../../../src/steps/portable/edits.ts';
 import { readRuntime } from '../../../src/steps/portable/island-runtime.ts';
+import { ClassicScripts } from '../../../src/steps/portable/classic-scripts.ts';
+import { HashedFiles } from '../../../src/steps/portable/hashed-files.ts';
+import { IslandBundles } from '../../../src/steps/portable/islands.ts';
 import { needsOf } from '../../../src/steps/portable/later-chunks.ts';
-import { relink, type SiteFiles } from '../../../src/steps/portable/links.ts';
+import { lostAnchors, relink, type SiteFiles } from '../../../src/steps/portable/links.ts';
 import { makePortable } from '../../../src/steps/portable/make-portable.ts';
 import { parsePage } from '../../../src/steps/portable/parse-page.ts';
 import { fileFor, relativePath, rootOf } from '../../../src/steps/portable/site-paths.ts';
@@ -21,19 +24,19 @@ const files = new Set([
   '_astro/a.woff2',
   '404.html',
 ]);
-const site: SiteFiles = {
-  files,
-  ids: new Map([
-    ['jobs/belt.html', new Set(['step-2'])],
-    ['index.html', new Set<string>()],
-  ]),
-  base: '/shop/',
-};
+const site: SiteFiles = { files, base: '/shop/' };
+const ids = new Map([
+  ['jobs/belt.html', new Set(['step-2'])],
+  ['index.html', new Set<string>()],
+]);
 
 function linked(file: string, html: string): { html: string; problems: readonly string[] } {
   const page = parsePage(file, html);
-  const { edits, problems } = relink(page, site, () => false);
-  return { html: applyEdits(html, edits), problems: problems.map((p) => `${p.file} ${p.link}: ${p.why}`) };
+  const { edits, problems, anchors } = relink(page, site, () => false);
+  return {
+    html: applyEdits(html, edits),
+    problems: [...problems, ...lostAnchors(anchors, ids)].map((p) => `${p.file} ${p.link}: ${p.why}`),
+  };
 }
 
 test('edits change what they name and nothing else, and two may not overlap', () => {
@@ -83,13 +86,14 @@ test('links keep their query and anchor; outside addresses stay as they are', ()
 test('a link to no page, to no anchor, or without a leading slash is a problem with its page named', () => {
   const { problems } = linked(
     'index.html',
-    '<a href="/jobs/chain/">a</a><a href="/jobs/belt/#step-3">b</a><a href="#nowhere">c</a><a href="belt/">d</a>',
+    '<a href="/jobs/chain/">a</a><a href="/jobs/belt/#step-3">b</a><a href="#nowhere">c</a><a href="belt/">d</a><a href="/%zz/">e</a>',
   );
   expect(problems).toEqual([
     'index.html /jobs/chain/: no such page or file',
+    'index.html belt/: start links with a slash: /jobs/drive-belt-change/',
+    'index.html /%zz/: no such page or file',
     'index.html /jobs/belt/#step-3: the page has nothing with the id "step-3"',
     'index.html #nowhere: the page has nothing with the id "nowhere"',
-    'index.html belt/: start links with a slash: /jobs/drive-belt-change/',
   ]);
 });
 
@@ -104,11 +108,47 @@ test('a stylesheet names its fonts from where it stands', () => {
   expect(() => relativeCss('_astro/x.css', 'a{b:url(/gone.png)}', files)).toThrow('_astro/x.css uses /gone.png');
 });
 
-test('what a later chunk needs is read from its imports', () => {
-  expect(needsOf('import{a as e,b}from"./kit.x.js";import"./side.y.js";var q="import{z}from nothing";')).toEqual([
+test('what a later chunk needs is read from its imports', async () => {
+  const code = 'import{a as e,b}from"./kit.x.js";import"./side.y.js";var q="import{z}from nothing";';
+  expect(await needsOf('sum.js', code)).toEqual([
     { chunk: 'kit.x.js', names: ['a', 'b'] },
     { chunk: 'side.y.js', names: [] },
   ]);
+});
+
+test('an import of another form in a later chunk stops the build: it would be bundled a second time', async () => {
+  for (const other of ['import*as k from"./kit.x.js";', 'import k from"./kit.x.js";', 'export{c}from"./kit.x.js";'])
+    await expect(needsOf('sum.js', `import{a}from"./kit.x.js";${other}a();`), other).rejects.toThrow(
+      /sum\.js has 2 imports and 1 of them are understood.*later-chunks\.ts/,
+    );
+});
+
+test('an import() that was not turned into a script tag stops the build: it would not work from disk', async () => {
+  const folder = await mkdtemp(join(tmpdir(), 'almanac-later-'));
+  await writeFile(join(folder, 'part.js'), 'export const a = 1;');
+  // A name the bundler cannot read is left as it stands.
+  const scripts = new ClassicScripts(folder);
+  await expect(scripts.bundle('const name = "./" + document.title; import(name);')).rejects.toThrow(
+    /still loads a part with import\(.*classic-scripts\.ts/,
+  );
+  expect(await scripts.bundle("import('./part.js').then(console.log);")).toContain('part.js');
+  await rm(folder, { recursive: true });
+});
+
+test('an island that names nothing to load stops the build: it would sleep on', async () => {
+  const folder = await mkdtemp(join(tmpdir(), 'almanac-islands-'));
+  const bundles = new IslandBundles(new ClassicScripts(folder), new HashedFiles(folder));
+  const page = (attributes: string) =>
+    parsePage(
+      'index.html',
+      `<html><head></head><body><script>(self.Astro||(self.Astro={})).load=1</script>
+      <script>customElements.define("astro-island",class{a(){import("x")}})</script>
+      <astro-island ${attributes}></astro-island></body></html>`,
+    );
+  await expect(bundles.forPage(page('part-url="/_astro/a.js" renderer-url="/_astro/r.js"'))).rejects.toThrow(
+    /index\.html has 1 of 1 islands without component-url or renderer-url.*islands\.ts/,
+  );
+  await rm(folder, { recursive: true });
 });
 
 test('islands without the known runtime stop the build with the file to look at', () => {

@@ -1,0 +1,23 @@
+/**
+ * Files of other layers that the steps hand to a bundler or read as text, all in one list: an import in disguise
+ * passes no wall unseen. The architecture test follows these paths as it follows imports.
+ */
+import { fileURLToPath } from 'node:url';
+
+const at = (address: URL): string => fileURLToPath(address);
+
+export const browserSources = {
+  /** The worker that keeps the site for reading without a signal. */
+  worker: at(new URL('../../browser/worker/service-worker.ts', import.meta.url)),
+  /** The search engine's page side, and what stands in for fetch inside it. */
+  searchEngine: at(new URL('../../browser/search/engine.ts', import.meta.url)),
+  searchFiles: at(new URL('../../browser/search/index-files.ts', import.meta.url)),
+};
+
+/** Read by the content check, to learn what an article may name. From the project's folder. */
+export const namedInArticles = {
+  components: 'src/components/mdx-components.ts',
+  tables: 'src/components/tables',
+  figures: 'src/components/figures',
+  pages: 'src/pages',
+};
