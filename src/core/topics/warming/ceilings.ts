@@ -1,22 +1,31 @@
 /** How hot a part may be made, and which way out is left when that is not enough. */
 import type { Value } from '../../contract/result.ts';
 import { type MaterialKey, materialOf } from '../../materials/index.ts';
+import { fromUnit } from '../../quantity/index.ts';
+import { isOver } from '../../thresholds/index.ts';
 
-const zeroC = 273.15;
+const celsius = (t: number) => fromUnit(t, '°C');
 
 /** [K] with source ids. */
 export const ceilings = {
   /** Open bearing ring: a US Army manual heats in oil to 250 °F. */
-  openRing: { temperature: zeroC + 121, source: 'army-tm-bearing-heating' },
+  openRing: { temperature: fromUnit(250, '°F'), source: 'army-tm-bearing-heating' },
   /** Seals and grease are the limit, not the steel. */
-  sealedRing: { temperature: zeroC + 80, source: 'sealed-bearing-heat' },
+  sealedRing: { temperature: celsius(80), source: 'sealed-bearing-heat' },
   /** Cast light-alloy housings. */
-  lightHousing: { temperature: zeroC + 100, source: 'housing-heating' },
+  lightHousing: { temperature: celsius(100), source: 'housing-heating' },
   /** Iron and steel housings: the paint, sealant and seals left in them are the limit. */
-  ironHousing: { temperature: zeroC + 120, source: 'common-practice' },
+  ironHousing: { temperature: celsius(120), source: 'common-practice' },
 } as const;
 
+/** Less than a shop's thermometer shows, and more than 250 °F loses on its way through kelvins [K]. */
+export const ceilingSlack = 0.05;
+
+/** A part this little over the room is not worth warming: half a degree, our choice [K]. */
+export const worthWarming = 0.5;
+
 export interface Ceiling {
+  /** [K] */
   readonly temperature: number;
   readonly source: string;
 }
@@ -26,18 +35,30 @@ export function housingCeiling(material: MaterialKey): Ceiling {
   return materialOf(material).light ? ceilings.lightHousing : ceilings.ironHousing;
 }
 
-/** Highest temperature of a bearing [K]: 80 °C sealed or greased, 121 °C open. */
+/** Highest temperature of a bearing [K]: 80 °C sealed or greased, 250 °F (121.1 °C) open. */
 export function ringCeiling(sealed: boolean): Ceiling {
   return sealed ? ceilings.sealedRing : ceilings.openRing;
+}
+
+/**
+ * Whether a temperature is past a ceiling, by more than a thermometer shows: t > ceiling + 0.05 K.
+ * @param temperature [K] @param ceiling of the part
+ * Example: 212 °F for a light housing -> false; 100.1 °C -> true. Source: arithmetic.
+ */
+export function isPast(temperature: number, { temperature: most }: Ceiling): boolean {
+  return isOver(temperature, most + ceilingSlack);
 }
 
 /** A temperature past the ceiling is named as a need, not as a thing to do. */
 export function warmLabel(part: 'housing' | 'ring', needed: number, ceiling: Ceiling): string {
   const name = part === 'housing' ? 'housing' : 'bearing';
-  return needed > ceiling.temperature ? `Warmth alone would take the ${name} to` : `Warm the ${name} to`;
+  return isPast(needed, ceiling) ? `Warmth alone would take the ${name} to` : `Warm the ${name} to`;
 }
 
-/** Whether the temperature needed is allowed, and what to do when not. */
+/**
+ * Whether the temperature needed is allowed, and what to do when not.
+ * @param part which part is warmed @param needed [K] @param room [K] @param ceiling of the part @param sealed sealed or greased bearing
+ */
 export function ceilingVerdict(
   part: 'housing' | 'ring',
   needed: number,
@@ -53,8 +74,8 @@ export function ceilingVerdict(
     data: { needed, ceiling: ceiling.temperature },
     source: ceiling.source,
   } as const;
-  if (needed <= room + 0.5) return { ...base, code: 'warm-not-needed', level: 'good' };
-  if (needed <= ceiling.temperature)
+  if (!isOver(needed, room + worthWarming)) return { ...base, code: 'warm-not-needed', level: 'good' };
+  if (!isPast(needed, ceiling))
     return { ...base, code: part === 'housing' ? 'warm-housing-ok' : 'warm-ring-ok', level: 'good' };
   if (part === 'housing') return { ...base, code: 'warm-housing-over', level: 'stop' };
   return { ...base, code: sealed ? 'warm-sealed-over' : 'warm-ring-over', level: 'stop' };

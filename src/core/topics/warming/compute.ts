@@ -2,7 +2,17 @@ import { step, type WorkingStep } from '../../contract/formula.ts';
 import type { InputsOf } from '../../contract/field.ts';
 import { refuse, type Caution, type Result, type Value } from '../../contract/result.ts';
 import { guarded } from '../../contract/guarded.ts';
-import { ceilingVerdict, housingCeiling, ringCeiling, warmLabel, type Ceiling } from './ceilings.ts';
+import { fromUnit } from '../../quantity/index.ts';
+import { isOver, isUnder } from '../../thresholds/index.ts';
+import {
+  ceilingVerdict,
+  housingCeiling,
+  isPast,
+  ringCeiling,
+  warmLabel,
+  worthWarming,
+  type Ceiling,
+} from './ceilings.ts';
 import { growth, housingMaterials, materialOf, temperatureChange } from '../../materials/index.ts';
 import { fields } from './fields.ts';
 import { dropNeeded, gapAtHeat, riseNeeded, riseWithCold, shrinkOfInner } from './formulas.ts';
@@ -12,15 +22,21 @@ type WarmInputs = InputsOf<typeof fields>;
 
 const degrees = ['°C', '°F'] as const;
 const micro = ['µm', 'thou'] as const;
-const freezer = 273.15 - 18;
-const dryIce = 273.15 - 78;
-/** Colder than anything a shop could use: not worth a figure. */
+/** What a household freezer holds and what dry ice gives [K]; common practice. */
+const freezer = fromUnit(-18, '°C');
+const dryIce = fromUnit(-78, '°C');
+/** Colder than anything a shop could use: not worth a figure [K]. */
 const liquidNitrogen = 77;
+/** A thousandth of a micrometer: less than any gap anybody asks for [m]. */
+const hair = 1e-9;
+/** Metal hotter than this hurts to hold, metal colder than this sticks to the skin [K]; common practice, no source. */
+const hotToHold = fromUnit(45, '°C');
+const coldToHold = fromUnit(-10, '°C');
 
 export const compute = guarded(fields, (inputs): Result => {
   const { part, diameter: d, interference: I, gap: c, room, cold, sealed } = inputs;
-  if (cold > room) return refuse('cold', 'room-too-hot', { cold, room });
-  if (inputs.heatTo !== undefined && inputs.heatTo < room)
+  if (isOver(cold, room)) return refuse('cold', 'room-too-hot', { cold, room });
+  if (inputs.heatTo !== undefined && isUnder(inputs.heatTo, room))
     return refuse('heatTo', 'heat-below-room', { hot: inputs.heatTo, room });
   const outer = materialOf(part === 'housing' ? (inputs.housingMaterial ?? 'aluminium-die-cast') : 'bearing-steel');
   const inner = materialOf(part === 'housing' ? 'bearing-steel' : (inputs.shaftMaterial ?? 'carbon-steel'));
@@ -33,16 +49,18 @@ export const compute = guarded(fields, (inputs): Result => {
   const riseBoth = temperatureChange(d, I - shrink, c, outer.alpha);
   const hot = inputs.heatTo ?? room + rise;
   const gapThere = growth(d, outer.alpha, hot - room) - I;
-  const working: WorkingStep[] = [];
-  if (I + c > 0) {
-    working.push(
-      step(riseNeeded, { I, c, alpha_o: outer.alpha, d }, rise),
-      step(dropNeeded, { I, c, alpha_i: inner.alpha, d }, drop),
-    );
-    working.push(step(shrinkOfInner, { alpha_i: inner.alpha, d, dT_i: room - cold }, shrink));
-    if (I + c > shrink) working.push(step(riseWithCold, { I, c, u_i: shrink, alpha_o: outer.alpha, d }, riseBoth));
-  }
-  working.push(step(gapAtHeat, { alpha_o: outer.alpha, d, dT_h: hot - room, I }, gapThere));
+  const open = openTimeValues({ wall: inputs.wall, material: outer, diameter: d, interference: I, rise: hot - room });
+  const needed: WorkingStep[] = [
+    step(riseNeeded, { I, c, alpha_o: outer.alpha, d }, rise),
+    step(dropNeeded, { I, c, alpha_i: inner.alpha, d }, drop),
+    step(shrinkOfInner, { alpha_i: inner.alpha, d, dT_i: room - cold }, shrink),
+    ...(I + c > shrink ? [step(riseWithCold, { I, c, u_i: shrink, alpha_o: outer.alpha, d }, riseBoth)] : []),
+  ];
+  const working: WorkingStep[] = [
+    ...(I + c > 0 ? needed : []),
+    step(gapAtHeat, { alpha_o: outer.alpha, d, dT_h: hot - room, I }, gapThere),
+    ...open.steps,
+  ];
 
   const values: Value[] = [
     ceilingVerdict(part, room + rise, room, ceiling, sealed),
@@ -66,9 +84,9 @@ export const compute = guarded(fields, (inputs): Result => {
     },
     ...coldValues(inputs, room - drop, room + riseBoth, cold, ceiling),
     { kind: 'quantity', key: 'gapThere', label: 'Gap at the temperature warmed to', value: gapThere, units: micro },
-    ...heatToVerdict(inputs.heatTo, ceiling, gapThere < c - 1e-9),
-    ...openTimeValues({ wall: inputs.wall, material: outer, diameter: d, interference: I, rise: hot - room }, working),
-    ...(rise > 0.5
+    ...heatToVerdict(inputs.heatTo, ceiling, isUnder(gapThere + hair, c)),
+    ...open.values,
+    ...(isOver(rise, worthWarming)
       ? [
           {
             kind: 'verdict',
@@ -86,14 +104,14 @@ export const compute = guarded(fields, (inputs): Result => {
     ok: true,
     values,
     working,
-    cautions: cautionsFor(inputs, Math.max(hot, room + rise), room - drop, rise > 0.5),
+    cautions: cautionsFor(inputs, Math.max(hot, room + rise), room - drop, isOver(rise, worthWarming)),
   };
 });
 
 /** The reader's own temperature: too hot for the part, or not hot enough to open the fit. */
 function heatToVerdict(heatTo: number | undefined, ceiling: Ceiling, short: boolean): Value[] {
   const base = { kind: 'verdict', key: 'heatTo', label: 'Temperature you mean to use' } as const;
-  if (heatTo !== undefined && heatTo > ceiling.temperature)
+  if (heatTo !== undefined && isPast(heatTo, ceiling))
     return [
       {
         ...base,
@@ -103,7 +121,7 @@ function heatToVerdict(heatTo: number | undefined, ceiling: Ceiling, short: bool
         source: ceiling.source,
       },
     ];
-  return short ? [{ ...base, code: 'heat-to-short', level: 'caution' }] : [];
+  return short && heatTo !== undefined ? [{ ...base, code: 'heat-to-short', level: 'caution' }] : [];
 }
 
 function coldValues(
@@ -115,18 +133,17 @@ function coldValues(
 ): Value[] {
   const inner = part === 'housing' ? 'bearing' : 'shaft';
   const sealedInner = part === 'housing' && sealed;
-  if (alone >= room)
+  if (!isUnder(alone, room))
     return [{ kind: 'verdict', key: 'coldVerdict', label: 'Chilling alone', code: 'cool-not-needed', level: 'good' }];
-  const code =
-    alone >= cold && alone >= freezer
-      ? 'cool-freezer'
-      : sealedInner
-        ? 'cool-sealed'
-        : alone >= dryIce
-          ? 'cool-dry-ice'
-          : 'cool-not-enough';
+  const code = !isUnder(alone, Math.max(cold, freezer))
+    ? 'cool-freezer'
+    : sealedInner
+      ? 'cool-sealed'
+      : !isUnder(alone, dryIce)
+        ? 'cool-dry-ice'
+        : 'cool-not-enough';
   return [
-    ...(alone > liquidNitrogen
+    ...(isOver(alone, liquidNitrogen)
       ? [
           {
             kind: 'quantity',
@@ -147,7 +164,7 @@ function coldValues(
     {
       kind: 'quantity',
       key: 'both',
-      label: `With the ${inner} chilled as well, ${both > ceiling.temperature ? 'it would still take' : 'warm to'}`,
+      label: `With the ${inner} chilled as well, ${isPast(both, ceiling) ? 'it would still take' : 'warm to'}`,
       value: both,
       units: degrees,
     },
@@ -185,8 +202,8 @@ function cautionsFor({ part, housingMaterial }: WarmInputs, hot: number, chilled
     ...(part === 'housing' && housingMaterial === 'magnesium'
       ? [{ hazard: 'magnesium', level: 'warning' } as const]
       : []),
-    { hazard: 'heating-housings', level: 'warning' },
-    ...(hot > 273.15 + 45 ? [{ hazard: 'hot-parts', level: 'caution' } as const] : []),
-    ...(chilled < 273.15 - 10 ? [{ hazard: 'cold-parts', level: 'warning' } as const] : []),
+    { hazard: part === 'housing' ? 'heating-housings' : 'heating-bearings', level: 'warning' },
+    ...(isOver(hot, hotToHold) ? [{ hazard: 'hot-parts', level: 'caution' } as const] : []),
+    ...(isUnder(chilled, coldToHold) ? [{ hazard: 'cold-parts', level: 'warning' } as const] : []),
   ];
 }

@@ -50,9 +50,16 @@ export const fields = defineFields([
     default: 'carbon-steel',
     options: shaftMaterials,
     more: true,
+    usual: 'shafts are steel; the kinds differ little',
     when: { field: 'part', is: ['ring'] },
   },
-  { key: 'sealed', label: 'Sealed or greased bearing', kind: 'yes-no', default: true },
+  {
+    key: 'sealed',
+    label: 'Sealed or greased bearing',
+    kind: 'yes-no',
+    default: true,
+    usual: 'the lower ceiling, on the safe side',
+  },
   {
     key: 'room',
     label: 'Room temperature',
@@ -62,6 +69,7 @@ export const fields = defineFields([
     default: 20,
     min: -20,
     max: 50,
+    usual: 'a workshop in work clothes',
   },
   {
     key: 'gap',
@@ -74,6 +82,7 @@ export const fields = defineFields([
     max: 200,
     more: true,
     limitFrom: 'common-practice',
+    usual: 'common practice for a part that drops in by hand',
     help: 'Allows for reading errors and for what is lost on the way over.',
   },
   {
@@ -86,6 +95,7 @@ export const fields = defineFields([
     min: -80,
     max: 40,
     more: true,
+    usual: 'a household freezer',
     help: 'For doing both: bearing or shaft from the freezer.',
   },
   {
@@ -110,6 +120,7 @@ export const fields = defineFields([
     min: 1,
     max: 100,
     more: true,
+    usual: 'about the wall of a cast bearing boss; it only sets the time',
     help: 'For the time it stays open.',
   },
 ]);

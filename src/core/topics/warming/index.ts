@@ -1,11 +1,22 @@
 /** Warming: how hot to make a housing or a bearing so that it drops in, and how long that lasts. */
+import type { Carry } from '../../contract/carry.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
 export { compute } from './compute.ts';
 export { blocks } from './blocks.ts';
 export { ceilingWords, words } from './words.ts';
-export { ceilings, ceilingVerdict, housingCeiling, ringCeiling, type Ceiling, warmLabel } from './ceilings.ts';
+export {
+  ceilings,
+  ceilingSlack,
+  ceilingVerdict,
+  housingCeiling,
+  isPast,
+  ringCeiling,
+  type Ceiling,
+  warmLabel,
+  worthWarming,
+} from './ceilings.ts';
 export { airCooling, coolingTime } from './cooling-time.ts';
 
 export const title = 'Warming a housing or a bearing';
@@ -24,7 +35,28 @@ export const sources = [
   'housing-heating',
   'common-practice',
 ];
-export const hazards = ['heating-housings', 'magnesium', 'hot-parts', 'cold-parts'];
+export const hazards = ['heating-housings', 'heating-bearings', 'magnesium', 'hot-parts', 'cold-parts'];
+const fit = ['part', 'diameter', 'interference', 'housingMaterial', 'shaftMaterial', 'room', 'gap'] as const;
+export const decides = {
+  warmVerdict: [...fit, 'sealed'],
+  coldVerdict: [...fit, 'cold', 'sealed'],
+  heatTo: [...fit, 'sealed', 'heatTo'],
+  openVerdict: [...fit, 'heatTo', 'wall'],
+  measuring: fit,
+};
+export const carries: readonly Carry[] = [
+  {
+    to: 'press-fit',
+    what: 'the seat, to press it where warming is not enough',
+    when: { field: 'part', is: ['housing'] },
+    with: {
+      diameter: { field: 'diameter' },
+      most: { field: 'interference' },
+      hub: { field: 'housingMaterial' },
+      shaft: { is: 'bearing-steel' },
+    },
+  },
+];
 export const example = {
   part: 'housing',
   diameter: '52 mm',

@@ -1,5 +1,6 @@
 import { step, type WorkingStep } from '../../contract/formula.ts';
 import type { Value } from '../../contract/result.ts';
+import { isOver, isUnder } from '../../thresholds/index.ts';
 import { airCooling, coolingTime } from './cooling-time.ts';
 import { closingRise, openTime } from './formulas.ts';
 import type { Material } from '../../materials/index.ts';
@@ -16,25 +17,31 @@ export interface Waiting {
 /** A hundredth of a micrometre: a fit that slight never closes on anybody. */
 const hair = 1e-8;
 
+/** Under a minute nobody walks over, aligns and seats a part in peace: our choice [s]. */
+const shortTime = 60;
+
+export interface OpenTime {
+  readonly values: readonly Value[];
+  readonly steps: readonly WorkingStep[];
+}
+
 /** Time from taking the part out until its gap is gone. Nothing to say when it never closes or never opens. */
-export function openTimeValues(
-  { wall, material, diameter, interference, rise }: Waiting,
-  working: WorkingStep[],
-): Value[] {
+export function openTimeValues({ wall, material, diameter, interference, rise }: Waiting): OpenTime {
   const closed = interference / (material.alpha * diameter);
-  if (interference < hair || rise <= closed) return [];
+  if (isUnder(interference, hair) || !isOver(rise, closed)) return { values: [], steps: [] };
   const at = (transfer: number) => coolingTime(wall, material.density, material.heat, transfer, rise, closed);
   const time = at(airCooling.usual);
-  working.push(
+  const steps = [
     step(closingRise, { I: interference, alpha_o: material.alpha, d: diameter }, closed),
     step(
       openTime,
       { rho: material.density, c_p: material.heat, w: wall, h: airCooling.usual, dT_h: rise, dT_z: closed },
       time,
     ),
-  );
+  ];
   const low = at(airCooling.high);
-  return [
+  const short = isUnder(low, shortTime);
+  const values: Value[] = [
     {
       kind: 'quantity',
       key: 'openTime',
@@ -43,15 +50,16 @@ export function openTimeValues(
       low,
       high: at(airCooling.low),
       units: ['min', 'min'],
-      decimals: [1, 1],
+      figures: 2,
       note: 'An estimate: one temperature throughout, nothing cold touching it.',
     },
     {
       kind: 'verdict',
       key: 'openVerdict',
       label: 'Time to fit it',
-      code: low < 60 ? 'open-time-short' : 'open-time-fair',
-      level: low < 60 ? 'caution' : 'note',
+      code: short ? 'open-time-short' : 'open-time-fair',
+      level: short ? 'caution' : 'note',
     },
   ];
+  return { values, steps };
 }
