@@ -41,9 +41,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const ringName = shaft ? 'bearing bore' : 'outer ring';
   const fit = valueOf(answer, 'interference', 'quantity');
   const warm = answer.values.find((v) => v.key === 'warmInterference');
-  // The value is for the zone; a seat that was measured loses just as much.
-  const lost =
-    warm?.kind === 'quantity' ? (ring.upper + ring.lower - seat.upper - seat.lower) / 2 - warm.value : undefined;
+  const lost = warm?.kind === 'quantity' ? fit.value - warm.value : undefined;
   const steps = niceSteps(toUnit(low, unit), toUnit(high, unit), 5);
   const description = `From ${formatIn(size, pick(['mm', 'in'], reader.system))}: ${seatName} ${zone} ${signed(seat.lower)} to ${signed(seat.upper)}, ${ringName} ${signed(ring.lower)} to ${signed(ring.upper)} ${unit}.${marks.length > 0 ? ` Seat measured at ${signed(marks[1] ?? 0)} ${unit}.` : ''} Interference ${signed(fit.low ?? fit.value)} to ${signed(fit.high ?? fit.value)}, mean ${signed(fit.value)} ${unit}.${lost === undefined ? '' : ` Warm in use ${signed((fit.low ?? fit.value) - lost)} to ${signed((fit.high ?? fit.value) - lost)} ${unit}.`}`;
 

@@ -2,8 +2,7 @@ import { block } from '../../contract/block.ts';
 import { defineFields } from '../../contract/field.ts';
 import { whyRefused, zonePattern } from '../limits-fits/index.ts';
 import { recommend } from './recommend.ts';
-import { isFor, ringFit } from './ring-fit.ts';
-import { measuredInterference, seatForm } from './readings.ts';
+import { isFor, measuredInterference, ringFit, seatForm } from './seat.ts';
 
 const mm = ['mm', 'in'] as const;
 const micro = ['µm', 'thou'] as const;

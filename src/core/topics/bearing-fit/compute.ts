@@ -1,30 +1,44 @@
-import { step, type WorkingStep } from '../../contract/formula.ts';
-import { explainLimits, whyRefused, type Fit } from '../limits-fits/index.ts';
-import { refuse, type Caution, type Refusal, type Result, type Value } from '../../contract/result.ts';
 import { guarded } from '../../contract/guarded.ts';
-import { adviceValues } from './advice-values.ts';
+import { step, type WorkingStep } from '../../contract/formula.ts';
+import { refuse, type Caution, type Refusal, type Result, type Value } from '../../contract/result.ts';
+import { explainLimits, halfFor, kindOfFit, whyRefused, type Fit } from '../limits-fits/index.ts';
+import { adviceValues, nothing, warmHousing, warmToFit } from './advice.ts';
 import { fields, type FitInputs } from './fields.ts';
 import { housingLeast, housingMost, measuredHousing, measuredShaft, shaftLeast, shaftMost } from './formulas.ts';
-import { farReadings, measuredInterference, seatForm, type SeatForm } from './readings.ts';
-import { isFor, ringFit, type RingFit } from './ring-fit.ts';
-import { limitValues, readingValues, seatTable } from './values.ts';
-import { choiceVerdict, fitVerdict, seatVerdicts } from './verdicts.ts';
-import { warmValues } from './warm-values.ts';
+import { judgeSeat, type Measured } from './judge.ts';
+import { recommend } from './recommend.ts';
+import { farReadings, isFor, measuredInterference, ringFit, seatForm, type RingFit, type Seat } from './seat.ts';
+import {
+  choiceVerdict,
+  fitVerdict,
+  limitValues,
+  readingValues,
+  seatTable,
+  seatVerdicts,
+  type JudgedSeat,
+} from './values.ts';
 
 export const compute = guarded(fields, (inputs): Result => {
-  const { seat, size, zone, ringClass } = inputs;
-  const refused = refusal(inputs);
+  const { seat, size, ringClass, turning, load, slides } = inputs;
+  const advice = recommend({ seat, size, turning, load, slides, housing: inputs.housing ?? 'solid' });
+  const given = inputs.zone === undefined ? undefined : halfFor(inputs.zone, seat === 'housing');
+  const name = given ?? advice.zone;
+  const refused = refusal(inputs, name);
   if (refused) return refused;
-  const made = ringFit(seat, size, zone, ringClass);
-  const explained = explainLimits(size, zone);
+  const made = ringFit(seat, size, name, ringClass);
+  const explained = explainLimits(size, name);
   if (!made || !explained) return refuse('size', 'ring-outside-table', { got: size });
+  const zone = explained.zone.name;
+  const advised = ringFit(seat, size, advice.zone, ringClass);
 
-  const working: WorkingStep[] = limitWorking(seat, made);
-  const measured = inputs.basis === 'readings' ? measure(inputs, made, explained.tolerance, working) : undefined;
+  const measured = inputs.basis === 'readings' ? measure(inputs, made) : undefined;
+  const judged = measured && judge(measured, inputs, zone, made, advised && { zone: advice.zone, made: advised });
   const fit = measured?.fit ?? made.fit;
-  const advice = adviceValues(inputs, working);
+  const inUse = warmHousing(inputs, fit, advised?.fit);
+  // No word on how to fit a ring on a seat that is not to be used as it is.
+  const warm = judged?.judged.accepted === false ? nothing : warmToFit(inputs, fit);
   const values: Value[] = [
-    ...(measured?.values ?? []),
+    ...(measured && judged ? [...seatVerdicts(judged), ...readingValues(measured.form)] : []),
     {
       kind: 'quantity',
       key: 'interference',
@@ -36,17 +50,24 @@ export const compute = guarded(fields, (inputs): Result => {
       main: true,
       note: 'Below zero is clearance.',
     },
-    fitVerdict(made.fit),
-    ...choiceVerdict(made.fit, advice.fit, explained.zone.name, advice.zone),
-    ...warmValues(inputs, fit, working),
-    ...advice.values,
-    ...limitValues(size, explained.zone.name, made),
+    fitVerdict(fit, measured !== undefined),
+    ...(given !== undefined && advised ? [choiceVerdict(made.fit, advised.fit, zone, advice.zone)] : []),
+    ...warm.values,
+    ...adviceValues(inputs, advice),
+    ...inUse.values,
+    ...limitValues(size, zone, made),
     seatTable(seat, size, ringClass),
   ];
-  return { ok: true, values, working, cautions: cautionsFor(inputs, fit) };
+  const working = [
+    ...limitWorking(seat, made),
+    ...(measured ? [measuredStep(measured)] : []),
+    ...inUse.steps,
+    ...warm.steps,
+  ];
+  return { ok: true, values, working, cautions: warm === nothing ? [] : cautionsFor(inputs, fit) };
 });
 
-function refusal({ seat, size, zone, readings, ring }: FitInputs): Refusal | undefined {
+function refusal({ seat, size, readings, ring }: FitInputs, zone: string): Refusal | undefined {
   const problem = whyRefused(size, zone, { size: 'size', zone: 'zone' });
   if (problem) return { ok: false, problems: [problem] };
   if (!isFor(seat, zone)) return refuse('zone', seat === 'shaft' ? 'zone-of-a-hole' : 'zone-of-a-shaft', { got: zone });
@@ -54,7 +75,7 @@ function refusal({ seat, size, zone, readings, ring }: FitInputs): Refusal | und
   return far.length > 0 ? { ok: false, problems: far } : undefined;
 }
 
-function limitWorking(seat: 'shaft' | 'housing', { seat: s, ring, fit }: RingFit): WorkingStep[] {
+function limitWorking(seat: Seat, { seat: s, ring, fit }: RingFit): WorkingStep[] {
   return seat === 'shaft'
     ? [
         step(shaftMost, { es: s.upper, t_l: ring.lower }, fit.most),
@@ -66,37 +87,55 @@ function limitWorking(seat: 'shaft' | 'housing', { seat: s, ring, fit }: RingFit
       ];
 }
 
+/** The seat as read; the ring as read, or anywhere within its class. */
 function measure(
-  { seat, size, readings, ring, material }: FitInputs,
+  { seat, size, readings, ring, gauge }: FitInputs,
   made: RingFit,
-  tolerance: number,
-  working: WorkingStep[],
-): { fit: Fit; values: Value[]; form: SeatForm } {
+): Measured & { readonly middle: number } {
   const form = seatForm(readings ?? []);
   const span =
     ring === undefined
       ? { smallest: size + made.ring.lower, largest: size + made.ring.upper }
       : { smallest: ring, largest: ring };
-  const fit = measuredInterference(seat, form, span);
-  const middle = (span.smallest + span.largest) / 2;
-  working.push(step(seat === 'shaft' ? measuredShaft : measuredHousing, { d_s: form.mean, d_r: middle }, fit.mean));
-  const verdicts = seatVerdicts({
+  return {
     seat,
-    material,
+    size,
     form,
-    measured: fit,
-    wanted: made.fit,
-    tolerance,
-    ringSpread: span.largest - span.smallest,
-  });
-  return { fit, form, values: [...verdicts, ...readingValues(form)] };
+    fit: measuredInterference(seat, form, span),
+    ringKnown: ring !== undefined,
+    gauge: gauge ?? 0,
+    middle: (span.smallest + span.largest) / 2,
+  };
+}
+
+function measuredStep({ seat, form, fit, middle }: ReturnType<typeof measure>): WorkingStep {
+  return step(seat === 'shaft' ? measuredShaft : measuredHousing, { d_s: form.mean, d_r: middle }, fit.mean);
+}
+
+/** The readings against the zone given, and against the table's where that is another one. */
+function judge(
+  measured: Measured,
+  { material }: FitInputs,
+  zone: string,
+  made: RingFit,
+  advised: { readonly zone: string; readonly made: RingFit } | undefined,
+): JudgedSeat {
+  return {
+    measured,
+    material,
+    zone,
+    tolerance: made.seat.upper - made.seat.lower,
+    judged: judgeSeat(measured, made),
+    other:
+      advised && advised.zone !== zone ? { zone: advised.zone, judged: judgeSeat(measured, advised.made) } : undefined,
+  };
 }
 
 function cautionsFor({ seat, material }: FitInputs, fit: Fit): Caution[] {
-  if (fit.most <= 0) return [];
+  if (kindOfFit(fit) === 'clearance') return [];
   return [
     ...(seat === 'housing' && material === 'magnesium' ? [{ hazard: 'magnesium', level: 'warning' } as const] : []),
-    { hazard: 'heating-housings', level: 'warning' },
+    { hazard: seat === 'housing' ? 'heating-housings' : 'heating-bearings', level: 'warning' },
     { hazard: 'press-force', level: 'warning' },
     { hazard: 'hot-parts', level: 'caution' },
   ];

@@ -33,10 +33,11 @@ export const fields = defineFields([
   },
   {
     key: 'zone',
-    label: 'Tolerance zone of the seat',
+    label: 'Tolerance zone, where the drawing names one',
     kind: 'text',
     ...zonePattern,
-    help: 'Small letter for a shaft (k5), capital for a housing (N7). From the drawing, or from the advice below.',
+    optional: true,
+    help: 'Small letter for a shaft (k5), capital for a housing (N7). Left empty, the zone the table recommends for the load holds.',
   },
   {
     key: 'ringClass',
@@ -48,6 +49,7 @@ export const fields = defineFields([
       { value: 'P6', label: 'P6' },
       { value: 'P5', label: 'P5' },
     ],
+    usual: 'a bearing with no class marked is Normal',
   },
   {
     key: 'basis',
@@ -70,6 +72,21 @@ export const fields = defineFields([
     columns: defineFields([reading('across', 'Across'), reading('quarter', 'A quarter turn round')]),
   },
   {
+    key: 'gauge',
+    label: 'Your gauge reads to within',
+    kind: 'quantity',
+    dimension: 'length',
+    units: micro,
+    default: 3,
+    min: 0,
+    max: 50,
+    more: true,
+    when: { field: 'basis', is: ['readings'] },
+    limitFrom: 'common-practice',
+    usual: 'a micrometer or bore gauge set at the bench repeats to 2 to 5 µm',
+    help: 'Measure one clean seat five times, taking the gauge off each time: half the spread, and what the setting piece may be out.',
+  },
+  {
     ...reading('ring', 'Bearing ring, measured'),
     optional: true,
     more: true,
@@ -89,6 +106,7 @@ export const fields = defineFields([
     label: 'Sealed or greased bearing',
     kind: 'yes-no',
     default: true,
+    usual: 'the lower ceiling, on the safe side',
     when: { field: 'seat', is: ['shaft'] },
   },
   {
@@ -114,6 +132,7 @@ export const fields = defineFields([
       { value: 'normal', label: 'Normal, to 15 %' },
       { value: 'heavy', label: 'Heavy or shock' },
     ],
+    usual: 'belt drives load their bearings so; shocks are the exception',
     limitFrom: 'abma-7; the 15 % from memory',
   },
   {
@@ -123,6 +142,7 @@ export const fields = defineFields([
     default: 'solid',
     group: loads,
     when: { field: 'seat', is: ['housing'] },
+    usual: 'most bearing seats are bored in one piece',
     options: [
       { value: 'solid', label: 'One piece' },
       { value: 'split', label: 'Split through the bore' },
@@ -130,7 +150,15 @@ export const fields = defineFields([
       { value: 'hot-shaft', label: 'Heat comes in through the shaft' },
     ],
   },
-  { key: 'slides', label: 'Ring must slide along its seat', kind: 'yes-no', default: false, group: loads, more: true },
+  {
+    key: 'slides',
+    label: 'Ring must slide along its seat',
+    kind: 'yes-no',
+    default: false,
+    group: loads,
+    more: true,
+    usual: 'a shoulder, a plate or a snap ring holds most rings in place',
+  },
   {
     key: 'room',
     label: 'Room temperature',
@@ -141,6 +169,7 @@ export const fields = defineFields([
     min: -20,
     max: 50,
     more: true,
+    usual: 'a workshop in work clothes',
   },
   {
     key: 'gap',
@@ -153,6 +182,7 @@ export const fields = defineFields([
     max: 200,
     more: true,
     limitFrom: 'common-practice',
+    usual: 'common practice for a part that drops in by hand',
   },
   {
     key: 'runningRise',
@@ -164,6 +194,7 @@ export const fields = defineFields([
     min: 0,
     max: 150,
     more: true,
+    usual: 'common practice for an air-cooled saw, no source',
     when: { field: 'seat', is: ['housing'] },
   },
 ]);

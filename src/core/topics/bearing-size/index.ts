@@ -4,7 +4,7 @@ import * as all from './formulas.ts';
 export { fields } from './fields.ts';
 export { compute } from './compute.ts';
 export { blocks } from './blocks.ts';
-export { words } from './words.ts';
+export { ringOutsideTable, words } from './words.ts';
 export { bearingOf, bearings, matches, nearest, type Bearing, type Match } from './find.ts';
 export { clearanceLimits, ringLimits, type ClearanceLimits, type RingLimits, type RingSide } from './ring.ts';
 export { groups, type Group } from './tables/clearance.ts';

@@ -1,6 +1,10 @@
-import type { Words } from '../../contract/words.ts';
+import type { Sentence, Words } from '../../contract/words.ts';
 
 const mm = ['mm', 'in'] as const;
+
+/** Shared with `bearing-fit`, which looks up the same rings. */
+export const ringOutsideTable: Sentence = (data, say) =>
+  `The table held here does not reach ${say.quantity(Number(data['got']), mm)}.`;
 
 export const words: Words = {
   verdicts: {
@@ -18,6 +22,6 @@ export const words: Words = {
       `No bearing "${data['got']}" is held here. Series 618, 619, 60, 62 and 63 with bore codes 00 to 20 are, like 6205. Leave off letters and what follows them: those are each maker's own.`,
     'bore-too-large': (data, say) =>
       `The bore (${say.quantity(Number(data['bore']), mm)}) must be smaller than the outside diameter (${say.quantity(Number(data['outside']), mm)}).`,
-    'ring-outside-table': (data, say) => `The table held here does not reach ${say.quantity(Number(data['got']), mm)}.`,
+    'ring-outside-table': ringOutsideTable,
   },
 };

@@ -8,12 +8,18 @@ import { leastInterference, mostInterference } from './formulas.ts';
 import { explainLimits, limitsAt, roundedHalf, type Explained, type Limits } from './limits.ts';
 import { whyRefused } from './refusal.ts';
 import { sizeWorking, zoneWorking } from './working.ts';
+import { zonePair } from './zone.ts';
 
 const micro = ['µm', 'thou'] as const;
 const full = ['mm', 'in'] as const;
 const fine = [4, 5] as const;
 
-export const compute = guarded(fields, ({ size, zone, mate, halves }): Result => {
+export const compute = guarded(fields, (inputs): Result => {
+  const { size, halves } = inputs;
+  // A whole fit typed into the first box fills both, as long as the other is empty.
+  const both = inputs.mate === undefined ? zonePair(inputs.zone) : undefined;
+  const zone = both?.hole ?? inputs.zone;
+  const mate = both?.shaft ?? inputs.mate;
   const refused =
     whyRefused(size, zone, { size: 'size', zone: 'zone' }) ??
     (mate ? whyRefused(size, mate, { size: 'size', zone: 'mate' }) : undefined);
@@ -21,16 +27,16 @@ export const compute = guarded(fields, ({ size, zone, mate, halves }): Result =>
   const one = explained(size, zone, halves);
   const other = mate ? explained(size, mate, halves) : undefined;
   if (!one) return refuse('zone', 'not-a-zone', { got: zone });
-  if (other && other.zone.hole === one.zone.hole)
+  if (other?.zone.hole === one.zone.hole)
     return refuse('mate', 'two-of-a-kind', { kind: one.zone.hole ? 'hole' : 'shaft' });
 
-  const working: WorkingStep[] = [...zoneWorking(one), ...sizeWorking(size, one.limits)];
-  const values: Value[] = [...limitValues(size, one)];
-  if (other) {
-    working.push(...zoneWorking(other));
-    values.push(...pairValues(one, other, working));
-  }
-  return { ok: true, values: [...values, seatTable(size, one.zone.hole)], working, cautions: [] };
+  const together = other ? pairOf(one, other) : undefined;
+  return {
+    ok: true,
+    values: [...limitValues(size, one), ...(together?.values ?? []), seatTable(size, one.zone.hole)],
+    working: [...zoneWorking(one), ...sizeWorking(size, one.limits), ...(together?.steps ?? [])],
+    cautions: [],
+  };
 });
 
 function explained(size: number, name: string, halves: string): Explained | undefined {
@@ -91,14 +97,16 @@ function limitValues(size: number, { zone, limits: { upper, lower }, tolerance, 
   ];
 }
 
-function pairValues(one: Explained, other: Explained, working: WorkingStep[]): Value[] {
+/** What the two parts make together, and how it was worked out. */
+function pairOf(one: Explained, other: Explained): { readonly values: Value[]; readonly steps: WorkingStep[] } {
   const [hole, shaft] = one.zone.hole ? [one, other] : [other, one];
   const fit = fitOf(hole.limits, shaft.limits);
-  working.push(
+  const steps = [
+    ...zoneWorking(other),
     step(mostInterference, { es: shaft.limits.upper, EI: hole.limits.lower }, fit.most),
     step(leastInterference, { ei: shaft.limits.lower, ES: hole.limits.upper }, fit.least),
-  );
-  return [
+  ];
+  const values: Value[] = [
     fitVerdict(fit),
     { kind: 'text', key: 'fitName', label: 'Fit', value: `${hole.zone.name}/${shaft.zone.name}` },
     {
@@ -114,6 +122,7 @@ function pairValues(one: Explained, other: Explained, working: WorkingStep[]): V
     },
     ...mateLimits(other.limits),
   ];
+  return { values, steps };
 }
 
 function mateLimits({ upper, lower }: Limits): Value[] {

@@ -1,10 +1,13 @@
 import { defineFields } from '../../contract/field.ts';
 
-/** A zone's name: letters and a grade. Whether the standard defines it is looked up, not matched. */
+/**
+ * A zone's name: letters and a grade; a whole fit such as H7/k6 is let through, to be taken apart or refused in words.
+ * Whether the standard defines it is looked up, not matched.
+ */
 export const zonePattern = {
-  pattern: '[A-Za-z]{1,2}\\s*\\d{1,2}',
+  pattern: '[A-Za-z]{1,2}\\s*\\d{1,2}(?:\\s*/\\s*[A-Za-z]{1,2}\\s*\\d{1,2})?',
   patternSays: 'letters and a grade, like H7 for a hole or k6 for a shaft',
-  maxLength: 8,
+  maxLength: 16,
 } as const;
 
 export const sizeField = {
@@ -25,7 +28,7 @@ export const fields = defineFields([
     label: 'Tolerance zone',
     kind: 'text',
     ...zonePattern,
-    help: 'Capital letter for a hole (H7), small letter for a shaft (k6).',
+    help: 'Capital letter for a hole (H7), small letter for a shaft (k6). A whole fit, like H7/k6, is read as hole and shaft.',
   },
   {
     key: 'mate',
@@ -40,6 +43,7 @@ export const fields = defineFields([
     label: 'Halves of js7 to js11',
     kind: 'choice',
     default: 'exact',
+    usual: 'the present standard',
     more: true,
     options: [
       { value: 'exact', label: 'As they come, like 10.5 µm' },

@@ -3,7 +3,7 @@ import type { Problem } from '../../contract/result.ts';
 import { limitsAt } from './limits.ts';
 import { endOfFirstRange, largestSize, stepIndex } from './steps.ts';
 import { grades } from './tables/it-grades.ts';
-import { letters, zoneName, zoneParts, type ZoneParts } from './zone.ts';
+import { letters, zoneName, zonePair, zoneParts, type ZoneParts } from './zone.ts';
 
 /**
  * @param size [m] @param name zone as typed @param fields keys of the fields they came from
@@ -15,6 +15,8 @@ export function whyRefused(
   fields: { readonly size: string; readonly zone: string },
 ): Problem | undefined {
   if (stepIndex(size) < 0) return { field: fields.size, code: 'size-outside', data: { got: size, max: largestSize } };
+  const both = zonePair(name);
+  if (both) return { field: fields.zone, code: 'zone-of-a-pair', data: { got: name, ...both } };
   const parts = zoneParts(name);
   if (!parts) return { field: fields.zone, code: 'not-a-zone', data: { got: name } };
   if (limitsAt(size, name)) return undefined;

@@ -24,16 +24,53 @@ export interface ZoneParts {
   readonly grade: string;
 }
 
+/** One zone: letters and a grade. */
+const one = '([A-Za-z]{1,2})\\s*(\\d{1,2})';
+const single = new RegExp(`^\\s*${one}\\s*$`);
+const pair = new RegExp(`^\\s*${one}\\s*/\\s*${one}\\s*$`);
+
 /**
  * Splits what was typed into letters and grade, whether or not the standard defines them.
  * The first letter decides between hole and shaft, so "Js7", as older books print it, is a hole.
+ * A grade with a nought before it ("H07") is read as it is meant; 01 and 0 are grades of their own.
  * @returns undefined when it is not letters followed by a number
  */
 export function zoneParts(typed: string): ZoneParts | undefined {
-  const found = /^\s*([A-Za-z]{1,2})\s*(\d{1,2})\s*$/.exec(typed);
-  const [, letter = '', grade = ''] = found ?? [];
+  const found = single.exec(typed);
+  return found ? partsOf(found[1], found[2]) : undefined;
+}
+
+function partsOf(letter = '', grade = ''): ZoneParts {
+  const first = letter.slice(0, 1);
+  return {
+    hole: first !== first.toLowerCase(),
+    letter: letter.toLowerCase(),
+    grade: grade.replace(/^0(?=[2-9])/, ''),
+  };
+}
+
+export interface ZonePair {
+  readonly hole: string;
+  readonly shaft: string;
+}
+
+/**
+ * Reads a whole fit: "H7/k6" -> hole H7, shaft k6, in either order.
+ * @returns undefined when it is not two zones with a stroke between, or both are of one kind
+ */
+export function zonePair(typed: string): ZonePair | undefined {
+  const found = pair.exec(typed);
   if (!found) return undefined;
-  return { hole: letter[0] !== letter[0]?.toLowerCase(), letter: letter.toLowerCase(), grade };
+  const [a, b] = [partsOf(found[1], found[2]), partsOf(found[3], found[4])];
+  if (a.hole === b.hole) return undefined;
+  const [hole, shaft] = a.hole ? [a, b] : [b, a];
+  return { hole: zoneName(true, hole.letter, hole.grade), shaft: zoneName(false, shaft.letter, shaft.grade) };
+}
+
+/** The zone of the hole or of the shaft out of a whole fit; anything else as it stands. Example: "H7/k6", hole -> H7. */
+export function halfFor(typed: string, hole: boolean): string {
+  const both = zonePair(typed);
+  return both ? (hole ? both.hole : both.shaft) : typed;
 }
 
 export function isLetter(text: string): text is Letter {
