@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readInputs } from '../../src/core/contract/read-inputs.ts';
 import { changeFigures, startFigures, unitsRead } from '../../src/islands/kit/state/figures.ts';
 import { linkQuery, readLink } from '../../src/islands/kit/state/link.ts';
-import { examplesFor } from '../published/examples.ts';
+import { examplesFor } from '../cases/examples.ts';
 import { calculators } from './calculators.ts';
 
 describe.each(calculators.map((c) => [c.name, c.topic] as const))('%s', (name, topic) => {

@@ -3,7 +3,7 @@ import { parseFragment, type DefaultTreeAdapterTypes } from 'parse5';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, it } from 'vitest';
 import { readInputs } from '../../src/core/contract/read-inputs.ts';
-import { examplesFor } from '../published/examples.ts';
+import { examplesFor } from '../cases/examples.ts';
 import { calculators } from './calculators.ts';
 import { pageFor, shop } from './page.ts';
 

@@ -7,7 +7,7 @@ import { readSum } from '../../../src/core/quantity/sum.ts';
 import { unitOf } from '../../../src/core/quantity/index.ts';
 import type { Formula, PutIn, WorkingStep } from '../../../src/core/contract/formula.ts';
 import type { RawInputs } from '../../../src/core/contract/field.ts';
-import { examplesFor } from '../../published/examples.ts';
+import { examplesFor } from '../../cases/examples.ts';
 
 const math = create(all ?? {});
 
