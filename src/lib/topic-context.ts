@@ -8,6 +8,7 @@ interface Named {
   readonly formulas: readonly { readonly id: string; readonly expression: string }[];
   readonly sources: readonly string[];
   readonly hazards: readonly string[];
+  readonly decides?: Readonly<Record<string, readonly string[]>>;
 }
 
 const made = new Map<string, Promise<Awaited<ReturnType<typeof make>>>>();
@@ -30,6 +31,7 @@ async function make(name: string, topic: Named) {
     hazards: Object.fromEntries(hazards),
     shop: { name: shop.name, address, phone, currency, units, labourRate, tax },
     address: liveAddress(`/calculators/${name}/`),
+    decides: topic.decides,
   };
 }
 

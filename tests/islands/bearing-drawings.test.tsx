@@ -5,7 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { readInputs } from '../../src/core/contract/read-inputs.ts';
 import type { RawInputs } from '../../src/core/contract/field.ts';
 import { calculators } from './calculators.ts';
-import { pageFor, shop } from './page.ts';
+import { pageFor, shop, wholeFigures } from './page.ts';
 
 type Element = DefaultTreeAdapterTypes.Element;
 
@@ -104,7 +104,9 @@ describe.each(Object.entries(extremes))('%s', (name, presets) => {
   const { topic, Island } = calculator;
   const pictures = presets.flatMap((preset) =>
     (['metric', 'inch'] as const).map((units) => {
-      const html = renderToString(<Island {...pageFor(name, topic, { preset, shop: { ...shop, units } })} />);
+      const html = renderToString(
+        <Island {...pageFor(name, topic, { preset: wholeFigures(topic, preset), shop: { ...shop, units } })} />,
+      );
       return {
         preset: `${JSON.stringify(preset)} ${units}`,
         html,

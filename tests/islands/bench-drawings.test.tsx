@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { RawInputs } from '../../src/core/contract/field.ts';
 import { layGroove, some } from '../../src/islands/SplitPulley/groove.ts';
 import { calculators } from './calculators.ts';
-import { pageFor, shop } from './page.ts';
+import { pageFor, shop, wholeFigures } from './page.ts';
 
 const extremes: Readonly<Record<string, readonly RawInputs[]>> = {
   'split-pulley': [
@@ -90,7 +90,11 @@ describe.each(Object.entries(extremes))('%s', (name, presets) => {
     ]),
   )('is drawn whole for $preset in $units', ({ preset, units }) => {
     if (!found) throw new Error(`There is no form for ${name}.`);
-    const html = renderToString(<found.Island {...pageFor(name, found.topic, { preset, shop: { ...shop, units } })} />);
+    const html = renderToString(
+      <found.Island
+        {...pageFor(name, found.topic, { preset: wholeFigures(found.topic, preset), shop: { ...shop, units } })}
+      />,
+    );
     expect(html).not.toMatch(/NaN|Infinity|undefined|\[object/);
     const svg = /<svg role="img".*?<\/svg>/s.exec(html)?.[0] ?? '';
     const [, width, height] = /viewBox="0 0 (\d+) (\d+)"/.exec(svg) ?? [];

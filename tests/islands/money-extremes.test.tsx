@@ -4,7 +4,7 @@ import { expect, it } from 'vitest';
 import type { RawInputs } from '../../src/core/contract/field.ts';
 import { readInputs } from '../../src/core/contract/read-inputs.ts';
 import { calculators } from './calculators.ts';
-import { pageFor } from './page.ts';
+import { pageFor, wholeFigures } from './page.ts';
 
 const suspects = (n: number) =>
   Array.from({ length: n }, (_, k) => ({
@@ -60,7 +60,7 @@ it.each(extremes)('%s is drawn at %j', (name, preset) => {
   const calculator = calculators.find((c) => c.name === name);
   if (!calculator) throw new Error(`There is no form for ${name}.`);
   const { Island, topic } = calculator;
-  const html = renderToString(<Island {...pageFor(name, topic, { preset })} />);
+  const html = renderToString(<Island {...pageFor(name, topic, { preset: wholeFigures(topic, preset) })} />);
   expect(html).not.toMatch(/NaN|Infinity|undefined|\[object/);
   // A preset out of the limits would show the empty answer and prove nothing.
   const read = readInputs(topic.fields, { ...topic.example, ...preset });
@@ -72,7 +72,9 @@ it('the look into the engine stands before the money, and money already spent is
   const calculator = calculators.find((c) => c.name === 'repair-worth');
   if (!calculator) throw new Error('There is no form for repair-worth.');
   const html = renderToString(
-    <calculator.Island {...pageFor('repair-worth', calculator.topic, { preset: { alreadySpent: 500 } })} />,
+    <calculator.Island
+      {...pageFor('repair-worth', calculator.topic, { preset: { ...calculator.topic.example, alreadySpent: 500 } })}
+    />,
   );
   const main = html.slice(html.indexOf('calc-main'), html.indexOf('calc-large'));
   expect([...main.matchAll(/data-value="(\w+)"/g)].map((m) => m[1])).toEqual(['engineFirst', 'verdict', 'spent']);

@@ -1,6 +1,7 @@
 /** What a page hands to an island, made from content as the build makes it, but without Astro. */
 import { readFileSync } from 'node:fs';
 import { parse } from 'yaml';
+import type { RawInputs } from '../../src/core/contract/field.ts';
 import type { Topic } from '../../src/core/contract/topic.ts';
 import { formulaMarkup } from '../../src/lib/formula-markup.ts';
 import type { IslandProps, ShopFacts } from '../../src/islands/kit/index.ts';
@@ -32,4 +33,10 @@ export function pageFor(name: string, topic: Topic, more: Partial<IslandProps> =
     address: `https://almanac.example/calculators/${name}.html`,
     ...more,
   };
+}
+
+/** Figures for every box: a case's own, else the worked example's, else the field's default. */
+export function wholeFigures(topic: Topic, own: RawInputs): RawInputs {
+  const defaults = topic.fields.flatMap((f) => (f.default === undefined ? [] : [[f.key, f.default] as const]));
+  return { ...Object.fromEntries(defaults), ...topic.example, ...own };
 }

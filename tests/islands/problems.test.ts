@@ -1,8 +1,9 @@
 import { expect, it } from 'vitest';
-import { changeFigures, startFigures } from '../../src/islands/kit/state/figures.ts';
+import { changesOf, startFigures } from '../../src/islands/kit/state/figures.ts';
 import { visibleProblems } from '../../src/islands/kit/state/visible-problems.ts';
 
-const start = startFigures({}, false, 'metric');
+const changeFigures = changesOf([]);
+const start = startFigures({}, 'metric');
 const missing = { field: 'bore', code: 'missing' };
 const small = { field: 'bore', code: 'too-small' };
 const clash = { field: 'flange', code: 'flange-too-large' };
@@ -16,7 +17,7 @@ it('nobody is told off while still typing', () => {
 });
 
 it('a box that was left says what is wrong with it', () => {
-  const left = changeFigures(changeFigures(start, { do: 'type', key: 'bore', value: '' }), {
+  const left = changeFigures(changeFigures(start, { do: 'type', path: 'bore', text: '' }), {
     do: 'leave',
     path: 'bore',
   });

@@ -33,6 +33,8 @@ interface Common {
    * Left out, the default is an example until the reader confirms it.
    */
   readonly usual?: string;
+  /** A reading somebody took. The example's goes with the first figure the reader enters, required or not. */
+  readonly measured?: boolean;
 }
 
 export interface QuantityField extends Common {

@@ -136,6 +136,8 @@ const sentences: Readonly<Record<string, (s: Spoken) => string>> = {
   'unit-each': (s) => `${s.label}: in the sum "${s.data['got']}" give every part its unit, like 3/8 in + 0.002 in.`,
   'sum-not-readable': (s) =>
     `${s.label}: the sum "${s.data['got']}" can't be worked out. Write it like 3/8 in + 0.002 in.`,
+  'sum-not-loaded': (s) =>
+    `${s.label}: the part that works out sums did not load. Change the box to try again, or write the outcome of "${s.data['got']}".`,
   'sum-wrong-dimension': (s) =>
     `${s.label}: the sum "${s.data['got']}" does not come to ${dimensionWord(s.field?.kind === 'quantity' ? s.field.dimension : 'a number')}.`,
   'no-temperature-sum': (s) => `${s.label}: temperatures are not added up. Write one temperature, like 20 °C.`,

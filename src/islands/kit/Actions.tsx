@@ -7,12 +7,17 @@ interface Props {
   readonly id: string;
   readonly compact: boolean;
   readonly untouched: boolean;
+  /** "Back to the example", or to the article's own figures. */
+  readonly toStart: string;
+  readonly canUndo: boolean;
   readonly onEmpty: () => void;
   readonly onExample: () => void;
+  readonly onUndo: () => void;
   readonly query: () => string;
 }
 
-export function Actions({ id, compact, untouched, onEmpty, onExample, query }: Props) {
+export function Actions(props: Props) {
+  const { id, compact, untouched, toStart, canUndo, onEmpty, onExample, onUndo, query } = props;
   const [copied, setCopied] = useState('');
   const share = async () => {
     const address = new URL(`?${query()}#${id}-calculator`, location.href).href;
@@ -24,15 +29,15 @@ export function Actions({ id, compact, untouched, onEmpty, onExample, query }: P
       <button type="submit" class="calc-button calc-button-first">
         {say.work}
       </button>
-      {untouched ? (
-        <button type="button" class="calc-button" onClick={onEmpty}>
-          {say.clear}
-        </button>
-      ) : (
-        <button type="button" class="calc-button" onClick={onExample}>
-          {say.backToExample}
-        </button>
-      )}
+      <button type="button" class="calc-button" onClick={onEmpty}>
+        {untouched ? say.useOwn : say.clear}
+      </button>
+      <button type="button" class="calc-button" onClick={onExample} disabled={untouched && !canUndo}>
+        {toStart}
+      </button>
+      <button type="button" class="calc-button" onClick={onUndo} disabled={!canUndo}>
+        {say.undo}
+      </button>
       {!compact && (
         <button type="button" class="calc-button" onClick={() => printSheet(id)}>
           {say.print}

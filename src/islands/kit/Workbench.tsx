@@ -2,6 +2,7 @@
 import { useRef } from 'preact/hooks';
 import type { ComponentType } from 'preact';
 import type { RawInputs } from '../../core/contract/field.ts';
+import { mayBeSaid } from '../../core/contract/judged.ts';
 import { Actions } from './Actions.tsx';
 import type { DrawingProps } from './drawing/props.ts';
 import type { TakeAwayProps } from './take-away/take-away.ts';
@@ -20,6 +21,8 @@ import { Working } from './result/Working.tsx';
 import { siteLink } from '../../browser/site-link.ts';
 import { linkQuery } from './state/link.ts';
 import { useAnnouncement } from './state/use-announcement.ts';
+import { hasOwn } from './state/figures.ts';
+import { markOf } from './state/saying.ts';
 import { useForm } from './state/use-form.ts';
 import type { TopicParts } from './state/topic-parts.ts';
 import { say } from '../../words/index.ts';
@@ -38,19 +41,20 @@ interface Props extends IslandProps {
 }
 
 export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAway, toToday, ...page }: Props) {
-  const example = { ...topic.example, ...fromShop?.(page.shop), ...page.preset };
-  const bench = useForm(topic, page, example, toToday);
+  const bench = useForm(topic, page, { shop: fromShop?.(page.shop), toToday });
   const { worked, stale } = bench.calculation;
   const answerHead = useRef<HTMLHeadingElement>(null);
   const reader: Reader = { system: bench.figures.system, currency: page.shop.currency, words: topic.words };
   const summary =
     worked && !stale
       ? mainOf(worked.answer.values)
+          .filter((v) => v.kind !== 'verdict' || mayBeSaid(v, worked.judged))
           .map((v) => spoken(v, reader))
           .join(' ')
       : '';
-  const announced = useAnnouncement(summary, bench.live && Object.keys(bench.figures.typed).length > 0);
-  const untouched = bench.figures.baseIsExample && Object.keys(bench.figures.typed).length === 0;
+  const announced = useAnnouncement(summary, bench.live && bench.figures.past.length > 0);
+  const untouched = !hasOwn(bench.figures.entries);
+  const mark = worked && markOf(worked);
   // Long rows need the whole width; the answer then stands below them.
   const longRows = topic.fields.some((f) => f.kind === 'rows' && !f.more && hasLongRows(f));
   // The short form leads to the full one, which goes by the topic's name.
@@ -70,7 +74,7 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
       data-live={bench.live ? 'yes' : 'no'}
       aria-label={topic.title}
     >
-      <PrintHead id={page.id} title={topic.title} shop={page.shop.name} address={page.address} />
+      <PrintHead id={page.id} title={topic.title} shop={page.shop.name} address={page.address} worked={worked} />
       <div class="calc-sheet">
         <form class="calc-form" noValidate onSubmit={submit} aria-labelledby={`${page.id}-figures`}>
           <fieldset class="calc-switchable" disabled={!bench.live}>
@@ -82,27 +86,36 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
                 <UnitSwitch id={page.id} system={bench.figures.system} onSwitch={bench.switchUnits} />
               )}
             </div>
-            {untouched && <p class="calc-example">{bench.live ? say.exampleOn : say.exampleOff}</p>}
+            {untouched && !bench.live && <p class="calc-example">{say.exampleOff}</p>}
             {bench.figures.pressed && <ErrorSummary id={page.id} lines={bench.problemLines} presses={bench.presses} />}
             <FieldList form={{ ...bench.form, underBox }} fields={topic.fields} compact={page.compact === true} />
             <Actions
               id={page.id}
               compact={page.compact === true}
               untouched={untouched}
-              onEmpty={bench.empty}
+              toStart={page.preset ? say.backToPage : say.backToExample}
+              canUndo={bench.figures.past.length > 0}
+              onEmpty={() => {
+                bench.empty();
+                focusFirst(page.id);
+              }}
               onExample={bench.showExample}
+              onUndo={() => bench.change({ do: 'undo' })}
               query={query}
             />
           </fieldset>
         </form>
         <div
-          class={stale && worked ? 'calc-answer calc-stale' : 'calc-answer'}
+          class={`calc-answer${stale && worked ? ' calc-stale' : ''}${worked && worked.pencil > 0 ? ' calc-pencil' : ''}`}
           id={`${page.id}-answer`}
           data-pagefind-ignore="index"
         >
-          <h3 class="calc-head" id={`${page.id}-answer-head`} ref={answerHead} tabIndex={-1}>
-            {say.answer}
-          </h3>
+          <div class="calc-top">
+            <h3 class="calc-head" id={`${page.id}-answer-head`} ref={answerHead} tabIndex={-1}>
+              {say.answer}
+            </h3>
+            {mark && <span class={`calc-mark calc-mark-${mark.ink}`}>{mark.text}</span>}
+          </div>
           {worked && stale && (
             <p class="calc-earlier">
               <Icon name="note" /> {say.earlier}
@@ -110,8 +123,14 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
           )}
           {worked ? (
             <>
-              <FiguresUsed fields={topic.fields} figures={worked.figures} currency={page.shop.currency} />
-              <AnswerPanel drawing={drawing} page={page} worked={worked} reader={reader} />
+              <FiguresUsed asked={worked.asked} figures={worked.figures} currency={page.shop.currency} />
+              <AnswerPanel
+                drawing={drawing}
+                page={page}
+                worked={worked}
+                reader={reader}
+                onConfirm={bench.live ? (keys) => bench.change({ do: 'confirm', keys }) : undefined}
+              />
             </>
           ) : (
             <p class="calc-nothing">{say.noAnswer}</p>
@@ -141,5 +160,12 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
         {announced}
       </output>
     </section>
+  );
+}
+
+/** After the boxes have been emptied the hand goes on typing in the first of them. */
+function focusFirst(id: string): void {
+  setTimeout(() =>
+    document.querySelector<HTMLElement>(`#${id}-calculator :is(input[type=text], select):not([disabled])`)?.focus(),
   );
 }

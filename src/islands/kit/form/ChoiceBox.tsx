@@ -1,9 +1,9 @@
 /** One of a few: radios while they fit a glance, a list beyond that. Yes or no is the shortest such list. */
 import type { ChoiceField, Option, YesNoField } from '../../../core/contract/field.ts';
-import { valueHeld } from '../state/shown-text.ts';
+import { valueHeld } from '../../../core/contract/asked.ts';
 import { say } from '../../../words/index.ts';
 import { describedBy, FieldFrame, ProblemLine } from './FieldFrame.tsx';
-import { boxId, type Form } from '../state/form.ts';
+import { boxId, inkClass, type Form } from '../state/form.ts';
 
 const fitsRadios = 4;
 const yesNo: readonly Option[] = [
@@ -38,8 +38,8 @@ function Radios({ form, field, options, value }: Chosen) {
   const problem = form.problemAt[field.key];
   return (
     <fieldset
-      class={problem ? 'calc-field calc-choice calc-wrong' : 'calc-field calc-choice'}
-      aria-describedby={describedBy(box, { problem, help: field.help })}
+      class={`calc-field calc-choice${inkClass(form, field.key)}${problem ? ' calc-wrong' : ''}`}
+      aria-describedby={describedBy(form, field.key, undefined, field.help)}
     >
       <legend>
         {field.label}
@@ -62,6 +62,8 @@ function Radios({ form, field, options, value }: Chosen) {
                 name={box}
                 value={o.value}
                 checked={o.value === value}
+                // A press on what is marked already confirms it; that is no change to the browser.
+                onClick={() => form.type(field.key, o.value)}
                 onChange={() => form.type(field.key, o.value)}
                 aria-describedby={o.help ? `${box}-${o.value}-help` : undefined}
               />
@@ -83,17 +85,16 @@ function Radios({ form, field, options, value }: Chosen) {
 
 function List({ form, field, options, value }: Chosen) {
   const box = boxId(form.id, field.key);
-  const problem = form.problemAt[field.key];
   const help = field.help ?? options.find((o) => o.value === value)?.help;
   return (
-    <FieldFrame box={box} field={help === undefined ? field : { ...field, help }} unit="" problem={problem}>
+    <FieldFrame form={form} field={field} help={help} unit="">
       <SelectBox
         box={box}
         options={options}
         value={value}
         empty={value === '' || field.optional === true}
-        wrong={problem !== undefined}
-        describedBy={describedBy(box, { problem, help })}
+        wrong={form.problemAt[field.key] !== undefined}
+        describedBy={describedBy(form, field.key, undefined, help)}
         onChoose={(v) => form.type(field.key, v)}
       />
     </FieldFrame>

@@ -1,6 +1,7 @@
 /** All problems in one place, after the button was pressed; each line leads to its box. */
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { say } from '../../../words/index.ts';
+import { goToBox } from './go-to-box.ts';
 import { boxId } from '../state/form.ts';
 
 interface Props {
@@ -49,10 +50,4 @@ export function ErrorSummary({ id, lines, presses }: Props) {
       </ul>
     </div>
   );
-}
-
-function goToBox(id: string): void {
-  const box = document.getElementById(id);
-  box?.closest('details')?.setAttribute('open', '');
-  box?.focus();
 }

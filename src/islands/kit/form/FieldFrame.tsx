@@ -3,39 +3,69 @@ import type { ComponentChildren } from 'preact';
 import type { SingleField } from '../../../core/contract/field.ts';
 import { Icon } from '../result/Icon.tsx';
 import { say } from '../../../words/index.ts';
+import { boxId, inkClass, saidAt, type Form } from '../state/form.ts';
 
 interface Props {
-  readonly box: string;
+  readonly form: Form;
   readonly field: SingleField;
+  readonly help?: string | undefined;
   readonly unit: string;
-  readonly problem: string | undefined;
-  readonly said?: string | undefined;
   readonly children: ComponentChildren;
 }
 
-export function FieldFrame({ box, field, unit, problem, said, children }: Props) {
+export function FieldFrame({ form, field, help = field.help, unit, children }: Props) {
+  const box = boxId(form.id, field.key);
+  const problem = form.problemAt[field.key];
   return (
-    <div class={problem ? 'calc-field calc-wrong' : 'calc-field'}>
+    <div class={`calc-field${inkClass(form, field.key)}${problem ? ' calc-wrong' : ''}`}>
       <div class="calc-asks">
         <label for={box}>
           {field.label}
           {unit && <span class="calc-hidden"> ({unit})</span>}
           {field.optional && <span class="calc-optional"> {say.optional}</span>}
         </label>
-        {field.help && (
+        {help && (
           <p class="calc-help" id={`${box}-help`}>
-            {field.help}
+            {help}
           </p>
         )}
       </div>
       {children}
+      <UnderLine form={form} field={field} path={field.key} />
+    </div>
+  );
+}
+
+interface UnderProps {
+  readonly form: Form;
+  readonly field: SingleField;
+  readonly path: string;
+}
+
+/** What is said under a box: how its text was read, what is wrong with it, and the ways it can be read. */
+export function UnderLine({ form, field, path }: UnderProps) {
+  const box = boxId(form.id, path);
+  const said = saidAt(form, field, path);
+  const problem = form.problemAt[path];
+  const readings = problem === undefined ? undefined : form.readingsAt[path];
+  return (
+    <>
       {said && (
         <p class="calc-said" id={`${box}-said`}>
           {say.readAs} {said}
         </p>
       )}
       {problem && <ProblemLine box={box} problem={problem} />}
-    </div>
+      {readings && (
+        <p class="calc-readings">
+          {readings.map((text) => (
+            <button type="button" class="calc-button" key={text} onClick={() => form.type(path, text)}>
+              {text}
+            </button>
+          ))}
+        </p>
+      )}
+    </>
   );
 }
 
@@ -49,9 +79,13 @@ export function ProblemLine({ box, problem }: { readonly box: string; readonly p
 
 /** Ids a box is described by, in the order they are worth hearing. */
 export function describedBy(
-  box: string,
-  has: { readonly problem?: unknown; readonly help?: unknown; readonly said?: unknown },
+  form: Form,
+  path: string,
+  field: SingleField | undefined,
+  help?: string,
 ): string | undefined {
-  const ids = [has.problem && `${box}-problem`, has.help && `${box}-help`, has.said && `${box}-said`].filter(Boolean);
+  const box = boxId(form.id, path);
+  const said = field && saidAt(form, field, path);
+  const ids = [form.problemAt[path] && `${box}-problem`, help && `${box}-help`, said && `${box}-said`].filter(Boolean);
   return ids.length > 0 ? ids.join(' ') : undefined;
 }

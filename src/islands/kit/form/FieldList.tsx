@@ -1,7 +1,7 @@
 /** All boxes of a topic: ungrouped ones first, then each group; seldom-needed ones folded away where they belong. */
 import { useEffect, useRef } from 'preact/hooks';
 import type { Field } from '../../../core/contract/field.ts';
-import { askedFields } from '../state/shown-text.ts';
+import { askedFields } from '../../../core/contract/asked.ts';
 import { say } from '../../../words/index.ts';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { RowsBox } from './RowsBox.tsx';

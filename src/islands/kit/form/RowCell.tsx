@@ -1,10 +1,9 @@
 /** One box of a row, with a label of its own: "Price, row 2". */
 import type { SingleField } from '../../../core/contract/field.ts';
-import type { UnitSystem } from '../../../core/quantity/index.ts';
 import { say } from '../../../words/index.ts';
 import { SelectBox, yesNo } from './ChoiceBox.tsx';
-import { describedBy, ProblemLine } from './FieldFrame.tsx';
-import { boxId, unitBeside, type Form } from '../state/form.ts';
+import { describedBy, UnderLine } from './FieldFrame.tsx';
+import { boxId, inkClass, textIn, unitOfBox, type Form } from '../state/form.ts';
 import { Box } from './TextBox.tsx';
 
 interface Props {
@@ -13,20 +12,17 @@ interface Props {
   /** From 1. */
   readonly row: number;
   readonly column: SingleField;
-  readonly text: string;
-  readonly system: UnitSystem;
-  readonly onText: (text: string) => void;
 }
 
-export function RowCell({ form, rows, row, column, text, system, onText }: Props) {
+export function RowCell({ form, rows, row, column }: Props) {
   const path = `${rows}.${row}.${column.key}`;
   const box = boxId(form.id, path);
-  const problem = form.problemAt[path];
-  const unit = unitBeside(column, system, form.currency);
-  const described = describedBy(box, { problem });
-  const wrong = problem !== undefined;
+  const text = textIn(form, column, path);
+  const unit = unitOfBox(form, column, path);
+  const described = describedBy(form, path, column);
+  const wrong = form.problemAt[path] !== undefined;
   return (
-    <td class={`calc-cell calc-cell-${column.kind}`}>
+    <td class={`calc-cell calc-cell-${column.kind}${inkClass(form, path)}`}>
       <label for={box}>
         {column.label}
         {unit && ` (${unit})`}
@@ -40,7 +36,7 @@ export function RowCell({ form, rows, row, column, text, system, onText }: Props
           empty={text === '' || column.optional === true}
           wrong={wrong}
           describedBy={described}
-          onChoose={onText}
+          onChoose={(value) => form.type(path, value)}
         />
       ) : (
         <Box
@@ -50,12 +46,12 @@ export function RowCell({ form, rows, row, column, text, system, onText }: Props
           unit={undefined}
           wrong={wrong}
           describedBy={described}
-          onText={onText}
+          onText={(value, whole) => form.type(path, value, whole)}
           onEnter={() => form.enter(path)}
           onLeave={() => form.leave(path)}
         />
       )}
-      {problem && <ProblemLine box={box} problem={problem} />}
+      <UnderLine form={form} field={column} path={path} />
     </td>
   );
 }

@@ -1,8 +1,7 @@
 /** A short table the reader fills in. A table where there is room, one block per row on a phone. */
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import type { RawInputs, RowsField } from '../../../core/contract/field.ts';
-import { systemOf } from '../state/figures.ts';
-import { emptyRow, untouchedRows } from '../state/shown-text.ts';
+import type { RowsField } from '../../../core/contract/field.ts';
+import { rowsAt } from '../state/figures.ts';
 import { say } from '../../../words/index.ts';
 import { RowCell } from './RowCell.tsx';
 import { ProblemLine } from './FieldFrame.tsx';
@@ -22,10 +21,7 @@ interface Props {
 
 export function RowsBox({ form, field }: Props) {
   const box = boxId(form.id, field.key);
-  const { typed, base } = form.figures;
-  const system = systemOf(form.figures, field.key);
-  const rows: readonly RawInputs[] =
-    field.key in typed ? (typed[field.key] as readonly RawInputs[]) : untouchedRows(field, base[field.key], system);
+  const rows = rowsAt(form.figures.entries, field);
   const problem = form.problemAt[field.key];
 
   const goTo = useRef<string>();
@@ -34,21 +30,13 @@ export function RowsBox({ form, field }: Props) {
     goTo.current = undefined;
   });
   const firstCell = (row: number) => boxId(form.id, `${field.key}.${row}.${field.columns[0]?.key ?? ''}`);
-  const change = (at: number, key: string, text: string) =>
-    form.type(
-      field.key,
-      rows.map((r, i) => (i === at ? { ...r, [key]: text } : r)),
-    );
   const add = () => {
     goTo.current = firstCell(rows.length + 1);
-    form.type(field.key, [...rows, emptyRow(field)]);
+    form.addRow(field.key);
   };
   const remove = (at: number) => {
     goTo.current = firstCell(Math.max(1, at));
-    form.type(
-      field.key,
-      rows.filter((_, i) => i !== at),
-    );
+    form.removeRow(field.key, at);
   };
 
   return (
@@ -69,7 +57,7 @@ export function RowsBox({ form, field }: Props) {
             {field.columns.map((c) => (
               <th scope="col" key={c.key}>
                 {c.label}
-                <HeadUnit unit={unitBeside(c, system, form.currency)} />
+                <HeadUnit unit={unitBeside(c, form.figures.system, form.currency)} />
               </th>
             ))}
             <th scope="col">
@@ -78,19 +66,10 @@ export function RowsBox({ form, field }: Props) {
           </tr>
         </thead>
         <tbody>
-          {rows.map((row, i) => (
+          {rows.map((_, i) => (
             <tr key={i}>
               {field.columns.map((c) => (
-                <RowCell
-                  key={c.key}
-                  form={form}
-                  rows={field.key}
-                  row={i + 1}
-                  column={c}
-                  text={String(row[c.key] ?? '')}
-                  system={system}
-                  onText={(text) => change(i, c.key, text)}
-                />
+                <RowCell key={c.key} form={form} rows={field.key} row={i + 1} column={c} />
               ))}
               <td class="calc-row-end">
                 <button

@@ -1,4 +1,5 @@
 /** A typed figure or word: quantities, numbers, counts, money and text share one box. */
+import { useRef } from 'preact/hooks';
 import type { SingleField } from '../../../core/contract/field.ts';
 import { describedBy, FieldFrame } from './FieldFrame.tsx';
 import { boxId, bringsUnit, textIn, unitOfBox, type Form } from '../state/form.ts';
@@ -12,18 +13,16 @@ export function TextBox({ form, field }: Props) {
   const box = boxId(form.id, field.key);
   const text = textIn(form, field);
   const unit = unitOfBox(form, field);
-  const problem = form.problemAt[field.key];
-  const said = field.key in form.figures.typed && /[^\d.,\s-]/.test(text) ? form.said[field.key] : undefined;
   return (
-    <FieldFrame box={box} field={field} unit={unit} problem={problem} said={said}>
+    <FieldFrame form={form} field={field} unit={unit}>
       <Box
         box={box}
         field={field}
         text={text}
         unit={unit}
-        wrong={problem !== undefined}
-        describedBy={describedBy(box, { problem, help: field.help, said })}
-        onText={(value) => form.type(field.key, value)}
+        wrong={form.problemAt[field.key] !== undefined}
+        describedBy={describedBy(form, field.key, field, field.help)}
+        onText={(value, whole) => form.type(field.key, value, whole)}
         onEnter={() => form.enter(field.key)}
         onLeave={() => form.leave(field.key)}
       />
@@ -39,13 +38,15 @@ interface BoxProps {
   readonly unit: string | undefined;
   readonly wrong: boolean;
   readonly describedBy: string | undefined;
-  readonly onText: (text: string) => void;
+  readonly onText: (text: string, whole: boolean) => void;
   readonly onEnter: () => void;
   readonly onLeave: () => void;
 }
 
 /** The box and the unit beside it; rows use it without a frame. */
 export function Box({ box, field, text, unit, wrong, describedBy: described, onText, onEnter, onLeave }: BoxProps) {
+  // Whether all of the old text was marked when the key came down: what replaces it is a figure of its own.
+  const whole = useRef(false);
   const unitClass = bringsUnit(field, text) ? 'calc-unit calc-unit-off' : 'calc-unit';
   return (
     <div class={field.kind === 'text' ? 'calc-box calc-box-text' : 'calc-box'}>
@@ -60,7 +61,13 @@ export function Box({ box, field, text, unit, wrong, describedBy: described, onT
         value={text}
         aria-invalid={wrong ? 'true' : undefined}
         aria-describedby={described}
-        onInput={(e) => onText(e.currentTarget.value)}
+        onBeforeInput={({ currentTarget: at }) => {
+          whole.current = at.value !== '' && at.selectionStart === 0 && at.selectionEnd === at.value.length;
+        }}
+        onInput={(e) => {
+          onText(e.currentTarget.value, whole.current);
+          whole.current = false;
+        }}
         onFocus={onEnter}
         onBlur={onLeave}
       />

@@ -1,26 +1,32 @@
 /** The figures behind an answer as plain text: boxes print badly, and a bench card must stand alone. */
-import type { Field, RawInputs, RawValue, RowsField, SingleField } from '../../../core/contract/field.ts';
+import { valueHeld } from '../../../core/contract/asked.ts';
+import { filledIn, isPencil, type Entry, type EntryRow } from '../../../core/contract/entry.ts';
+import type { Field, RowsField, SingleField } from '../../../core/contract/field.ts';
 import { bringsUnit, unitBeside } from '../state/form.ts';
-import { rawOf, systemOf, type Figures } from '../state/figures.ts';
-import { askedFields, isBlank, untouchedRows, untouchedText, valueHeld } from '../state/shown-text.ts';
+import { entryAt, rowsAt, systemOf, type Figures } from '../state/figures.ts';
+import { isBlank, shownText } from '../state/shown-text.ts';
 import { say } from '../../../words/index.ts';
 
 interface Props {
-  readonly fields: readonly Field[];
+  readonly asked: readonly Field[];
   readonly figures: Figures;
   readonly currency: string;
 }
 
-export function FiguresUsed({ fields, figures, currency }: Props) {
-  const raw = rawOf(figures);
+export function FiguresUsed({ asked, figures, currency }: Props) {
   return (
     <dl class="calc-used" aria-label={say.used}>
-      {askedFields(fields, raw).map((f) => {
-        const text = f.kind === 'rows' ? rowsText(f, figures, currency) : singleText(f, figures, raw[f.key], currency);
-        return text === '' ? null : (
-          <div key={f.key}>
+      {asked.map((f) => {
+        const text = f.kind === 'rows' ? rowsText(f, figures, currency) : singleText(f, figures, f.key, currency);
+        if (text === '') return null;
+        const entries = filledIn(figures.entries[f.key]);
+        return (
+          <div key={f.key} class={entries.some(isPencil) ? 'calc-ink-pencil' : undefined}>
             <dt>{f.label}</dt>
-            <dd>{text}</dd>
+            <dd>
+              {text}
+              <Whose entries={entries} />
+            </dd>
           </div>
         );
       })}
@@ -28,38 +34,40 @@ export function FiguresUsed({ fields, figures, currency }: Props) {
   );
 }
 
-function singleText(field: SingleField, figures: Figures, raw: RawValue, currency: string): string {
-  const system = systemOf(figures, field.key);
-  return cellText(
-    field,
-    field.key in figures.typed ? String(raw ?? '') : untouchedText(field, raw, system),
-    system,
-    currency,
-  );
+/** Beside a figure on paper: where it comes from, unless the reader wrote it. */
+function Whose({ entries }: { readonly entries: readonly Entry[] }) {
+  const pencil = entries.find(isPencil);
+  const words = pencil ? say.whose[pencil.from === 'page' ? 'page' : 'example'] : whoseOf(entries[0]);
+  return words ? <span class="calc-whose"> {words}</span> : null;
 }
 
-function cellText(field: SingleField, text: string, system: Figures['system'], currency: string): string {
+function whoseOf(entry: Entry | undefined): string {
+  if (entry?.from === 'plate') return entry.of?.machine ? say.plateOf(entry.of.machine) : say.whose.plate;
+  return entry?.from === 'carried' ? say.whose.carried : '';
+}
+
+function singleText(field: SingleField, figures: Figures, path: string, currency: string): string {
+  const text = shownText(field, entryAt(figures.entries, path), figures.system);
   if (isBlank(text)) return '';
   if (field.kind === 'choice') return field.options.find((o) => o.value === text)?.label ?? text;
   if (field.kind === 'yes-no') return valueHeld(field, text) === true ? say.yes : say.no;
-  const unit = bringsUnit(field, text) ? '' : unitBeside(field, system, currency);
+  const unit = bringsUnit(field, text) ? '' : unitBeside(field, systemOf(figures, path), currency);
   return unit ? `${text} ${unit}` : text;
 }
 
 function rowsText(field: RowsField, figures: Figures, currency: string): string {
-  // Rows nobody has filled in are no figures, whatever their columns start with.
-  if (field.optional && isBlank(rawOf(figures)[field.key])) return '';
-  const system = systemOf(figures, field.key);
-  const rows =
-    field.key in figures.typed
-      ? (figures.typed[field.key] as readonly RawInputs[])
-      : untouchedRows(field, figures.base[field.key], system);
-  return rows
-    .map((row) =>
-      field.columns
-        .map((c) => cellText(c, String(row[c.key] ?? ''), system, currency))
-        .filter(Boolean)
-        .join(', '),
+  const filled = (row: EntryRow) =>
+    field.columns.some((c) => c.kind !== 'choice' && c.kind !== 'yes-no' && !isBlank(row[c.key]?.text));
+  return rowsAt(figures.entries, field)
+    .map((row, i) =>
+      // Rows nobody has filled in are no figures, whatever their columns start with.
+      filled(row)
+        ? field.columns
+            .map((c) => singleText(c, figures, `${field.key}.${i + 1}.${c.key}`, currency))
+            .filter(Boolean)
+            .join(', ')
+        : '',
     )
+    .filter(Boolean)
     .join('; ');
 }

@@ -2,20 +2,25 @@
 import type { Value, VerdictValue } from '../../../core/contract/result.ts';
 import type { ShownSource } from '../state/props.ts';
 import { say } from '../../../words/index.ts';
+import type { Saying } from '../state/saying.ts';
 import { Icon } from './Icon.tsx';
 import { isMeasured, otherSystem, readingOf, verdictText, type Measured, type Reader } from '../state/reading.ts';
 import { SourceMark } from './SourceMark.tsx';
 
 interface Props {
   readonly values: readonly Value[];
+  /** How a verdict stands: said, as part of an example, or not at all. */
+  readonly saying: Saying;
   readonly reader: Reader;
   readonly sources: Readonly<Record<string, ShownSource>>;
 }
 
-export function MainValues({ values, reader, sources }: Props) {
+export function MainValues({ values, saying, reader, sources }: Props) {
   return (
     <div class="calc-main">
-      {values.map((v) => (v.kind === 'verdict' ? <Verdict key={v.key} value={v} reader={reader} /> : null))}
+      {values.map((v) =>
+        v.kind === 'verdict' ? <Verdict key={v.key} value={v} saying={saying(v)} reader={reader} /> : null,
+      )}
       <dl class="calc-large">
         {values.map((v) => {
           if (v.kind === 'verdict' || v.kind === 'table') return null;
@@ -35,10 +40,23 @@ export function MainValues({ values, reader, sources }: Props) {
   );
 }
 
-export function Verdict({ value, reader }: { readonly value: VerdictValue; readonly reader: Reader }) {
+interface VerdictProps {
+  readonly value: VerdictValue;
+  readonly saying: ReturnType<Saying>;
+  readonly reader: Reader;
+}
+
+export function Verdict({ value, saying, reader }: VerdictProps) {
+  if (saying === 'held-back') return null;
+  const said = saying === 'said';
+  // An example's verdict is a sentence to look at: no mark, no colour, no level.
   return (
-    <p class={`calc-verdict calc-level-${value.level}`} data-value={value.key} data-level={value.level}>
-      <Icon name={value.level} />
+    <p
+      class={said ? `calc-verdict calc-level-${value.level}` : 'calc-verdict calc-verdict-pencil'}
+      data-value={value.key}
+      data-level={said ? value.level : undefined}
+    >
+      {said && <Icon name={value.level} />}
       <span>
         {!value.main && <strong>{value.label}: </strong>}
         {verdictText(value, reader)}

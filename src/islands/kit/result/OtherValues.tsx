@@ -6,21 +6,23 @@ import type { ShownSource } from '../state/props.ts';
 import { say } from '../../../words/index.ts';
 import { Range, Verdict } from './MainValues.tsx';
 import { isMeasured, readingOf, readingText, type Reader } from '../state/reading.ts';
+import type { Saying } from '../state/saying.ts';
 import { SourceMark } from './SourceMark.tsx';
 
 interface Props {
   readonly values: readonly Value[];
+  readonly saying: Saying;
   readonly reader: Reader;
   readonly sources: Readonly<Record<string, ShownSource>>;
 }
 
-export function OtherValues({ values, reader, sources }: Props) {
+export function OtherValues({ values, saying, reader, sources }: Props) {
   const verdicts = values.filter((v) => v.kind === 'verdict');
   const listed = values.filter((v) => v.kind !== 'verdict' && v.kind !== 'table');
   return (
     <>
       {verdicts.map((v) => (
-        <Verdict key={v.key} value={v} reader={reader} />
+        <Verdict key={v.key} value={v} saying={saying(v)} reader={reader} />
       ))}
       {listed.length > 0 && (
         <dl class="calc-list">

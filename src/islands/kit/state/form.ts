@@ -1,9 +1,10 @@
 /** What every box needs to know and to say, handed down as one object. */
 import type { ComponentType } from 'preact';
-import type { RawInputs, RawValue, SingleField } from '../../../core/contract/field.ts';
+import { isPencil, type Entry } from '../../../core/contract/entry.ts';
+import type { RawInputs, SingleField } from '../../../core/contract/field.ts';
 import { pick, unitLabel, type UnitSystem } from '../../../core/quantity/index.ts';
-import { systemOf, type Figures } from './figures.ts';
-import { untouchedText } from './shown-text.ts';
+import { entryAt, systemOf, type Figures } from './figures.ts';
+import { shownText } from './shown-text.ts';
 
 /** What may stand under a box: another way to get its figure. */
 export interface UnderBoxProps {
@@ -22,8 +23,15 @@ export interface Form {
   readonly currency: string;
   /** The sentence to show at a box, by path ("bore", "lines.2.price"). */
   readonly problemAt: Readonly<Record<string, string>>;
+  /** Ways to read what stands in a box, where there are two; by path. */
+  readonly readingsAt: Readonly<Record<string, readonly string[]>>;
   readonly said: Readonly<Record<string, string>>;
-  readonly type: (key: string, value: RawValue) => void;
+  /** Boxes where one of several readings was taken. */
+  readonly chosen: readonly string[];
+  /** `whole` when all of the old text was marked and written over. */
+  readonly type: (path: string, text: string, whole?: boolean) => void;
+  readonly addRow: (key: string) => void;
+  readonly removeRow: (key: string, at: number) => void;
   readonly enter: (path: string) => void;
   readonly leave: (path: string) => void;
   /** By field key. */
@@ -35,9 +43,30 @@ export function boxId(formId: string, path: string): string {
   return `${formId}-${path.replaceAll('.', '-')}`;
 }
 
-export function textIn(form: Form, field: SingleField): string {
-  const { typed, base, system } = form.figures;
-  return field.key in typed ? String(typed[field.key] ?? '') : untouchedText(field, base[field.key], system);
+export function textIn(form: Form, field: SingleField, path: string = field.key): string {
+  return shownText(field, entryAt(form.figures.entries, path), form.figures.system);
+}
+
+/** How a box is drawn: whose its figure is. */
+export type Ink = 'pencil' | 'plate' | 'own';
+
+export function inkOf(entry: Entry | undefined): Ink | undefined {
+  if (!entry || entry.text.trim() === '') return undefined;
+  if (isPencil(entry)) return 'pencil';
+  return entry.from === 'own' ? 'own' : 'plate';
+}
+
+export function inkClass(form: Form, path: string): string {
+  const ink = inkOf(entryAt(form.figures.entries, path));
+  return ink ? ` calc-ink-${ink}` : '';
+}
+
+/** What is said back under a box: how a text was read that is more than a plain number, or could be read otherwise. */
+export function saidAt(form: Form, field: SingleField, path: string = field.key): string | undefined {
+  const entry = entryAt(form.figures.entries, path);
+  if (entry?.from !== 'own') return undefined;
+  const worth = form.chosen.includes(path) || (field.kind === 'quantity' && /[^\d.,\s-]/.test(entry.text));
+  return worth ? form.said[path] : undefined;
 }
 
 /** Unit beside a box: the one a bare number in it is read in. */
@@ -46,8 +75,8 @@ export function unitBeside(field: SingleField, system: UnitSystem, currency: str
   return field.kind === 'quantity' ? unitLabel(pick(field.units, system)) : '';
 }
 
-export function unitOfBox(form: Form, field: SingleField): string {
-  return unitBeside(field, systemOf(form.figures, field.key), form.currency);
+export function unitOfBox(form: Form, field: SingleField, path: string = field.key): string {
+  return unitBeside(field, systemOf(form.figures, path), form.currency);
 }
 
 /** True when the text brings its own unit, so that the one beside the box does not apply. */

@@ -1,11 +1,27 @@
-/** Figures in the address: ?calc=blade-speed&f.diameter=350+mm&units=inch. Bare numbers are written with their unit, so that a link means the same to everyone. */
-import type { Field, RawInputs, RawValue, SingleField } from '../../../core/contract/field.ts';
-import { pick, type UnitSystem } from '../../../core/quantity/index.ts';
-import { rawOf, systemOf, type Figures } from './figures.ts';
-import { askedFields, isBlank } from './shown-text.ts';
+/**
+ * Figures in the address: ?calc=blade-speed&f.diameter=350+mm&own=diameter&units=inch. Bare numbers are written with
+ * their unit, so that a link means the same to everyone; whose they are goes along, and a figure a link says nothing
+ * about is nobody's.
+ */
+import {
+  isPencil,
+  isRows,
+  type Entries,
+  type Entry,
+  type EntryRow,
+  type From,
+  type Held,
+} from '../../../core/contract/entry.ts';
+import type { Field, RawInputs, RowsField } from '../../../core/contract/field.ts';
+import type { UnitSystem } from '../../../core/quantity/index.ts';
+import { askedOf, withUnit, type Figures } from './figures.ts';
+import { blankEntries, laidOver } from './starts.ts';
 
 /** Stands for a list without rows. */
 const noRows = 'none';
+/** Origins a link vouches for; all others arrive as an article's figures do. */
+const vouched: readonly From[] = ['own', 'plate', 'usual', 'carried'];
+const longest = 200;
 
 /** `said` is what was read in each box; a sum of bare numbers is sent as its outcome. */
 export function linkQuery(
@@ -15,34 +31,41 @@ export function linkQuery(
   said: Readonly<Record<string, string>> = {},
 ): string {
   const query = new URLSearchParams({ calc: id });
-  const raw = rawOf(now);
-  for (const field of askedFields(fields, raw)) {
-    const system = field.key in now.typed ? systemOf(now, field.key) : 'metric';
-    const value = raw[field.key];
+  const whose: Partial<Record<From, string[]>> = {};
+  const put = (path: string, text: string, entry: Entry) => {
+    if (text === '') return;
+    query.set(`f.${path}`, text);
+    if (vouched.includes(entry.from) && !isPencil(entry)) (whose[entry.from] ??= []).push(path);
+  };
+  for (const field of askedOf(now, fields)) {
+    const held = now.entries[field.key];
+    if (field.kind !== 'rows') {
+      if (held && !isRows(held)) put(field.key, sumAsOutcome(withUnit(field, held), said[field.key]), held);
+      continue;
+    }
     // Rows taken out on purpose must not come back as the ones the field starts with.
-    if (field.kind === 'rows' && Array.isArray(value) && value.length === 0) query.set(`f.${field.key}`, noRows);
-    if (isBlank(value)) continue;
-    if (field.kind !== 'rows') query.set(`f.${field.key}`, withUnit(field, value, system, said[field.key]));
-    else
-      (value as readonly RawInputs[]).forEach((row, i) => {
-        for (const c of field.columns)
-          if (!isBlank(row[c.key])) query.set(`f.${field.key}.${i + 1}.${c.key}`, withUnit(c, row[c.key], system));
+    if (isRows(held) && held.length === 0) query.set(`f.${field.key}`, noRows);
+    if (isRows(held))
+      held.forEach((row, i) => {
+        for (const c of field.columns) {
+          const entry = row[c.key];
+          if (entry) put(`${field.key}.${i + 1}.${c.key}`, withUnit(c, entry), entry);
+        }
       });
   }
+  for (const from of vouched) if (whose[from]) query.set(from, whose[from].join('~'));
+  const machine = Object.values(now.entries).flatMap((h) => (isRows(h) ? [] : (h.of?.machine ?? [])))[0];
+  if (machine !== undefined) query.set('of', machine);
   query.set('units', now.system);
   return query.toString();
 }
 
-function withUnit(field: SingleField, value: RawValue, system: UnitSystem, said?: string): string {
-  const text = String(value).trim();
-  if (field.kind !== 'quantity' || /[a-z°µμ%"'′″]/i.test(text)) return text;
-  if (said !== undefined && /[+*×÷(]/.test(text.slice(1))) return said;
-  const unit = pick(field.units, typeof value === 'number' ? 'metric' : system).replace(' diff', '');
-  return unit === '1' ? text : `${text} ${unit}`;
+function sumAsOutcome(text: string, said: string | undefined): string {
+  return said !== undefined && /[+*×÷(]/.test(text.slice(1)) && !/[a-z°µμ%"'′″]/i.test(text) ? said : text;
 }
 
 export interface Linked {
-  readonly base: RawInputs;
+  readonly entries: Entries;
   readonly system: UnitSystem | undefined;
 }
 
@@ -51,29 +74,45 @@ export function readLink(search: string, fields: readonly Field[], id: string): 
   const query = new URLSearchParams(search);
   // Two calculators on one page may ask for boxes of the same name.
   if ((query.get('calc') ?? id) !== id) return undefined;
-  const base: Record<string, RawValue> = {};
+  const texts: Record<string, RawInputs[string]> = {};
   for (const field of fields) {
     if (field.kind === 'rows') {
       const rows = linkedRows(query, field);
-      if (rows.length > 0 || query.get(`f.${field.key}`) === noRows) base[field.key] = rows;
+      if (rows.length > 0 || query.get(`f.${field.key}`) === noRows) texts[field.key] = rows;
     } else {
       const text = query.get(`f.${field.key}`);
-      if (text !== null) base[field.key] = text.slice(0, 200);
+      if (text !== null) texts[field.key] = text.slice(0, longest);
     }
   }
+  if (Object.keys(texts).length === 0) return undefined;
+  const whose = new Map(
+    vouched.flatMap((from) => (query.get(from) ?? '').split('~').map((path) => [path, from] as const)),
+  );
+  const machine = query.get('of')?.slice(0, longest);
+  const claimed = (path: string, entry: Entry): Entry => {
+    const from = whose.get(path);
+    if (!from) return entry;
+    return { ...entry, from, ...(from === 'plate' && machine ? { of: { machine } } : {}) };
+  };
+  const laid = laidOver(fields, blankEntries(fields), texts, 'page');
+  const entries: Record<string, Held> = {};
+  for (const [key, held] of Object.entries(laid))
+    entries[key] = isRows(held)
+      ? held.map((row, i): EntryRow =>
+          Object.fromEntries(Object.entries(row).map(([c, e]) => [c, claimed(`${key}.${i + 1}.${c}`, e)])),
+        )
+      : claimed(key, held);
   const units = query.get('units');
-  return Object.keys(base).length === 0
-    ? undefined
-    : { base, system: units === 'metric' || units === 'inch' ? units : undefined };
+  return { entries, system: units === 'metric' || units === 'inch' ? units : undefined };
 }
 
-function linkedRows(query: URLSearchParams, field: Extract<Field, { kind: 'rows' }>): RawInputs[] {
+function linkedRows(query: URLSearchParams, field: RowsField): RawInputs[] {
   const rows: RawInputs[] = [];
   for (let n = 1; n <= field.maxRows; n += 1) {
     const row = Object.fromEntries(
       field.columns.flatMap((c) => {
         const text = query.get(`f.${field.key}.${n}.${c.key}`);
-        return text === null ? [] : [[c.key, text.slice(0, 200)]];
+        return text === null ? [] : [[c.key, text.slice(0, longest)]];
       }),
     );
     if (Object.keys(row).length === 0) break;

@@ -1,4 +1,5 @@
 /** What a page hands to an island: plain data only, because it travels inside the HTML. */
+import type { Decides } from '../../../core/contract/judged.ts';
 import type { RawInputs } from '../../../core/contract/field.ts';
 import type { UnitSystem } from '../../../core/quantity/index.ts';
 import type { CautionLevel } from '../../../core/contract/result.ts';
@@ -40,6 +41,8 @@ export interface IslandProps {
   readonly shop: ShopFacts;
   /** Live address of the calculator's page, for paper. */
   readonly address?: string;
+  /** Fields that decide each verdict; all of them where the topic does not say. */
+  readonly decides?: Decides | undefined;
   /** Figures an article starts from instead of the worked example; as at the terminal. */
   readonly preset?: RawInputs;
   /** The short form: no seldom-needed boxes, no drawing, no working. */

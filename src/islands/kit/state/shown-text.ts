@@ -1,65 +1,42 @@
-/** What stands in a box: typed text as it is, untouched figures written in the reader's unit. */
-import type { Field, RawInputs, RawValue, RowsField, SingleField } from '../../../core/contract/field.ts';
-import { fromUnit, pick, readQuantity, toUnit, type UnitSystem } from '../../../core/quantity/index.ts';
-import { isAsked } from '../../../core/contract/check-inputs.ts';
+/** What stands in a box: the reader's text as it is, any other figure written in the reader's unit. */
+import type { Entry } from '../../../core/contract/entry.ts';
+import type { RawValue, SingleField } from '../../../core/contract/field.ts';
+import { pick, readQuantity, toUnit, type UnitKey, type UnitSystem } from '../../../core/quantity/index.ts';
 
 export function isBlank(raw: RawValue): boolean {
-  if (raw === undefined || raw === null) return true;
-  if (Array.isArray(raw)) return (raw as readonly RawInputs[]).every((row) => Object.values(row).every(isBlank));
-  return String(raw).trim() === '';
+  return raw === undefined || raw === null || String(raw).trim() === '';
 }
 
-/** Text of an untouched box. A figure given in another unit is turned into the shown one, to six digits. */
-export function untouchedText(field: SingleField, raw: RawValue, system: UnitSystem): string {
-  if (raw === undefined || raw === null)
-    return field.default === undefined ? '' : untouchedText(field, field.default, system);
-  if (field.kind !== 'quantity') return String(raw);
-  if (typeof raw === 'number') return inUnit(fromUnit(raw, field.units[0]), field, system);
-  const read = readQuantity(String(raw), { dimension: field.dimension, unit: field.units[0] });
-  return read.ok ? inUnit(read.si, field, system) : String(raw);
+/** Text of a box, given the system of the switch. */
+export function shownText(field: SingleField, entry: Entry | undefined, system: UnitSystem): string {
+  if (!entry) return '';
+  return entry.from === 'own' ? entry.text : untouchedText(field, entry, system);
 }
 
-function inUnit(si: number, field: Extract<SingleField, { kind: 'quantity' }>, system: UnitSystem): string {
-  return String(Number(toUnit(si, pick(field.units, system)).toPrecision(6)));
+/** A figure nobody typed, in the shown unit; turned into another unit it is rounded to what a gauge reads. */
+export function untouchedText(field: SingleField, { text, unitIn }: Entry, system: UnitSystem): string {
+  if (field.kind !== 'quantity' || text.trim() === '') return text;
+  const read = readQuantity(text, { dimension: field.dimension, unit: pick(field.units, unitIn) });
+  if (!read.ok) return text;
+  const unit = pick(field.units, system);
+  const value = toUnit(read.si, unit);
+  if (read.unit === unit) return String(Number(value.toPrecision(6)));
+  return gaugeText(value, unit, digitsIn(text));
 }
 
-/** Rows as text, ready to be edited: given ones, the field's own, or as many empty ones as it must have. */
-export function untouchedRows(field: RowsField, raw: RawValue, system: UnitSystem): RawInputs[] {
-  const given = (Array.isArray(raw) ? raw : field.default) as readonly RawInputs[] | undefined;
-  const rows: readonly RawInputs[] = given ?? Array.from({ length: Math.max(1, field.minRows) }, () => ({}));
-  return rows.map((row) => Object.fromEntries(field.columns.map((c) => [c.key, untouchedText(c, row[c.key], system)])));
+/** Decimals a gauge in this unit is read to; coarse figures and fine ones of a length differ. */
+const gauges: Readonly<Partial<Record<UnitKey, number>>> = { thou: 1, mm: 3, µm: 0, psi: 0, ft: 0, rpm: 0 };
+/** Inch figures finer than this many metric digits come from a micrometer, not from a rule or a caliper. */
+const micrometerDigits = 4;
+
+function gaugeText(value: number, unit: UnitKey, digits: number): string {
+  const decimals = unit === 'in' ? (digits >= micrometerDigits ? 4 : 3) : gauges[unit];
+  if (decimals !== undefined && Math.abs(value) >= 10 ** (1 - decimals)) return String(Number(value.toFixed(decimals)));
+  return String(Number(value.toPrecision(Math.max(3, Math.min(6, digits)))));
 }
 
-/** Figures with every usual box blank. Choices and seldom-needed boxes keep what the topic gives them. */
-export function blankFigures(fields: readonly Field[]): RawInputs {
-  const blanks = fields.filter((f) => !f.more && f.kind !== 'choice' && f.kind !== 'yes-no');
-  return Object.fromEntries(
-    blanks.map((f) => [f.key, f.kind === 'rows' ? Array.from({ length: f.minRows }, () => emptyRow(f)) : '']),
-  );
-}
-
-export function emptyRow(field: RowsField): RawInputs {
-  return Object.fromEntries(
-    field.columns.map((c) => [c.key, c.kind === 'choice' || c.kind === 'yes-no' ? String(c.default ?? '') : '']),
-  );
-}
-
-/** Fields asked for at this moment, judged on what the boxes hold. */
-export function askedFields(fields: readonly Field[], raw: RawInputs): readonly Field[] {
-  const held: Record<string, unknown> = {};
-  // Fields others depend on come first, as when they are read.
-  for (const f of [...fields.filter((x) => !x.when), ...fields.filter((x) => x.when)]) {
-    if (isAsked(f, held)) held[f.key] = valueHeld(f, raw[f.key]);
-  }
-  return fields.filter((f) => f.key in held);
-}
-
-export function valueHeld(field: Field, raw: RawValue): unknown {
-  const given = raw ?? ('default' in field ? field.default : undefined);
-  if (field.kind !== 'yes-no') return given;
-  return given === true || given === 'yes' || given === 'true'
-    ? true
-    : given === false || given === 'no' || given === 'false'
-      ? false
-      : undefined;
+/** Figures that count in a text: "46.98 mm" has four. */
+function digitsIn(text: string): number {
+  const number = /[\d.,]+/.exec(text)?.[0] ?? '';
+  return number.replace(/[.,]/g, '').replace(/^0+/, '').length;
 }

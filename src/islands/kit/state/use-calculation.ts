@@ -1,11 +1,14 @@
 /** From boxes to answer: reads what was typed, loads the sum evaluator when it is needed, keeps the last good answer. */
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import type { Inputs } from '../../../core/contract/field.ts';
+import type { Field, Inputs } from '../../../core/contract/field.ts';
+import { judged, type Judged } from '../../../core/contract/judged.ts';
+import { filledIn, isPencil, type Entries } from '../../../core/contract/entry.ts';
 import type { Read, Wanted } from '../../../core/quantity/index.ts';
 import { readInputs } from '../../../core/contract/read-inputs.ts';
 import type { Answer, Problem } from '../../../core/contract/result.ts';
+import type { IslandProps } from './props.ts';
 import type { TopicParts } from './topic-parts.ts';
-import { rawOf, unitsRead, type Figures } from './figures.ts';
+import { askedOf, rawOf, unitsRead, type Figures } from './figures.ts';
 
 export interface Worked {
   readonly answer: Answer;
@@ -13,6 +16,11 @@ export interface Worked {
   readonly inputs: Inputs;
   /** Boxes as they stood then, for the list of figures used. */
   readonly figures: Figures;
+  readonly asked: readonly Field[];
+  /** Which verdicts may be said, and what holds the others back. */
+  readonly judged: Judged;
+  /** How many of the figures this rests on are nobody's yet. */
+  readonly pencil: number;
 }
 
 export interface Calculation {
@@ -22,46 +30,77 @@ export interface Calculation {
   readonly problems: readonly Problem[];
   /** "1.1875 in = 30.1625 mm", by field. */
   readonly said: Readonly<Record<string, string>>;
+  /** Boxes where one of several readings was taken: the reader must see which. */
+  readonly chosen: readonly string[];
 }
 
 type ReadSum = (text: string, wanted: Wanted) => Read;
 
-export function useCalculation(topic: TopicParts, figures: Figures): Calculation {
+/** Stands in for the evaluator after it failed to come: the box says so, and the next key asks for it again. */
+const notLoaded: ReadSum = (text) => ({ ok: false, problem: { code: 'sum-not-loaded', data: { got: text } } });
+
+export function useCalculation(topic: TopicParts, figures: Figures, page: IslandProps): Calculation {
   const [sum, setSum] = useState<ReadSum>();
+  const [failedFor, setFailedFor] = useState<Entries>();
   const last = useRef<Worked>();
-  const from = useRef(figures.base);
-  if (from.current !== figures.base) {
-    from.current = figures.base;
+  const series = useRef(figures.series);
+  if (series.current !== figures.series) {
+    series.current = figures.series;
     last.current = undefined;
   }
+  const { entries, system } = figures;
 
-  const { base, typed, typedIn, system } = figures;
-  const now = useMemo(() => calculate(topic, figures, sum), [topic, base, typed, typedIn, system, sum]);
-  const wantsSum = now === 'needs-sum' && !sum;
+  const evaluator = sum ?? (failedFor === entries ? notLoaded : undefined);
+  const now = useMemo(() => calculate(topic, figures, evaluator, page), [topic, entries, system, evaluator]);
+  const wantsSum = now === 'needs-sum';
   useEffect(() => {
     if (!wantsSum) return;
-    void import('../../../core/quantity/sum.ts').then(({ readSum }) => setSum(() => readSum));
-  }, [wantsSum]);
+    let current = true;
+    import('../../../core/quantity/sum.ts').then(
+      ({ readSum }) => setSum(() => readSum),
+      () => current && setFailedFor(entries),
+    );
+    return () => {
+      current = false;
+    };
+  }, [wantsSum, entries]);
 
-  if (now === 'needs-sum') return { worked: last.current, stale: true, problems: [], said: {} };
+  if (now === 'needs-sum') return { worked: last.current, stale: true, problems: [], said: {}, chosen: [] };
   if (now.worked) last.current = now.worked;
-  return { worked: last.current, stale: !now.worked, problems: now.problems, said: now.said };
+  return { worked: last.current, stale: !now.worked, problems: now.problems, said: now.said, chosen: now.chosen };
 }
 
 interface Outcome {
   readonly worked?: Worked;
   readonly problems: readonly Problem[];
   readonly said: Readonly<Record<string, string>>;
+  readonly chosen: readonly string[];
 }
 
-function calculate(topic: TopicParts, figures: Figures, sum: ReadSum | undefined): Outcome | 'needs-sum' {
-  const read = readInputs(topic.fields, rawOf(figures), {
+function calculate(
+  topic: TopicParts,
+  figures: Figures,
+  sum: ReadSum | undefined,
+  { decides, shop }: IslandProps,
+): Outcome | 'needs-sum' {
+  const read = readInputs(topic.fields, rawOf(figures, topic.fields), {
     system: figures.system,
+    currency: shop.currency,
     units: unitsRead(figures, topic.fields),
     ...(sum ? { sum } : {}),
   });
-  if (!read.ok) return 'needsSum' in read ? 'needs-sum' : { problems: read.problems, said: {} };
+  if (!read.ok) return 'needsSum' in read ? 'needs-sum' : read;
+  const { said, chosen } = read;
   const result = topic.compute(read.inputs);
-  if (!result.ok) return { problems: result.problems, said: read.said };
-  return { worked: { answer: result, inputs: read.inputs, figures }, problems: [], said: read.said };
+  if (!result.ok) return { problems: result.problems, said, chosen };
+  const asked = askedOf(figures, topic.fields);
+  const worked: Worked = {
+    answer: result,
+    inputs: read.inputs,
+    figures,
+    asked,
+    judged: judged(result, asked, figures.entries, decides),
+    pencil: asked.filter((f) => filledIn(figures.entries[f.key]).some(isPencil)).length,
+  };
+  return { worked, problems: [], said, chosen };
 }

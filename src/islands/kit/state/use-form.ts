@@ -1,15 +1,16 @@
 /** One calculator's state: what is in the boxes, what comes of it, and the acts a reader can do. */
-import { useEffect, useReducer, useState } from 'preact/hooks';
+import { useEffect, useMemo, useReducer, useState } from 'preact/hooks';
+import type { Entries } from '../../../core/contract/entry.ts';
 import { describeProblem } from '../../../core/contract/messages.ts';
 import type { RawInputs } from '../../../core/contract/field.ts';
 import type { UnitSystem } from '../../../core/quantity/index.ts';
 import type { Form } from './form.ts';
 import type { IslandProps } from './props.ts';
 import type { TopicParts } from './topic-parts.ts';
-import { changeFigures, rawOf, startFigures, type Figures } from './figures.ts';
+import { changesOf, rawOf, startFigures, type Change, type Figures } from './figures.ts';
 import { readLink } from './link.ts';
-import { blankFigures } from './shown-text.ts';
 import { rememberedUnits, rememberUnits } from './remembered.ts';
+import { blankEntries, exampleEntries, laidOver, pageEntries } from './starts.ts';
 import { useCalculation, type Calculation } from './use-calculation.ts';
 import { visibleProblems } from './visible-problems.ts';
 
@@ -23,29 +24,45 @@ export interface Bench {
   readonly problemLines: readonly { readonly path: string; readonly text: string }[];
   /** How often the button was pressed; the focus moves on each press. */
   readonly presses: number;
+  readonly change: (change: Change) => void;
   readonly press: () => void;
   readonly switchUnits: (system: UnitSystem) => void;
   readonly empty: () => void;
+  /** Back to the worked example, or to the figures of the article. */
   readonly showExample: () => void;
 }
 
-export function useForm(
-  topic: TopicParts,
-  page: IslandProps,
-  example: RawInputs,
-  toToday: (figures: RawInputs) => RawInputs = (figures) => figures,
-): Bench {
-  const [figures, change] = useReducer(changeFigures, undefined, () => startFigures(example, true, page.shop.units));
+export interface Starts {
+  /** Figures of the shop's own file. */
+  readonly shop?: RawInputs | undefined;
+  /** Fits figures that hold a day to the day it is for the reader. */
+  readonly toToday?: ((figures: RawInputs) => RawInputs) | undefined;
+}
+
+const asIs = (figures: RawInputs) => figures;
+
+export function useForm(topic: TopicParts, page: IslandProps, { shop = {}, toToday = asIs }: Starts): Bench {
+  const { fields } = topic;
+  /** The shop's own rates stand in the boxes whatever else does. */
+  const withShop = (entries: Entries) => laidOver(fields, entries, shop, 'usual');
+  const begin = (today: (figures: RawInputs) => RawInputs) =>
+    page.preset
+      ? laidOver(fields, withShop(pageEntries(fields, {})), today(page.preset), 'page')
+      : withShop(exampleEntries(fields, today(topic.example)));
+  const blank = () => withShop(blankEntries(fields));
+
+  const reducer = useMemo(() => changesOf(fields), [fields]);
+  const [figures, change] = useReducer(reducer, undefined, () => startFigures(begin(asIs), page.shop.units));
   const [live, setLive] = useState(false);
   const [active, setActive] = useState<string>();
   const [presses, setPresses] = useState(0);
-  const calculation = useCalculation(topic, figures);
+  const calculation = useCalculation(topic, figures, page);
 
   useEffect(() => {
-    const linked = page.compact ? undefined : readLink(location.search, topic.fields, page.id);
+    const linked = page.compact ? undefined : readLink(location.search, fields, page.id);
     const system = linked?.system ?? rememberedUnits();
-    if (linked) change({ do: 'start', base: linked.base, isExample: false });
-    else if (toToday(example) !== example) change({ do: 'start', base: toToday(example), isExample: true });
+    if (linked) change({ do: 'start', entries: linked.entries, fresh: true });
+    else if (toToday !== asIs) change({ do: 'start', entries: begin(toToday), fresh: true });
     if (system) change({ do: 'units', system });
     setLive(true);
   }, []);
@@ -55,7 +72,7 @@ export function useForm(
     if (nothingWrong) change({ do: 'settle' });
   }, [nothingWrong]);
 
-  const context = { fields: topic.fields, words: topic.words, system: figures.system, currency: page.shop.currency };
+  const context = { fields, words: topic.words, system: figures.system, currency: page.shop.currency };
   const lines = visibleProblems(calculation.problems, figures, active).map((p) => ({
     path: p.field,
     text: describeProblem(p, context),
@@ -63,11 +80,17 @@ export function useForm(
   const form: Form = {
     id: page.id,
     figures,
-    raw: rawOf(figures),
+    raw: rawOf(figures, fields),
     currency: page.shop.currency,
     problemAt: Object.fromEntries(lines.map((l) => [l.path, l.text])),
+    readingsAt: Object.fromEntries(
+      calculation.problems.flatMap((p) => (p.readings ? [[p.field, p.readings] as const] : [])),
+    ),
     said: calculation.said,
-    type: (key, value) => change({ do: 'type', key, value }),
+    chosen: calculation.chosen,
+    type: (path, text, whole = false) => change({ do: 'type', path, text, whole }),
+    addRow: (key) => change({ do: 'add-row', key }),
+    removeRow: (key, at) => change({ do: 'remove-row', key, at }),
     enter: setActive,
     leave: (path) => {
       setActive(undefined);
@@ -82,6 +105,7 @@ export function useForm(
     form,
     problemLines: lines,
     presses,
+    change,
     press: () => {
       change({ do: 'press' });
       setPresses((n) => n + 1);
@@ -90,7 +114,7 @@ export function useForm(
       rememberUnits(system);
       change({ do: 'units', system });
     },
-    empty: () => change({ do: 'start', base: toToday(blankFigures(topic.fields)), isExample: false }),
-    showExample: () => change({ do: 'start', base: toToday(example), isExample: true }),
+    empty: () => change({ do: 'start', entries: blank() }),
+    showExample: () => change({ do: 'start', entries: begin(toToday) }),
   };
 }

@@ -1,0 +1,73 @@
+/** Why a verdict is not said: which figures it hangs on that are not the reader's yet, each a way to its box. */
+import { filledIn, isPencil } from '../../../core/contract/entry.ts';
+import type { Field } from '../../../core/contract/field.ts';
+import { boxId } from '../state/form.ts';
+import { mayBeConfirmed } from '../state/starts.ts';
+import type { Worked } from '../state/use-calculation.ts';
+import { goToBox } from '../form/go-to-box.ts';
+import { say } from '../../../words/index.ts';
+import { Icon } from './Icon.tsx';
+
+interface Props {
+  readonly id: string;
+  readonly worked: Worked;
+  readonly onConfirm?: ((keys: readonly string[]) => void) | undefined;
+}
+
+export function Still({ id, worked, onConfirm }: Props) {
+  const waiting = worked.asked.filter((f) => worked.judged.stillToEnter.includes(f.key));
+  if (waiting.length === 0) return null;
+  const toConfirm = waiting.filter((f) => confirmable(f, worked));
+  const toEnter = waiting.filter((f) => !toConfirm.includes(f));
+  return (
+    <div class="calc-still">
+      {toEnter.length > 0 && (
+        <p>
+          <Icon name="note" /> {say.stillToEnter} <Names id={id} fields={toEnter} />
+        </p>
+      )}
+      {toConfirm.length > 0 && (
+        <p>
+          {toEnter.length === 0 && <Icon name="note" />} {say.stillToConfirm} <Names id={id} fields={toConfirm} />{' '}
+          {onConfirm && (
+            <button type="button" class="calc-button" onClick={() => onConfirm(toConfirm.map((f) => f.key))}>
+              {say.confirm}
+            </button>
+          )}
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** A default nobody touched may be taken over as it stands; a figure of the example is typed anew. */
+function confirmable(field: Field, { figures }: Worked): boolean {
+  if (field.kind === 'rows' || !mayBeConfirmed(field)) return false;
+  const entry = filledIn(figures.entries[field.key]).find(isPencil);
+  return (
+    entry?.from === 'example' &&
+    entry.text === String(field.default === true ? 'yes' : field.default === false ? 'no' : field.default)
+  );
+}
+
+function Names({ id, fields }: { readonly id: string; readonly fields: readonly Field[] }) {
+  return (
+    <>
+      {fields.map((f, i) => (
+        <span key={f.key}>
+          {i > 0 && ', '}
+          <a
+            href={`#${boxId(id, f.key)}`}
+            onClick={(e) => {
+              e.preventDefault();
+              goToBox(boxId(id, f.key));
+            }}
+          >
+            {f.label}
+          </a>
+        </span>
+      ))}
+      .
+    </>
+  );
+}
