@@ -1,7 +1,7 @@
 /** All problems in one place, after the button was pressed; each line leads to its box. */
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import { say } from '../../../words/index.ts';
-import { goToBox } from './go-to-box.ts';
+import { goToBox } from '../state/go-to-box.ts';
 import { boxId } from '../state/form.ts';
 
 interface Props {

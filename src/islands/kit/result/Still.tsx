@@ -4,7 +4,7 @@ import type { Field } from '../../../core/contract/field.ts';
 import { boxId } from '../state/form.ts';
 import { mayBeConfirmed } from '../state/starts.ts';
 import type { Worked } from '../state/use-calculation.ts';
-import { goToBox } from '../form/go-to-box.ts';
+import { goToBox } from '../state/go-to-box.ts';
 import { say } from '../../../words/index.ts';
 import { Icon } from './Icon.tsx';
 
