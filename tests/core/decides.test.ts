@@ -11,7 +11,7 @@ import { readInputs } from '../../src/core/contract/read-inputs.ts';
 import type { Topic } from '../../src/core/contract/topic.ts';
 import { fromUnit } from '../../src/core/quantity/index.ts';
 import { topics } from '../../src/core/registry.ts';
-import { examplesFor } from '../published/examples.ts';
+import { examplesFor } from '../cases/examples.ts';
 
 /** Starting points a topic, and changes of each field from each of them. */
 const starts = 40;
