@@ -1,6 +1,7 @@
 import { block } from '../../contract/block.ts';
 import { defineFields } from '../../contract/field.ts';
-import { bearingOf, matches } from './find.ts';
+import { matches } from './find.ts';
+import { numberPattern, readNumber } from './number.ts';
 import { clearanceLimits, ringLimits } from './ring.ts';
 
 const mm = ['mm', 'in'] as const;
@@ -38,10 +39,9 @@ export const blocks = {
     fields: defineFields([
       {
         key: 'designation',
-        label: 'Number on the ring, digits only',
+        label: 'Number on the ring',
         kind: 'text',
-        pattern: '\\d{4,5}',
-        patternSays: 'four or five digits, like 6205',
+        ...numberPattern,
       },
     ]),
     gives: {
@@ -50,7 +50,7 @@ export const blocks = {
       width: { label: 'Width', units: mm },
     },
     run: (i) => {
-      const b = bearingOf(i.designation);
+      const b = readNumber(i.designation)?.bearing;
       return b
         ? { bore: b.bore, outside: b.outside, width: b.width }
         : { problem: { field: 'designation', code: 'no-such-bearing', data: { got: i.designation } } };

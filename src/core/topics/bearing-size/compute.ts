@@ -1,9 +1,11 @@
 import { step, type WorkingStep } from '../../contract/formula.ts';
 import { refuse, type Result, type Value } from '../../contract/result.ts';
 import { guarded } from '../../contract/guarded.ts';
+import { isOver, isUnder } from '../../thresholds/index.ts';
 import { fields } from './fields.ts';
-import { bearingOf, matches, nearest, type Bearing, type Match } from './find.ts';
+import { matches, nearest, type Bearing, type Match } from './find.ts';
 import { difference, smallestBore, smallestOutside } from './formulas.ts';
+import { readNumber, type RingNumber } from './number.ts';
 import { clearanceLimits, ringLimits } from './ring.ts';
 import { groups, type Group } from './tables/clearance.ts';
 import type { RingClass } from './tables/ring-tolerances.ts';
@@ -14,22 +16,36 @@ const fine = [4, 5] as const;
 
 export const compute = guarded(fields, (inputs): Result => {
   const { ringClass, group } = inputs;
-  if (inputs.known === 'designation') {
-    const bearing = bearingOf(inputs.designation ?? '');
-    if (!bearing) return refuse('designation', 'no-such-bearing', { got: inputs.designation ?? '' });
-    const working: WorkingStep[] = [];
-    return {
-      ok: true,
-      values: [...about(bearing), ...limitsOf(bearing, ringClass, group, working)],
-      working,
-      cautions: [],
-    };
-  }
+  if (inputs.known === 'designation') return fromNumber(inputs.designation ?? '', ringClass, group);
   const readings = { bore: inputs.bore ?? 0, outside: inputs.outside ?? 0, width: inputs.width ?? 0 };
-  if (readings.bore >= readings.outside)
+  if (!isUnder(readings.bore, readings.outside))
     return refuse('bore', 'bore-too-large', { bore: readings.bore, outside: readings.outside });
   return fromReadings(readings, inputs.allow ?? 0, ringClass, group);
 });
+
+/** The box of a choice can't be told from its default, so a mark on the ring stands against a default and not against a choice. */
+function fromNumber(typed: string, ringClass: RingClass, group: Group): Result {
+  const read = readNumber(typed);
+  if (!read) return refuse('designation', 'no-such-bearing', { got: typed });
+  if (read.group && group !== 'CN' && group !== read.group)
+    return refuse('group', 'clearance-two-ways', { marked: read.group, chosen: group });
+  if (read.ringClass && ringClass !== 'Normal' && ringClass !== read.ringClass)
+    return refuse('ringClass', 'class-two-ways', { marked: read.ringClass, chosen: ringClass });
+  const limits = limitsOf(read.bearing, read.ringClass ?? ringClass, read.group ?? group);
+  return {
+    ok: true,
+    values: [...about(read.bearing), ...readAs(read), ...limits.values],
+    working: limits.steps,
+    cautions: [],
+  };
+}
+
+/** What was taken over from the letters on the ring, and what was left out. */
+function readAs({ bearing, group, ringClass, left }: RingNumber): Value[] {
+  if (!group && !ringClass && left === '') return [];
+  const data = { number: bearing.designation, group: group ?? '', ringClass: ringClass ?? '', left };
+  return [{ kind: 'verdict', key: 'readAs', label: 'The number', code: 'number-read', level: 'note', data }];
+}
 
 function fromReadings(
   readings: { bore: number; outside: number; width: number },
@@ -42,7 +58,7 @@ function fromReadings(
   const best = shown[0];
   if (!best) return refuse('', 'no-such-bearing', { got: '' });
   const { bearing } = best;
-  const working = [
+  const compared = [
     step(
       difference,
       {
@@ -66,17 +82,12 @@ function fromReadings(
     main: true,
     data: { bearing: bearing.designation, worst: best.worst, count: found.length },
   };
-  if (found.length === 0) return { ok: true, values: [verdict, matchTable(shown)], working, cautions: [] };
+  if (found.length === 0) return { ok: true, values: [verdict, matchTable(shown)], working: compared, cautions: [] };
+  const limits = limitsOf(bearing, ringClass, group);
   return {
     ok: true,
-    values: [
-      verdict,
-      ...about(bearing),
-      ...wear(best),
-      ...limitsOf(bearing, ringClass, group, working),
-      matchTable(shown),
-    ],
-    working,
+    values: [verdict, ...about(bearing), ...wear(best), ...limits.values, matchTable(shown)],
+    working: [...compared, ...limits.steps],
     cautions: [],
   };
 }
@@ -103,13 +114,16 @@ function about(b: Bearing): Value[] {
       source: 'iso-15',
       main: true,
     },
+    { kind: 'quantity', key: 'pitch', label: 'Mean diameter', value: (b.bore + b.outside) / 2, units: full },
   ];
 }
 
+/** What a caliper errs by in a careful hand [m]; common practice. */
+const byCaliper = 0.05e-3;
+
 /** A bore read large or an outside read small by more than a caliper errs points to a ring that has turned on its seat. */
 function wear(m: Match): Value[] {
-  const byCaliper = 0.05e-3;
-  if (m.bore <= byCaliper && m.outside >= -byCaliper) return [];
+  if (!isOver(m.bore, byCaliper) && !isUnder(m.outside, -byCaliper)) return [];
   return [
     {
       kind: 'verdict',
@@ -122,16 +136,21 @@ function wear(m: Match): Value[] {
   ];
 }
 
-function limitsOf(b: Bearing, ringClass: RingClass, group: Group, working: WorkingStep[]): Value[] {
+interface RingPart {
+  readonly values: readonly Value[];
+  readonly steps: readonly WorkingStep[];
+}
+
+function limitsOf(b: Bearing, ringClass: RingClass, group: Group): RingPart {
   const bore = ringLimits('bore', b.bore, ringClass);
   const outside = ringLimits('outside', b.outside, ringClass);
   const clearance = clearanceLimits(b.bore, group);
-  if (!bore || !outside || !clearance) return [];
-  working.push(
+  if (!bore || !outside || !clearance) return { values: [], steps: [] };
+  const steps = [
     step(smallestBore, { d: b.bore, t_d: bore.lower }, b.bore + bore.lower),
     step(smallestOutside, { D: b.outside, t_D: outside.lower }, b.outside + outside.lower),
-  );
-  return [
+  ];
+  const values: Value[] = [
     {
       kind: 'quantity',
       key: 'boreLimits',
@@ -164,8 +183,11 @@ function limitsOf(b: Bearing, ringClass: RingClass, group: Group, working: Worki
       units: micro,
       source: clearance.source,
     },
+    { kind: 'text', key: 'groupUsed', label: 'Clearance group', value: group },
+    { kind: 'text', key: 'classUsed', label: 'Tolerance class', value: ringClass },
     groupTable(b.bore),
   ];
+  return { values, steps };
 }
 
 function groupTable(bore: number): Value {

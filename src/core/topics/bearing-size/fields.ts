@@ -1,4 +1,5 @@
 import { defineFields } from '../../contract/field.ts';
+import { numberPattern } from './number.ts';
 
 const mm = ['mm', 'in'] as const;
 
@@ -57,14 +58,14 @@ export const fields = defineFields([
     more: true,
     when: { field: 'known', is: ['readings'] },
     limitFrom: 'common-practice',
+    usual: 'a caliper reads to about 0.05 mm, and a worn ring differs by a few tenths',
   },
   {
     key: 'designation',
-    label: 'Number on the ring, digits only',
+    label: 'Number on the ring',
     kind: 'text',
-    pattern: '\\d{4,5}',
-    patternSays: 'four or five digits, like 6205; leave off letters, dashes and what follows them',
-    maxLength: 30,
+    ...numberPattern,
+    help: 'As it stands there, like 6205-2RS C3. Clearance and class are taken over, seals and shields change no size.',
     when: { field: 'known', is: ['designation'] },
   },
   {
@@ -77,6 +78,7 @@ export const fields = defineFields([
       { value: 'P6', label: 'P6' },
       { value: 'P5', label: 'P5' },
     ],
+    usual: 'a bearing with no class marked is Normal',
     more: true,
   },
   {
@@ -90,5 +92,6 @@ export const fields = defineFields([
       { value: 'C3', label: 'C3, large' },
       { value: 'C4', label: 'C4, larger' },
     ],
+    usual: 'a bearing with no clearance marked is Normal',
   },
 ]);

@@ -1,4 +1,5 @@
 /** From designation to dimensions and back from caliper readings. */
+import { isOver } from '../../thresholds/index.ts';
 import { bores, boundary, seriesNames, type Series } from './tables/boundary.ts';
 
 export interface Bearing {
@@ -43,13 +44,14 @@ export interface Match {
  * Bearings whose three dimensions all lie within `allow` of the readings, best first.
  * Worn rings read large in the bore and small outside, so both signs are accepted.
  * @param readings bore, outside and width as read [m] @param allow largest difference accepted [m]
+ * @returns best first, by the largest of the three differences; none when nothing fits
  * Example: 25.1 / 51.9 / 15.0 mm within 0.3 mm -> 6205 alone.
  */
 export function matches(
   readings: { readonly bore: number; readonly outside: number; readonly width: number },
   allow: number,
 ): Match[] {
-  return compareAll(readings).filter((m) => m.worst <= allow + 1e-12);
+  return compareAll(readings).filter((m) => !isOver(m.worst, allow));
 }
 
 /** The three that come nearest, whether or not they fit. */
