@@ -35,7 +35,7 @@ function refusal(i: Import): string | undefined {
   const packages = i.from === sumEvaluator ? sumPackage : layer.packages;
   if (i.to === undefined)
     return packages.test(i.written) ? undefined : `${layer.name} may not import the package ${i.written}`;
-  if (i.to === addressRule && goesByAddressRule.includes(layer.name)) return undefined;
+  if (addressRule.test(i.to) && goesByAddressRule.includes(layer.name)) return undefined;
   if (i.how === 'path' && i.from === namesBrowserSources) return undefined;
   if (i.how === 'path' && readsProject.includes(layer.name) && !i.to.startsWith('src')) return undefined;
   if (layer.name === readsContent.layer && readsContent.file.test(i.to)) return undefined;

@@ -1,80 +1,90 @@
 /**
- * Registers the service worker and keeps the reader told, in <div id="edition-notice" hidden>:
- * how far the saving is, that the site now works without a signal, that a newer edition waits.
- * On a page opened from disk there is nothing to register.
+ * Registers the service worker and keeps the reader told. What concerns the copy on the device is one line in the
+ * foot, <p id="edition-line">. Only a newer edition may show more: a strip fixed at the bottom, <div id="edition-notice"
+ * hidden>, which moves nothing and waits while a box has the focus. On a page opened from disk nothing is registered.
  */
 import { noticeWords } from '../words/index.ts';
+import { whenNoBoxHasFocus } from './no-box-has-focus.ts';
 import type { FromWorker, ToWorker } from './worker/scope.ts';
 
 const say = noticeWords[document.documentElement.lang.startsWith('es') ? 'es' : 'en'];
 
-type State = 'saving' | 'saved' | 'cut-short' | 'newer' | 'elsewhere';
+type LineState = 'saving' | 'kept' | 'cut-short' | 'altered';
 
-function show(state: State, text: string, button?: { readonly label: string; readonly press: () => void }): void {
-  const notice = document.getElementById('edition-notice');
-  if (!notice) return;
-  notice.setAttribute('role', 'status');
-  notice.dataset['state'] = state;
-  const line = document.createElement('p');
-  line.textContent = text;
-  notice.replaceChildren(line);
-  if (button) {
-    const element = document.createElement('button');
-    element.type = 'button';
-    element.textContent = button.label;
-    element.addEventListener('click', button.press);
-    notice.append(element);
-  }
-  notice.hidden = false;
+function line(state: LineState, text: string): void {
+  const element = document.getElementById('edition-line');
+  if (!element) return;
+  element.dataset['state'] = state;
+  element.textContent = text;
 }
 
-function hide(): void {
+function strip(state: 'newer' | 'elsewhere', text: string, label: string, press: () => void): void {
   const notice = document.getElementById('edition-notice');
-  if (notice) notice.hidden = true;
+  if (!notice) return;
+  whenNoBoxHasFocus(() => {
+    const words = document.createElement('p');
+    words.textContent = text;
+    const button = document.createElement('button');
+    button.type = 'button';
+    button.textContent = label;
+    button.addEventListener('click', press);
+    notice.setAttribute('role', 'status');
+    notice.dataset['state'] = state;
+    notice.replaceChildren(words, button);
+    notice.hidden = false;
+  });
 }
 
 async function start(): Promise<void> {
   const root = new URL(document.documentElement.dataset['root'] ?? './', location.href);
   addManifest(root);
   const container = navigator.serviceWorker;
-  const firstSave = container.controller === null;
+  // A page below another saved site is answered by that site's worker; that one knows nothing of ours.
+  const present = await container.getRegistration(root);
+  const firstSave = present?.scope !== root.href || !present.active;
   let asked = false;
   // The last progress message can arrive after the end is known; it must not undo what was said then.
   let ended = false;
 
   container.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => {
-    if (firstSave && !ended) show('saving', say.saving(data.done, data.total));
+    if (data.type === 'kept') {
+      ended = true;
+      line('kept', say.kept(data.pages));
+    } else if (data.type === 'altered') {
+      ended = true;
+      if (!data.again) line('altered', say.altered);
+    } else if (firstSave && !ended) line('saving', say.saving(data.done, data.total));
   });
   container.addEventListener('controllerchange', () => {
-    if (asked) location.reload();
-    else if (!firstSave || ended)
-      show('elsewhere', say.elsewhere, { label: say.reload, press: () => location.reload() });
-    else {
-      ended = true;
-      show('saved', say.saved, { label: say.close, press: hide });
-    }
+    if (asked) whenNoBoxHasFocus(() => location.reload());
+    else if (firstSave && !ended) lookAfter(container.controller);
+    else strip('elsewhere', say.elsewhere, say.reload, () => location.reload());
   });
+  if (!firstSave) lookAfter(present.active);
 
   const registration = await container.register(new URL('sw.js', root), { scope: root.href, updateViaCache: 'none' });
-  const offer = (waiting: ServiceWorker) => {
-    const takeOver: ToWorker = { type: 'take-over' };
-    const press = () => {
+  const offer = (waiting: ServiceWorker) =>
+    strip('newer', say.newer, say.show, () => {
       asked = true;
-      waiting.postMessage(takeOver);
-    };
-    show('newer', say.newer, { label: say.show, press });
-  };
+      waiting.postMessage({ type: 'take-over' } satisfies ToWorker);
+    });
   const watch = (coming: ServiceWorker | null) =>
     coming?.addEventListener('statechange', () => {
-      if (coming.state === 'installed' && container.controller) offer(coming);
-      if (coming.state === 'redundant' && firstSave && !ended) {
-        ended = true;
-        show('cut-short', say.cutShort, { label: say.close, press: hide });
-      }
+      if (coming.state === 'installed' && registration.active) offer(coming);
+      // A little later: the worker's last word may come after its end.
+      if (coming.state === 'redundant' && firstSave)
+        setTimeout(() => {
+          if (!ended) line('cut-short', say.cutShort);
+          ended = true;
+        }, 300);
     });
-  if (registration.waiting && container.controller) offer(registration.waiting);
+  if (registration.waiting && registration.active) offer(registration.waiting);
   watch(registration.installing);
   registration.addEventListener('updatefound', () => watch(registration.installing));
+}
+
+function lookAfter(worker: ServiceWorker | null): void {
+  worker?.postMessage({ type: 'look-after' } satisfies ToWorker);
 }
 
 /** Added here and not in the page: from disk, browsers refuse to read it and say so in the console. */

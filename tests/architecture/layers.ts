@@ -73,8 +73,8 @@ export const sumPackage = /^mathjs(?:\/|$)/;
 /** The one file outside the browser's layer that may name others' files by path; it says why. */
 export const namesBrowserSources = 'src/steps/support/browser-sources.ts';
 
-/** One rule from address to file, open to whoever serves, links or keeps the site. */
-export const addressRule = 'src/browser/address/index.ts';
+/** One rule from address to file and its kind, open to whoever serves, links or keeps the site. */
+export const addressRule = /^src\/browser\/address\//;
 export const goesByAddressRule = ['steps', 'commands'];
 
 /** Layers that work on the project's folder from outside: they may read what lies beside src/. */

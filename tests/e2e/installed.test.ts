@@ -16,7 +16,7 @@ beforeAll(async () => {
   watched = await watchedPage(browser);
   page = watched.page;
   await page.goto(serving.address);
-  await page.locator('#edition-notice[data-state=saved]:not([hidden])').waitFor();
+  await page.locator('#edition-line[data-state=kept]').waitFor();
   await serving.close();
 });
 afterAll(() => browser.close());

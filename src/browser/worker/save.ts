@@ -1,11 +1,17 @@
-/** Saves every file of this edition. A file is kept only when its bytes are the ones the list names. */
-
+/** Saves files of this edition. A file is kept only when its bytes are the ones the list names. */
 import { encodePath } from '../address/index.ts';
+import { typeOf } from '../address/types.ts';
 
 /** Path in the site -> start of its SHA-256, in hex. */
 export type FileList = Readonly<Record<string, string>>;
 
-const hashHeader = 'x-almanac-hash';
+export interface Outcome {
+  /** Files that came, but not as the list names them: half published, or altered by the host. */
+  readonly altered: readonly string[];
+  /** Files that did not come, or for which there was no room. */
+  readonly missing: readonly string[];
+}
+
 const atOnce = 12;
 
 export async function saveAll(
@@ -14,43 +20,57 @@ export async function saveAll(
   into: Cache,
   older: readonly Cache[],
   tell: (done: number) => void,
-): Promise<void> {
+): Promise<Outcome> {
   const waiting = Object.entries(files);
+  const altered: string[] = [];
+  const missing: string[] = [];
   let done = 0;
-  const failures: unknown[] = [];
   const work = async () => {
+    // The rest is still worth having when one fails: the next try starts from what was saved.
     for (let next = waiting.pop(); next; next = waiting.pop()) {
-      try {
-        await saveOne(scope + encodePath(next[0]), next[1], into, older);
-        done += 1;
-        tell(done);
-      } catch (reason) {
-        // The rest is still worth having: the next try starts from what was saved.
-        failures.push(reason);
-      }
+      const [file, hash] = next;
+      const came = await saveOne(file, hash, scope, into, older).catch(() => 'missing' as const);
+      if (came === 'altered') altered.push(file);
+      else if (came === 'missing') missing.push(file);
+      else tell(++done);
     }
   };
   await Promise.all(Array.from({ length: atOnce }, work));
-  if (failures.length > 0) throw failures[0];
+  return { altered: altered.sort(), missing: missing.sort() };
 }
 
 /** Unchanged files come from an older edition or from a first save that was cut short; the rest from the server. */
-async function saveOne(address: string, hash: string, into: Cache, older: readonly Cache[]): Promise<void> {
+async function saveOne(
+  file: string,
+  hash: string,
+  scope: string,
+  into: Cache,
+  older: readonly Cache[],
+): Promise<'saved' | 'altered' | 'missing'> {
+  const address = scope + encodePath(file);
   for (const cache of [into, ...older]) {
-    const kept = await cache.match(address);
-    if (kept?.headers.get(hashHeader) !== hash) continue;
-    if (cache !== into) await into.put(address, kept);
-    return;
+    const kept = await (await cache.match(address))?.arrayBuffer();
+    if (!kept || (await sha256(kept)) !== hash) continue;
+    if (cache !== into) await into.put(address, ofType(file, kept));
+    return 'saved';
   }
   const response = await fetch(address, { cache: 'no-cache' });
+  if (!response.ok) return 'missing';
   const bytes = await response.arrayBuffer();
-  // A site that is half-way through being published must not become the saved edition.
-  if (!response.ok || (await sha256(bytes)) !== hash) throw new Error(`${address} is not the file this edition names.`);
-  const headers = {
-    'content-type': response.headers.get('content-type') ?? 'application/octet-stream',
-    [hashHeader]: hash,
-  };
-  await into.put(address, new Response(bytes, { headers }));
+  if ((await sha256(bytes)) !== hash) return 'altered';
+  await into.put(address, ofType(file, bytes, response));
+  return 'saved';
+}
+
+/** Asked before all files are fetched again from a host that altered them the last time. */
+export async function isAltered(file: string, hash: string, scope: string): Promise<boolean> {
+  const response = await fetch(scope + encodePath(file), { cache: 'no-cache' });
+  return response.ok && (await sha256(await response.arrayBuffer())) !== hash;
+}
+
+function ofType(file: string, bytes: ArrayBuffer, from?: Response): Response {
+  const type = typeOf(file) ?? from?.headers.get('content-type') ?? 'application/octet-stream';
+  return new Response(bytes, { headers: { 'content-type': type } });
 }
 
 async function sha256(bytes: ArrayBuffer): Promise<string> {

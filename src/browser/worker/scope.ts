@@ -9,7 +9,7 @@ export interface FetchEvent extends WaitingEvent {
   respondWith(answer: Promise<Response>): void;
 }
 
-export interface MessageEvent {
+export interface MessageEvent extends WaitingEvent {
   readonly data: unknown;
 }
 
@@ -25,12 +25,16 @@ export interface WorkerScope {
   addEventListener(type: 'message', listener: (event: MessageEvent) => void): void;
 }
 
-/** What the worker tells the pages, and they tell it. */
-export interface FromWorker {
-  readonly type: 'saving';
-  readonly done: number;
-  readonly total: number;
-}
-export interface ToWorker {
-  readonly type: 'take-over';
-}
+/** What the worker tells the pages. */
+export type FromWorker =
+  | { readonly type: 'saving'; readonly done: number; readonly total: number }
+  /** Pages that can be read without a signal. */
+  | { readonly type: 'kept'; readonly pages: number }
+  /** The host alters files on their way; they cannot be kept. The reader is told once. */
+  | { readonly type: 'altered'; readonly again: boolean };
+
+/** What the pages tell the worker. */
+export type ToWorker =
+  | { readonly type: 'take-over' }
+  /** A visit: mend the saved copy where the device lost parts of it, and say how much there is. */
+  | { readonly type: 'look-after' };

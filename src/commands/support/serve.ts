@@ -3,27 +3,12 @@ import { createReadStream } from 'node:fs';
 import { stat } from 'node:fs/promises';
 import { createServer, type IncomingMessage, type Server, type ServerResponse } from 'node:http';
 import type { AddressInfo } from 'node:net';
-import { extname, join, resolve, sep } from 'node:path';
+import { join, resolve, sep } from 'node:path';
 import { pipeline } from 'node:stream';
 import { createGzip } from 'node:zlib';
 import { encodePath, filesMeant, readPath } from '../../browser/address/index.ts';
+import { typeOf } from '../../browser/address/types.ts';
 
-const types: Readonly<Record<string, string>> = {
-  '.html': 'text/html; charset=utf-8',
-  '.css': 'text/css; charset=utf-8',
-  '.js': 'text/javascript; charset=utf-8',
-  '.json': 'application/json; charset=utf-8',
-  '.webmanifest': 'application/manifest+json; charset=utf-8',
-  '.svg': 'image/svg+xml; charset=utf-8',
-  '.txt': 'text/plain; charset=utf-8',
-  '.xml': 'application/xml; charset=utf-8',
-  '.png': 'image/png',
-  '.jpg': 'image/jpeg',
-  '.webp': 'image/webp',
-  '.ico': 'image/x-icon',
-  '.woff2': 'font/woff2',
-  '.woff': 'font/woff',
-};
 const packs = /^(?:text\/|application\/(?:json|manifest|xml)|image\/svg)/;
 
 export interface Serving {
@@ -79,7 +64,7 @@ async function answer(top: string, base: string, request: IncomingMessage, respo
     return void response.writeHead(405, { allow: 'GET, HEAD' }).end();
   const [rawPath = '/', query] = (request.url ?? '/').split('?', 2);
   const path = readPath(rawPath);
-  if (path === undefined) return void response.writeHead(400).end();
+  if (path === undefined) return send(top, undefined, request, response);
   if (!path.startsWith(base))
     return path + '/' === base ? redirect(response, base) : send(top, undefined, request, response);
   const inside = path.slice(base.length);
@@ -114,7 +99,7 @@ async function send(
   const status = found === undefined ? 404 : 200;
   if (file === undefined)
     return void response.writeHead(404, { 'content-type': 'text/plain; charset=utf-8' }).end('Not found');
-  const type = types[extname(file).toLowerCase()] ?? 'application/octet-stream';
+  const type = typeOf(file) ?? 'application/octet-stream';
   const headers: Record<string, string> = {
     'content-type': type,
     'cache-control': 'no-cache',

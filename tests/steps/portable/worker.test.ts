@@ -1,4 +1,6 @@
 import { appendFile, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { createServer } from 'node:http';
+import type { AddressInfo } from 'node:net';
 import { join } from 'node:path';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, beforeEach, afterEach, expect, test } from 'vitest';
@@ -14,6 +16,7 @@ let watched: WatchedPage;
 let page: Page;
 
 const base = '/kb/';
+const line = (state: string) => page.locator(`#edition-line[data-state=${state}]`).waitFor();
 const notice = (state: string) => page.locator(`#edition-notice[data-state=${state}]:not([hidden])`).waitFor();
 const at = (path: string) => serving.address + path;
 
@@ -31,7 +34,7 @@ beforeEach(async () => {
   watched = await watchedPage(browser);
   page = watched.page;
   await page.goto(at('index.html'));
-  await notice('saved');
+  await line('kept');
 });
 afterEach(async () => {
   await watched.context.close();
@@ -81,7 +84,14 @@ test('a newer edition waits until the reader asks, and typed input stays till th
   await writeFile(file, before.replace('Nothing to press.', 'Second edition.'));
   await addWorker(dist);
   await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update());
+  // Nothing shows while a box has the focus, and what shows moves nothing.
+  await page.waitForFunction(async () => (await navigator.serviceWorker.getRegistration())?.waiting);
+  expect(await page.locator('#edition-notice').isHidden()).toBe(true);
+  const place = () => page.locator('main').evaluate((main) => main.getBoundingClientRect().top);
+  const top = await place();
+  await page.locator('[name=number]').blur();
   await notice('newer');
+  expect(await place()).toBe(top);
   expect(await page.inputValue('[name=number]')).toBe('77');
   expect(await page.evaluate(async () => (await fetch('plain.html')).text())).toContain('Nothing to press.');
 
@@ -118,12 +128,12 @@ test('a first save that was cut short is taken up where it stopped', async () =>
   await rename(missing, `${missing}.away`);
   const fresh = await watchedPage(browser);
   await fresh.page.goto(at('index.html'));
-  await fresh.page.locator('#edition-notice[data-state=cut-short]').waitFor();
+  await fresh.page.locator('#edition-line[data-state=cut-short]').waitFor();
   await rename(`${missing}.away`, missing);
   const fetched: string[] = [];
   fresh.context.on('request', (request) => void (request.serviceWorker() && fetched.push(request.url())));
   await fresh.page.goto(at('index.html'));
-  await fresh.page.locator('#edition-notice[data-state=saved]').waitFor();
+  await fresh.page.locator('#edition-line[data-state=kept]').waitFor();
   expect(fetched.filter((url) => !url.endsWith('sw.js'))).toEqual([at('plain.html')]);
   await fresh.context.close();
 });
@@ -139,4 +149,80 @@ test('the worker never swaps editions by itself', async () => {
   await notice('newer');
   expect(await page.evaluate(() => (window as { stays?: boolean }).stays)).toBe(true);
   await writeFile(file, before);
+});
+
+test('parts the device lost are fetched again on the next visit, and the foot says how many pages are kept', async () => {
+  await page.evaluate(async () => {
+    const cache = await caches.open((await caches.keys())[0] ?? '');
+    for (const lost of ['plain.html', 'deep/er/page.html']) await cache.delete(new URL(lost, location.href));
+  });
+  await page.goto(at('search.html'));
+  await line('kept');
+  expect(await page.locator('#edition-line').textContent()).toMatch(/^\d+ pages kept on this device/);
+  await serving.close();
+  await page.goto(at('plain.html'));
+  await page.getByRole('heading', { name: 'Plain page' }).waitFor();
+  expect(watched.troubles).toEqual([]);
+});
+
+/** A host between the site and the reader. */
+async function hostThat(change: (type: string, body: Buffer) => { type: string; body: Buffer }): Promise<Serving> {
+  const server = createServer((request, response) => {
+    void (async () => {
+      const from = await fetch(at(request.url?.replace(base, '') ?? ''));
+      const sent = change(from.headers.get('content-type') ?? '', Buffer.from(await from.arrayBuffer()));
+      response.writeHead(from.status, { 'content-type': sent.type }).end(sent.body);
+    })();
+  });
+  await new Promise<void>((done) => server.listen(0, 'localhost', done));
+  return {
+    address: `http://localhost:${(server.address() as AddressInfo).port}${base}`,
+    close: () =>
+      new Promise((done) => {
+        server.close(() => done());
+        server.closeAllConnections();
+      }),
+  };
+}
+
+test('a host that alters pages is asked for one file on each visit, and the reader is told once', async () => {
+  const host = await hostThat((type, body) => ({
+    type,
+    body: type.startsWith('text/html') ? Buffer.concat([body, Buffer.from('<!-- hosted -->')]) : body,
+  }));
+  const visitor = await watchedPage(browser);
+  const fetched: string[] = [];
+  visitor.context.on('request', (r) => void (r.serviceWorker() && !r.url().endsWith('sw.js') && fetched.push(r.url())));
+  const visit = async (state: string) => {
+    fetched.length = 0;
+    await visitor.page.goto(`${host.address}index.html`);
+    await visitor.page.locator(`#edition-line[data-state=${state}]`).waitFor();
+    return fetched.length;
+  };
+  expect(await visit('cut-short')).toBeGreaterThan(5);
+  expect(await visit('altered')).toBe(1);
+  fetched.length = 0;
+  await visitor.page.goto(`${host.address}index.html`);
+  await visitor.page.waitForFunction(async () => !(await navigator.serviceWorker.getRegistration()));
+  expect(fetched).toHaveLength(1);
+  expect(await visitor.page.locator('#edition-line').textContent()).toBe('');
+  await visitor.context.close();
+  await host.close();
+});
+
+test('a file sent under the wrong kind is kept under the right one', async () => {
+  const host = await hostThat((type, body) => ({ type: type.startsWith('image/') ? 'text/plain' : type, body }));
+  const visitor = await watchedPage(browser);
+  await visitor.page.goto(`${host.address}index.html`);
+  await visitor.page.locator('#edition-line[data-state=kept]').waitFor();
+  const type = () => visitor.page.evaluate(async () => (await fetch('pictures/dot.svg')).headers.get('content-type'));
+  expect(await type()).toContain('image/svg+xml');
+  await visitor.context.close();
+  await host.close();
+});
+
+test('a malformed address is answered with a page, not with an error of the browser', async () => {
+  const answer = await page.goto(at('%zz'));
+  expect(answer?.status()).toBe(404);
+  await page.getByRole('heading', { name: 'Not here' }).waitFor();
 });
