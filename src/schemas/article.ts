@@ -1,5 +1,6 @@
 /** Front matter of every article. One line of explanation per field, for the person who writes it. */
 import { z } from 'astro/zod';
+import { day, text } from './words.ts';
 import { machineKinds } from './machine-kinds.ts';
 
 const id = z
@@ -15,15 +16,15 @@ const pagePath = z
 
 const shared = {
   /** Page heading and browser title; at most 70 characters. */
-  title: z.string().min(3).max(70),
+  title: z.string().max(70).pipe(text(3)),
   /** One sentence a reader decides by; shown in lists and search. */
-  summary: z.string().min(20).max(220),
+  summary: z.string().max(220).pipe(text(20)),
   /** Who it is written for. */
   reader: z.enum(['customer', 'mechanic']),
   /** Day somebody in the shop last went through it, as YYYY-MM-DD. */
-  reviewed: z.coerce.date(),
+  reviewed: day,
   /** Other words people search by: part names, unit spellings, slang. Not shown. */
-  aliases: z.array(z.string().min(1)).default([]),
+  aliases: z.array(text()).default([]),
   /** Cautions shown at the top, by file name in content/hazards. */
   hazards: z.array(id).default([]),
   /** What it rests on, by file name in content/sources. */
@@ -39,18 +40,18 @@ export const guide = z.strictObject({
   ...shared,
   lang: z.enum(['en', 'es']).default('en'),
   /** How long it takes, where the guide is something to do: "5 minutes". */
-  time: z.string().min(3).optional(),
+  time: text(3).optional(),
   /** What the customer needs at hand for it. */
-  tools: z.array(z.string()).default([]),
+  tools: z.array(text()).default([]),
 });
 
 /** Bench work, step by step. */
 export const job = z.strictObject({
   ...shared,
   /** How long it takes someone who has done it before: "45 minutes". */
-  time: z.string().min(3),
-  tools: z.array(z.string()).min(1),
-  parts: z.array(z.string()).default([]),
+  time: text(3),
+  tools: z.array(text()).min(1),
+  parts: z.array(text()).default([]),
 });
 
 export const table = z.strictObject(shared);

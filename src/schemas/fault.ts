@@ -1,6 +1,7 @@
 /** content/faults: one file per complaint, with who could be at fault and which checks tell them apart. */
 import { z } from 'astro/zod';
 import { id, pagePath } from './article.ts';
+import { day } from './words.ts';
 import { machineKinds } from './machine-kinds.ts';
 
 const chance = z.number().min(0).max(1);
@@ -49,7 +50,7 @@ export const fault = z
     summary: z.string().min(20).max(220),
     reader: z.literal('mechanic'),
     /** Day somebody in the shop last went through it, as YYYY-MM-DD. */
-    reviewed: z.coerce.date(),
+    reviewed: day,
     /** Other words people search by. Not shown. */
     aliases: z.array(z.string().min(1)).default([]),
     /** Cautions shown at the top, by file name in content/hazards. */

@@ -10,8 +10,8 @@ const row = z
     do: z.string().min(5),
     /** How often. Give a moment ("before each use") or figures; with both hours and months the first to come counts. */
     when: z.string().min(3).optional(),
-    hours: z.number().positive().optional(),
-    months: z.number().positive().optional(),
+    hours: z.number().gt(0, 'more than 0').optional(),
+    months: z.number().gt(0, 'more than 0').optional(),
     /** True when dust and slurry shorten it. */
     dust: z.boolean().default(false),
     source: id,

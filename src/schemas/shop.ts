@@ -1,27 +1,40 @@
 /** content/shop/shop.yaml: everything that makes this *this* shop's site. */
 import { z } from 'astro/zod';
+import { text } from './words.ts';
+
+const currencies = new Set(Intl.supportedValuesOf('currency'));
 
 export const shop = z.strictObject({
   /** Shown at the top of every page and on every printed sheet. */
-  name: z.string().min(2),
+  name: z.string().max(60).pipe(text(2)),
   /** One line under the name. */
-  line: z.string().min(5),
+  line: z.string().max(120).pipe(text(5)),
   /** True while the shop, its machines and customers are made up; the site then says so on every page. */
   invented: z.boolean(),
-  address: z.array(z.string()).min(1),
-  phone: z.string().min(3),
-  hours: z.array(z.string()).min(1),
+  address: z.array(text()).min(1),
+  phone: text(3),
+  hours: z.array(text()).min(1),
   /** ISO 4217, three letters. */
-  currency: z.string().regex(/^[A-Z]{3}$/, 'must be a currency code of three capitals, like USD'),
+  currency: z
+    .string()
+    .regex(/^[A-Z]{3}$/, 'must be a currency code of three capitals, like USD')
+    .refine((code) => currencies.has(code), 'a currency that exists, by its ISO 4217 code, like USD, EUR or MXN'),
   /** What an hour of bench work costs the customer. */
-  labourRate: z.number().positive(),
+  labourRate: z.number().positive().max(1_000_000),
   /** Sales tax on parts and on labour, in percent. */
   tax: z.strictObject({ parts: z.number().min(0).max(50), labour: z.number().min(0).max(50) }),
   /** Units shown first. */
   units: z.enum(['metric', 'inch']),
-  languages: z.array(z.enum(['en', 'es'])).min(1),
+  /** Every language the site speaks; English carries the mechanic's pages and is always one of them. */
+  languages: z
+    .array(z.enum(['en', 'es']))
+    .refine((list) => list.includes('en'), 'en among them: the pages for mechanics are in English')
+    .refine((list) => new Set(list).size === list.length, 'each language once'),
   /** Address the site will live at, for the code printed on guides: https://example.org/shop/ . Leave out to print none. */
-  site: z.url().optional(),
+  site: z
+    .url()
+    .refine((address) => /^https?:/.test(address), 'an address that begins with https:// or http://')
+    .optional(),
 });
 
 export type Shop = z.infer<typeof shop>;

@@ -10,7 +10,16 @@ import { report } from '../../src/steps/content-check/problem.ts';
 
 const fixtures = fileURLToPath(new URL('fixtures/content/', import.meta.url));
 const known: Known = {
-  components: new Set(['Hazard', 'Source', 'Term', 'Figure', 'Calculator']),
+  components: new Map(
+    [
+      ['Hazard', 'id'],
+      ['Source', 'id'],
+      ['Term', 'id'],
+      ['Figure', 'name'],
+      ['Calculator', 'topic preset compact id'],
+      ['BothUnits', 'mm'],
+    ].map(([name = '', takes = '']) => [name, new Set(takes.split(' '))]),
+  ),
   figures: new Set(['nozzles']),
   topics: new Set(['blade-speed']),
   addresses: new Set(['/', '/jobs/', '/guides/']),

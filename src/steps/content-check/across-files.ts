@@ -5,10 +5,12 @@ import type { ContentFile } from './content-file.ts';
 import type { Library } from './library.ts';
 import { didYouMean, shown, type Problem } from './problem.ts';
 
-export function acrossFiles(files: readonly ContentFile[], library: Library): Problem[] {
+export function acrossFiles(files: readonly ContentFile[], library: Library, today: string): Problem[] {
   return [
     ...shopMissing(files),
     ...sameTitles(files),
+    ...twinsMissing(files),
+    ...files.flatMap((f) => reviewedLater(f, today)),
     ...files.flatMap((f) => [...badName(f, library), ...twinProblems(f, library)]),
   ];
 }
@@ -47,6 +49,37 @@ function sameTitles(files: readonly ContentFile[]): Problem[] {
   return problems;
 }
 
+/** A customer who reads Spanish is not left with half the guides. */
+function twinsMissing(files: readonly ContentFile[]): Problem[] {
+  const shop = files.find((f) => f.path === shopFile)?.yaml.data as { languages?: unknown } | null | undefined;
+  if (!Array.isArray(shop?.languages) || !shop.languages.includes('es')) return [];
+  const guides = files.filter((f) => f.folder === 'guides' && f.place !== '' && f.ending === 'mdx');
+  const spanish = new Set(guides.filter((f) => f.id.startsWith('es/')).map((f) => f.id.slice(3)));
+  return guides
+    .filter((f) => !f.id.startsWith('es/') && !spanish.has(f.id))
+    .map((f) => ({
+      file: f.path,
+      line: 1,
+      field: 'file name',
+      got: 'a guide without a Spanish twin',
+      allowed: `guides/es/${f.id}.mdx with the same in Spanish, or languages: [en] in ${shopFile}`,
+    }));
+}
+
+function reviewedLater(file: ContentFile, today: string): Problem[] {
+  const reviewed = (file.yaml.data as { reviewed?: unknown } | null | undefined)?.reviewed;
+  if (typeof reviewed !== 'string' || !/^\d{4}-\d\d-\d\d$/.test(reviewed) || reviewed <= today) return [];
+  return [
+    {
+      file: file.path,
+      line: file.yaml.lineOf(['reviewed']),
+      field: 'reviewed',
+      got: reviewed,
+      allowed: `a day that has been; today is ${today}`,
+    },
+  ];
+}
+
 function badName(file: ContentFile, library: Library): Problem[] {
   const at = (got: string, allowed: string): Problem[] => [
     { file: file.path, line: 1, field: 'file name', got, allowed },
@@ -62,6 +95,7 @@ function badName(file: ContentFile, library: Library): Problem[] {
   if (!kind) return at(`the folder ${file.folder}`, `one of the folders ${Object.keys(kinds).join(', ')}`);
   if (kind.ending !== file.ending) return at(`.${file.ending}`, `a file ending in .${kind.ending}`);
   const name = file.folder === 'guides' ? file.id.replace(/^es\//, '') : file.id;
+  if (name === 'index') return at(name, `a name of its own: index is the list of ${file.folder}`);
   if (!/^[a-z0-9]+(?:-[a-z0-9]+)*$/.test(name))
     return at(name, 'small letters, digits and single hyphens, like wet-cutting');
   if (file.folder === 'calculators' && !library.topics.has(name))

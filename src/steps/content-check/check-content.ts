@@ -14,14 +14,16 @@ import type { Problem } from './problem.ts';
 import { referenceProblems } from './references.ts';
 import { schemaProblems } from './schema-problems.ts';
 
-export async function checkContent(projectFolder: string, known: Known): Promise<Problem[]> {
+/** @param today the day that no review may lie after, as YYYY-MM-DD */
+export async function checkContent(projectFolder: string, known: Known, today = localDay()): Promise<Problem[]> {
   const files = withoutReplaced(await readAll(projectFolder));
-  const library = libraryOf(files, known);
+  const library = libraryOf(files, known, await pictures(projectFolder));
   const each = files.flatMap((file) => {
     const kind = file.place === '' ? undefined : kindOf(file.folder);
     const schema = file.path === shopFile ? shopSchema : kind?.schema;
     // A wrong folder or ending is told below; its fields would only add noise.
     if (!schema || (kind && kind.ending !== file.ending)) return [];
+    if (file.unreadable) return [file.unreadable];
     if (file.yaml.problems.length > 0) return file.yaml.problems;
     return [
       ...schemaProblems(file.path, file.yaml, schema),
@@ -29,7 +31,20 @@ export async function checkContent(projectFolder: string, known: Known): Promise
       ...bodyProblems(file, library),
     ];
   });
-  return [...each, ...acrossFiles(files, library)];
+  return [...each, ...acrossFiles(files, library, today)];
+}
+
+function localDay(now = new Date()): string {
+  return new Date(now.getTime() - now.getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
+}
+
+/** Every file an article can show. */
+async function pictures(projectFolder: string): Promise<ReadonlySet<string>> {
+  const folders = ['public', 'content'].filter((folder) => existsSync(join(projectFolder, folder)));
+  const lists = await Promise.all(
+    folders.map(async (folder) => (await listFiles(join(projectFolder, folder))).map((f) => `${folder}/${f}`)),
+  );
+  return new Set(lists.flat());
 }
 
 /** What the shop replaces is no longer part of the site. */
@@ -48,7 +63,5 @@ async function readAll(projectFolder: string): Promise<ContentFile[]> {
   const folder = join(projectFolder, 'content');
   if (!existsSync(folder)) return [];
   const names = (await listFiles(folder)).filter((f) => !f.split('/').some((part) => part.startsWith('.')));
-  return Promise.all(
-    names.map(async (name) => readContentFile(`content/${name}`, await readFile(join(folder, name), 'utf8'))),
-  );
+  return Promise.all(names.map(async (name) => readContentFile(`content/${name}`, await readFile(join(folder, name)))));
 }

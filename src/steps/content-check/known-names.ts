@@ -1,7 +1,7 @@
 /** What articles may name that is not in content/: components, figures, calculators, fixed pages. */
 import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import { topics } from '../../core/registry.ts';
 import { kinds } from '../../schemas/kinds.ts';
 import { namedInArticles } from '../support/browser-sources.ts';
@@ -17,7 +17,10 @@ export async function knownNames(projectFolder: string): Promise<Known> {
       : [];
   const pages = await names(namedInArticles.pages);
   return {
-    components: new Set([...(await listedComponents(projectFolder)), ...(await names(namedInArticles.tables))]),
+    components: new Map([
+      ...(await listedComponents(projectFolder)),
+      ...(await attributesOf(join(projectFolder, namedInArticles.tables), await names(namedInArticles.tables))),
+    ]),
     figures: new Set(await names(namedInArticles.figures)),
     topics: new Set(Object.keys(topics)),
     addresses: new Set([
@@ -31,11 +34,27 @@ export async function knownNames(projectFolder: string): Promise<Known> {
 /** Pages whose addresses the check derives from content/ itself. */
 const madeFromArticles = /^(?:\[folder\]|es\/guides|faults)\//;
 
-/** The names in the object that src/components/mdx-components.ts exports. */
-async function listedComponents(projectFolder: string): Promise<string[]> {
+/** The components in the object that src/components/mdx-components.ts exports, each from the file it is imported from. */
+async function listedComponents(projectFolder: string): Promise<[string, ReadonlySet<string>][]> {
   const text = await readFile(join(projectFolder, namedInArticles.components), 'utf8');
   const list = /mdxComponents\s*=\s*\{([^}]*)\}/.exec(text)?.[1] ?? '';
-  return [...list.matchAll(/(?<![.\w])([A-Z]\w*)\b(?!\s*:)/g)].map((m) => m[1] ?? '');
+  const names = [...list.matchAll(/(?<![.\w])([A-Z]\w*)\b(?!\s*:)/g)].map((m) => m[1] ?? '');
+  const folder = dirname(join(projectFolder, namedInArticles.components));
+  const from = (name: string) => new RegExp(`import ${name} from '\\./(.*/)?[^/]*'`).exec(text)?.[1] ?? '';
+  const lists = await Promise.all(names.map((name) => attributesOf(join(folder, from(name)), [name])));
+  return lists.flat();
+}
+
+/** What a component takes: the names in its `interface Props`. */
+async function attributesOf(folder: string, names: readonly string[]): Promise<[string, ReadonlySet<string>][]> {
+  return Promise.all(
+    names.map(async (name): Promise<[string, ReadonlySet<string>]> => {
+      const file = join(folder, `${name}.astro`);
+      const text = existsSync(file) ? await readFile(file, 'utf8') : '';
+      const props = /interface Props \{([\s\S]*?)\n\}/.exec(text)?.[1] ?? '';
+      return [name, new Set([...props.matchAll(/^ {2}(\w+)\??:/gm)].map((m) => m[1] ?? ''))];
+    }),
+  );
 }
 
 function addressOf(page: string): string {

@@ -1,11 +1,13 @@
 /** Everything an article may point to. */
 import { kindOf, kinds } from '../../schemas/kinds.ts';
 import type { ContentFile } from './content-file.ts';
+import { anchorsOf } from './heading-problems.ts';
+import { parseBody } from './parse-body.ts';
 
 /** What exists outside content/. */
 export interface Known {
-  /** Components an author may use. */
-  readonly components: ReadonlySet<string>;
+  /** Components an author may use, with the attributes each takes. */
+  readonly components: ReadonlyMap<string, ReadonlySet<string>>;
   readonly figures: ReadonlySet<string>;
   /** Topics with a calculator. */
   readonly topics: ReadonlySet<string>;
@@ -20,25 +22,38 @@ export interface Library extends Known {
   readonly ids: Readonly<Record<string, ReadonlySet<string>>>;
   /** "jobs/drive-belt-change" for everything that is a page. */
   readonly pages: ReadonlySet<string>;
+  /** Anchors of each article's headings, by page. */
+  readonly anchors: ReadonlyMap<string, ReadonlySet<string>>;
+  /** Pictures: every file of public/ and content/, from the project folder. */
+  readonly files: ReadonlySet<string>;
 }
 
-export function libraryOf(files: readonly ContentFile[], known: Known): Library {
+export function libraryOf(files: readonly ContentFile[], known: Known, pictures: ReadonlySet<string>): Library {
   const ids: Record<string, Set<string>> = Object.fromEntries(
     Object.keys(kinds).map((folder) => [folder, new Set<string>()]),
   );
   const pages = new Set<string>();
   const addresses = new Set(known.addresses);
-  for (const { folder, id } of files) {
+  const anchors = new Map<string, ReadonlySet<string>>();
+  for (const file of files) {
+    const { folder, id } = file;
     ids[folder]?.add(id);
     if (!kindOf(folder)?.page) continue;
     pages.add(`${folder}/${id}`);
+    if (file.ending === 'mdx') anchors.set(`${folder}/${id}`, anchorsOf(parseBody(file).tree));
     addresses.add(id.startsWith('es/') ? `/es/${folder}/${id.slice(3)}/` : `/${folder}/${id}/`);
   }
-  return { ...known, ids, pages, addresses };
+  return { ...known, ids, pages, addresses, anchors, files: pictures };
 }
 
 /** Whether a page stands at "/jobs/x/", with or without the last slash, anchor and query. */
 export function hasAddress(library: Library, link: string): boolean {
   const path = (link.split(/[?#]/)[0] ?? '').replace(/\/*$/, '/');
   return library.addresses.has(path) || library.patterns.some((p) => p.test(path));
+}
+
+/** "/es/guides/cutting-wet/" -> "guides/es/cutting-wet", the page as content names it. */
+export function pageAt(address: string): string | undefined {
+  const [, spanish = '', folder, slug] = /^\/(es\/)?([a-z]+)\/([a-z0-9-]+)\/?$/.exec(address) ?? [];
+  return folder === undefined || slug === undefined ? undefined : `${folder}/${spanish}${slug}`;
 }

@@ -2,7 +2,7 @@
  * Parses an article's text with the parser the build uses, and goes on after a mistake so that
  * one run shows them all: the sign at fault is blanked and the text parsed again.
  */
-import { markdownToMdast, mdxToMdast } from 'satteri';
+import { mdxToMdast } from 'satteri';
 import type { ContentFile } from './content-file.ts';
 import type { Problem } from './problem.ts';
 
@@ -13,6 +13,9 @@ export interface BodyNode {
   readonly children?: readonly BodyNode[];
   readonly value?: string;
   readonly url?: string;
+  readonly alt?: string | null;
+  /** Of a heading: 2 for "##". */
+  readonly depth?: number;
   readonly name?: string | null;
   readonly attributes?: readonly { readonly name?: string; readonly value?: unknown }[];
 }
@@ -24,8 +27,16 @@ export interface Body {
 
 const tries = 25;
 
+const parsed = new WeakMap<ContentFile, Body>();
+
+/** A text is parsed once, however many rules look at it. */
 export function parseBody(file: ContentFile): Body {
-  if (file.ending === 'md') return { tree: markdownToMdast(file.body) as BodyNode, problems: [] };
+  const body = parsed.get(file) ?? parse(file);
+  parsed.set(file, body);
+  return body;
+}
+
+function parse(file: ContentFile): Body {
   const problems: Problem[] = [];
   let text = file.body;
   for (let i = 0; i < tries; i++) {
@@ -49,6 +60,12 @@ export function parseBody(file: ContentFile): Body {
     }
   }
   return { tree: undefined, problems };
+}
+
+export function visit(node: BodyNode | undefined, look: (node: BodyNode) => void): void {
+  if (!node) return;
+  look(node);
+  for (const child of node.children ?? []) visit(child, look);
 }
 
 /** "12:7: what is wrong (rule)" */

@@ -20,8 +20,13 @@ export function report(problems: readonly Problem[]): string {
 /** A value as it reads in a message; long ones are cut. */
 export function shown(value: unknown): string {
   if (value === undefined || value === null) return 'nothing';
-  const text = value instanceof Date ? value.toISOString() : JSON.stringify(value);
+  const text = typeof value === 'number' ? String(value) : JSON.stringify(value);
   return text.length > 90 ? `${text.slice(0, 87)}...` : text;
+}
+
+/** "a, b or c" */
+export function listed(names: readonly string[]): string {
+  return names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} or ${names.at(-1) ?? ''}`;
 }
 
 /** "... Did you mean x?" when a known name is close to what was written. */

@@ -55,6 +55,7 @@ function allowedBy(issue: Issue, value: unknown): string {
     case 'invalid_value':
       return `one of ${issue.values.map(String).join(', ')}.${typeof value === 'string' ? didYouMean(value, issue.values.map(String)) : ''}`;
     case 'too_small':
+      if (!issue.inclusive) return `more than ${issue.minimum}`;
       return `at least ${issue.minimum}${unitOf(issue.origin)}`;
     case 'too_big':
       return `at most ${issue.maximum}${unitOf(issue.origin)}${typeof value === 'string' ? `; this has ${value.length}` : ''}`;
@@ -70,7 +71,6 @@ const kinds: Readonly<Record<string, string>> = {
   number: 'a number',
   boolean: 'true or false',
   array: 'a list, one line each starting with "- "',
-  date: 'a day as YYYY-MM-DD',
   object: 'fields indented below it',
 };
 

@@ -1,5 +1,5 @@
 /** YAML with the line of every field kept. */
-import { isMap, isSeq, LineCounter, parseDocument, type Node } from 'yaml';
+import { isMap, isSeq, LineCounter, parseDocument, visit, type Node, type YAMLParseError } from 'yaml';
 import type { Problem } from './problem.ts';
 
 export type Path = readonly PropertyKey[];
@@ -16,18 +16,46 @@ export function readYaml(file: string, text: string, firstLine: number): YamlTex
   const counter = new LineCounter();
   const document = parseDocument(text, { lineCounter: counter, prettyErrors: false });
   const line = (offset: number) => counter.linePos(offset).line + firstLine - 1;
-  const problems = document.errors.map((error) => ({
+  const lines = text.split('\n');
+  const problem = (offset: number, allowed: string): Problem => ({
     file,
-    line: line(error.pos[0]),
+    line: line(offset),
     field: 'YAML',
-    got: text.split('\n')[counter.linePos(error.pos[0]).line - 1]?.trim() ?? '',
-    allowed: `readable YAML: ${error.message}. Put text that holds a colon or starts with a sign in "quotes".`,
-  }));
+    got: (lines[counter.linePos(offset).line - 1] ?? '').trim().slice(0, 90),
+    allowed,
+  });
+  const problems = document.errors.map((error) => problem(error.pos[0], inPlainWords(error)));
+  // "*word" stands for something marked "&word" elsewhere; no file here has a use for it.
+  visit(document, {
+    Alias: (_, node) => void problems.push(problem(node.range?.[0] ?? 0, `${inQuotes}: "*${node.source}"`)),
+  });
   return {
-    data: document.errors.length > 0 ? undefined : document.toJS(),
+    data: problems.length > 0 ? undefined : document.toJS(),
     lineOf: (path) => line(offsetOf(document.contents, path)),
-    problems,
+    // One mistake is often told twice, for the key and for the value.
+    problems: problems.filter((p, i) => problems.findIndex((o) => o.line === p.line && o.allowed === p.allowed) === i),
   };
+}
+
+const inQuotes = 'text that starts with a sign in "quotes"';
+
+function inPlainWords({ code, message }: YAMLParseError): string {
+  switch (code) {
+    case 'DUPLICATE_KEY':
+      return 'each field once';
+    case 'MULTIPLE_DOCS':
+      return 'one "---" above the fields and one below them';
+    case 'BLOCK_AS_IMPLICIT_KEY':
+      return 'text that holds a colon in "quotes"';
+    case 'TAB_AS_INDENT':
+      return 'spaces in front of the field, no tab';
+    case 'BAD_INDENT':
+      return 'the same number of spaces in front of fields that belong together';
+    case 'MISSING_CHAR':
+      return `the closing sign; the reader says: ${message}`;
+    default:
+      return `readable YAML: ${message}. Put text that holds a colon or starts with a sign in "quotes".`;
+  }
 }
 
 function offsetOf(node: Node | null, path: Path): number {
