@@ -22,7 +22,7 @@ const written = z.strictObject({
   kind: z.enum(machineKinds),
   summary: z.string().min(10),
   /** The same for customers who read Spanish. */
-  es: z.strictObject({ name: z.string().min(2), summary: z.string().min(10) }),
+  es: z.strictObject({ name: z.string().min(2), summary: z.string().min(10) }).optional(),
   /** Figures a form can take over; src/core/machine/facts.ts lists them. A bare figure is from the plate. */
   facts: z.partialRecord(z.enum(keys), fact).default({}),
   /** What else the plate or the manual says, as label and value. */
@@ -42,7 +42,7 @@ export const machine = written
           });
       return;
     }
-    for (const [key, message] of contradictions(read.inputs as Partial<Record<FactKey, unknown>>, file.kind))
+    for (const [key, message] of contradictions(read.inputs, file.kind))
       context.addIssue({ code: 'custom', path: ['facts', key], message });
   })
   .transform(({ facts: list, ...file }) => ({ ...file, facts: factsOf(list) }));

@@ -3,7 +3,9 @@ import { z } from 'astro/zod';
 
 /** Text somebody can read: spaces alone are none. */
 export const text = (least = 1) =>
-  z.string().refine((s) => s.trim().length >= least, `at least ${least} letters that are no spaces`);
+  z
+    .string()
+    .refine((s) => s.trim().length >= least, `at least ${least} letter${least === 1 ? '' : 's'}, spaces not counted`);
 
 /** A day that exists, as YYYY-MM-DD. The page builder's own reader hands such a day over as a date. */
 export const day = z

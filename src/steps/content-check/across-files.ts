@@ -93,7 +93,8 @@ function badName(file: ContentFile, library: Library): Problem[] {
     );
   const kind = kindOf(file.folder);
   if (!kind) return at(`the folder ${file.folder}`, `one of the folders ${Object.keys(kinds).join(', ')}`);
-  if (kind.ending !== file.ending) return at(`.${file.ending}`, `a file ending in .${kind.ending}`);
+  if (kind.ending !== file.ending)
+    return at(file.ending === '' ? 'no ending' : `.${file.ending}`, `a file ending in .${kind.ending}`);
   const name = file.folder === 'guides' ? file.id.replace(/^es\//, '') : file.id;
   if (name === 'index') return at(name, `a name of its own: index is the list of ${file.folder}`);
   if (!/^[a-z0-9]+(?:-[a-z0-9]+)*$/.test(name))

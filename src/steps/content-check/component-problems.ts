@@ -124,7 +124,8 @@ function presetProblems(node: BodyNode, say: Say): void {
   const read = readInputs(topic.fields, preset as RawInputs);
   if (read.ok || !('problems' in read)) return;
   // What the author leaves out is for the reader to fill in.
-  for (const problem of read.problems.filter((p) => p.field.split('.')[0]! in preset && !unknown.includes(p.field)))
+  const given = (problem: { field: string }) => (problem.field.split('.')[0] ?? '') in preset;
+  for (const problem of read.problems.filter((p) => given(p) && !unknown.includes(p.field)))
     say(
       node,
       `<Calculator preset>`,

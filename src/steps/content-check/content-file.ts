@@ -35,7 +35,7 @@ export function readContentFile(path: string, bytes: Uint8Array): ContentFile {
       file: path,
       line: 1,
       field: 'the file',
-      got: text.trimStart().split('\n')[0]?.trim().slice(0, 60) || 'nothing',
+      got: shownStart(text),
       allowed: '"---" in the first line, then the fields, then a second "---", then the text',
     };
     return { ...file, unreadable, yaml: readYaml(path, '', 1), body: '' };
@@ -47,6 +47,11 @@ export function readContentFile(path: string, bytes: Uint8Array): ContentFile {
     yaml: readYaml(path, split[2] ?? '', firstLine),
     body: '\n'.repeat(above) + text.slice(split[0].length),
   };
+}
+
+function shownStart(text: string): string {
+  const first = (text.trimStart().split('\n')[0] ?? '').trim();
+  return first === '' ? 'nothing' : first.slice(0, 60);
 }
 
 /** Text is UTF-8, with or without the mark some editors put before it. */
