@@ -25,7 +25,8 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   ];
   const unit = pick(torque.units, reader.system);
   const kilo = pick(pull.units, reader.system);
-  const share = Number(inputs['share']);
+  // What the joint is drawn to, which a casting may keep below the share asked for.
+  const share = pull.value / proof.value;
   const state = inputs['state'] as ThreadState;
   const own = typeof inputs['ownFactor'] === 'number';
   const torques = valueOf(answer, 'states', 'table').rows.map((row) => Number(row[2]));
@@ -42,7 +43,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const x = linear(0, most, left, right);
   const set = x(torque.value);
   const bottom = first + rows.length * rowHigh - 8;
-  const setText = formatQuantity(torque.value, torque.units, reader.system);
+  const setText = formatQuantity(torque.value, torque.units, reader.system, undefined, 2);
   const half = (setText.length + 10) * 3.8;
 
   const [low, high] = [pull.low ?? pull.value, pull.high ?? pull.value];
@@ -52,7 +53,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const force = (si: number) => quantityReading(si, kilo, kilo === 'kN' ? 1 : 0);
   const proofText = readingText(force(proof.value));
   const proofHalf = (proofText.length + 11) * 3.7;
-  const description = `Torque for the same pull: ${rows.map((r) => `${r.name.toLowerCase()} ${formatQuantity(r.torque, torque.units, reader.system)}`).join(', ')}. At ${setText} the bolt pulls ${force(low).figure} to ${readingText(force(high))}; its proof load is ${proofText}.`;
+  const description = `Torque for the same pull: ${rows.map((r) => `${r.name.toLowerCase()} ${formatQuantity(r.torque, torque.units, reader.system, undefined, 2)}`).join(', ')}. At ${setText} the bolt pulls ${force(low).figure} to ${readingText(force(high))}; its proof load is ${proofText}.`;
 
   return (
     <Picture
@@ -72,7 +73,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
           <RangeRow
             key={r.name}
             name={r.name}
-            figures={formatQuantity(r.torque, torque.units, reader.system)}
+            figures={formatQuantity(r.torque, torque.units, reader.system, undefined, 2)}
             y={y}
             x={x}
             low={0}

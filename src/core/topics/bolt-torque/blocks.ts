@@ -1,7 +1,7 @@
 import { block } from '../../contract/block.ts';
 import { defineFields } from '../../contract/field.ts';
-import { proofStress, sizes, threadOf } from './tables.ts';
-import { preload, preloadAt, stressArea, tighteningTorque, torqueFactor } from './torque.ts';
+import { gradeProofStress, inchThreadOf, inchThreads, proofStress, sizes, threadOf } from './tables.ts';
+import { preload, preloadAt, stressArea, stripForce, tighteningTorque, torqueFactor } from './torque.ts';
 
 const kilo = ['kN', 'lbf'] as const;
 const torqueUnits = ['N·m', 'lbf·ft'] as const;
@@ -103,5 +103,62 @@ export const blocks = {
     ]),
     gives: { factor: { label: 'Torque factor K' } },
     run: (i) => ({ factor: torqueFactor(i.diameter, i.pitch, i.thread, i.head) }),
+  }),
+  'strip-force': block({
+    what: 'force that strips an internal thread out of a casting, and the thread a bolt needs not to',
+    source: 'thread-shear',
+    fields: defineFields([
+      length('diameter', 'Bolt size'),
+      length('engaged', 'Thread engaged'),
+      {
+        key: 'shear',
+        label: 'Shear strength of the casting',
+        kind: 'quantity',
+        dimension: 'pressure',
+        units: ['MPa', 'psi'],
+        min: 0,
+        above: true,
+      },
+      force,
+    ]),
+    gives: {
+      strips: { label: 'Stripping force', units: kilo },
+      needed: { label: 'Thread needed for that preload', units: ['mm', 'in'] },
+    },
+    run: (i) => {
+      const strips = stripForce(i.diameter, i.engaged, i.shear);
+      return { strips, needed: (i.engaged * i.force) / strips };
+    },
+  }),
+  'inch-thread': block({
+    what: 'size, pitch, stress area and proof load of a unified inch thread',
+    source: 'ifi-torque-table',
+    fields: defineFields([
+      {
+        key: 'size',
+        label: 'Bolt',
+        kind: 'choice',
+        options: inchThreads.map(([value]) => ({ value, label: value })),
+      },
+      {
+        key: 'grade',
+        label: 'Grade',
+        kind: 'choice',
+        options: [
+          { value: '5', label: '5' },
+          { value: '8', label: '8' },
+        ],
+      },
+    ]),
+    gives: {
+      diameter: { label: 'Size', units: ['mm', 'in'] },
+      pitch: { label: 'Pitch', units: ['mm', 'in'] },
+      area: { label: 'Stress area', units: ['mm2', 'in2'] },
+      load: { label: 'Proof load', units: kilo },
+    },
+    run: (i) => {
+      const thread = inchThreadOf(i.size);
+      return { ...thread, load: thread.area * gradeProofStress(i.grade) };
+    },
   }),
 };

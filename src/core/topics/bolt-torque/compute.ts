@@ -2,38 +2,49 @@ import { step } from '../../contract/formula.ts';
 import type { InputsOf } from '../../contract/field.ts';
 import type { Result, Value } from '../../contract/result.ts';
 import { guarded } from '../../contract/guarded.ts';
+import type { Worked } from '../../contract/worked.ts';
+import { isOver } from '../../thresholds/index.ts';
 import { fields } from './fields.ts';
-import { clampForce, greatestShare, torque as torqueFormula } from './formulas.ts';
-import { conditionOf, conditions, proofStress, threadOf } from './tables.ts';
-import { preload, tighteningTorque } from './torque.ts';
+import { clampForce, greatestShare, strip, stripHalf, torque as torqueFormula } from './formulas.ts';
+import {
+  conditionOf,
+  conditions,
+  gradeProofStress,
+  inchThreadOf,
+  proofStress,
+  threadOf,
+  type Thread,
+} from './tables.ts';
+import { preload, stripForce, tighteningTorque } from './torque.ts';
 
 type BoltInputs = InputsOf<typeof fields>;
 
 const torqueUnits = ['N·m', 'lbf·ft'] as const;
 const kilo = ['kN', 'lbf'] as const;
 
+/** Share of the stripping force a joint may use: half is kept for soft spots, worn threads and the scatter of the pull. Our choice. */
+export const stripReserve = 2;
+
 export const compute = guarded(fields, (inputs): Result => {
-  const thread = threadOf(inputs.size);
-  const proof = proofStress(inputs.size, inputs.boltClass);
+  const bolt = boltOf(inputs);
   const state = conditionOf(inputs.state);
   const K = inputs.ownFactor ?? state.K;
-  const force = preload(inputs.share, proof, thread.area);
-  const torque = tighteningTorque(K, force, thread.diameter);
+  const clamp = clampOf(inputs, bolt);
+  const { force } = clamp.value;
+  const torque = tighteningTorque(K, force, bolt.diameter);
   const high = force * (1 + state.scatter);
-  const share = high / (proof * thread.area);
-  const working = [
-    step(clampForce, { x: inputs.share, S_p: proof, A_t: thread.area }, force),
-    step(torqueFormula, { K, F: force, d: thread.diameter }, torque),
-    step(greatestShare, { F: force, s: state.scatter, S_p: proof, A_t: thread.area }, share),
-  ];
+  const share = high / bolt.proofLoad;
   const factorSource = inputs.ownFactor === undefined ? 'shigley-bolts' : undefined;
+  const notes = reminders(inputs, clamp.value, share);
   const values: Value[] = [
+    ...notes.filter(first),
     {
       kind: 'quantity',
       key: 'torque',
       label: 'Torque',
       value: torque,
       units: torqueUnits,
+      figures: 2,
       main: true,
       source: factorSource,
     },
@@ -45,6 +56,7 @@ export const compute = guarded(fields, (inputs): Result => {
       low: force * (1 - state.scatter),
       high,
       units: kilo,
+      figures: 2,
       main: true,
       source: 'preload-scatter-memory',
     },
@@ -61,40 +73,122 @@ export const compute = guarded(fields, (inputs): Result => {
       kind: 'quantity',
       key: 'proofLoad',
       label: 'Proof load',
-      value: proof * thread.area,
+      value: bolt.proofLoad,
       units: kilo,
-      source: 'iso-898-1',
+      source: inputs.series === 'inch' ? 'ifi-torque-table' : 'iso-898-1',
     },
-    ...reminders(inputs, share),
-    stateTable(force, thread.diameter),
+    ...clamp.value.shown,
+    ...notes.filter((v) => !first(v)),
+    stateTable(force, bolt.diameter),
   ];
-  const overloads = share > 1 ? [{ hazard: 'bolt-breaks', level: 'warning' } as const] : [];
-  return { ok: true, values, working, cautions: overloads };
+  return {
+    ok: true,
+    values,
+    working: [
+      ...clamp.steps,
+      step(torqueFormula, { K, F: force, d: bolt.diameter }, torque),
+      step(greatestShare, { F: force, s: state.scatter, S_p: bolt.proof, A_t: bolt.area }, share),
+    ],
+    cautions: isOver(share, 1) || clamp.value.castingGoverns ? [{ hazard: 'bolt-breaks', level: 'warning' }] : [],
+  };
 });
 
-function reminders({ size, state, into, leftHand, locker }: BoltInputs, share: number): Value[] {
+/** What forbids the bolt or cuts its torque stands above the figure, not below it. */
+const first = (v: Value) => v.key === 'plated' || v.key === 'casting';
+
+interface Bolt extends Thread {
+  /** Proof stress [Pa]. */
+  readonly proof: number;
+  /** [N] */
+  readonly proofLoad: number;
+}
+
+function boltOf(i: BoltInputs): Bolt {
+  const thread = i.series === 'inch' ? inchThreadOf(i.inchSize ?? '5/16-18') : threadOf(i.size ?? 'M8');
+  const proof =
+    i.series === 'inch' ? gradeProofStress(i.grade ?? '5') : proofStress(i.size ?? 'M8', i.boltClass ?? '8.8');
+  return { ...thread, proof, proofLoad: proof * thread.area };
+}
+
+interface Clamp {
+  /** Preload the joint may have [N]. */
+  readonly force: number;
+  readonly castingGoverns: boolean;
+  /** Thread engaged from which the bolt, not the casting, sets the torque [m]. */
+  readonly needed: number;
+  readonly shown: readonly Value[];
+}
+
+/** The preload: the bolt's share of proof load, or what the casting bears where that is less. */
+function clampOf(i: BoltInputs, bolt: Bolt): Worked<Clamp> {
+  const ofBolt = preload(i.share, bolt.proof, bolt.area);
+  const aimed = step(clampForce, { x: i.share, S_p: bolt.proof, A_t: bolt.area }, ofBolt);
+  if (i.into === 'steel')
+    return { value: { force: ofBolt, castingGoverns: false, needed: 0, shown: [] }, steps: [aimed] };
+  const [engaged, shear] = [i.engaged ?? 0, i.shear ?? 0];
+  const strips = stripForce(bolt.diameter, engaged, shear);
+  const borne = strips / stripReserve;
+  const castingGoverns = isOver(ofBolt, borne);
+  return {
+    value: {
+      force: castingGoverns ? borne : ofBolt,
+      castingGoverns,
+      needed: (engaged * ofBolt) / borne,
+      shown: [
+        {
+          kind: 'quantity',
+          key: 'strips',
+          label: 'Force that strips the thread out of the casting',
+          value: strips,
+          units: kilo,
+          figures: 2,
+          source: 'thread-shear',
+        },
+      ],
+    },
+    steps: [
+      aimed,
+      step(strip, { d: bolt.diameter, L_e: engaged, tau: shear }, strips),
+      ...(castingGoverns ? [step(stripHalf, { F_s: strips, q: stripReserve }, borne)] : []),
+    ],
+  };
+}
+
+function reminders(i: BoltInputs, clamp: Clamp, share: number): Value[] {
   const note = (
     key: string,
     label: string,
     code: string,
-    level: 'note' | 'caution' = 'note',
+    level: 'note' | 'caution' | 'stop' = 'note',
     data?: Record<string, number | string>,
   ): Value => ({ kind: 'verdict', key, label, code, level, source: 'common-practice', ...(data ? { data } : {}) });
-  return [
+  const plated = i.state === 'zinc' || i.state === 'cadmium';
+  const notes = [
+    ...(i.series === 'metric' && i.boltClass === '12.9' && plated
+      ? [{ ...note('plated', 'Plated 12.9', 'plated-12-9', 'stop'), source: 'iso-4042' }]
+      : []),
+    ...(i.into === 'light'
+      ? [
+          clamp.castingGoverns
+            ? note('casting', 'Light alloy', 'casting-governs', 'caution', {
+                engaged: i.engaged ?? 0,
+                needed: clamp.needed,
+              })
+            : note('casting', 'Light alloy', 'casting-bears-it'),
+        ]
+      : []),
     note('manual', 'First', 'manual-first'),
-    ...(share > 1 ? [note('overload', 'Preload', 'may-overload', 'caution', { share })] : []),
+    ...(isOver(share, 1) ? [note('overload', 'Preload', 'may-overload', 'caution', { share })] : []),
     note(
       'stateNote',
       'Thread',
-      state === 'plain' || state === 'zinc' ? 'keep-dry' : 'greased-thread',
-      state === 'anti-seize' ? 'caution' : 'note',
+      i.state === 'plain' || i.state === 'zinc' ? 'keep-dry' : 'greased-thread',
+      i.state === 'anti-seize' ? 'caution' : 'note',
     ),
-    ...(leftHand ? [note('leftHand', 'Left-hand thread', 'left-hand', 'caution')] : []),
-    ...(locker ? [note('locker', 'Thread-locker', 'thread-locker')] : []),
-    ...(into === 'light'
-      ? [note('light', 'Light alloy', 'light-thread', 'caution', { depth: 2 * threadOf(size).diameter })]
-      : []),
+    ...(i.leftHand ? [note('leftHand', 'Left-hand thread', 'left-hand', 'caution')] : []),
+    ...(i.locker ? [note('locker', 'Thread-locker', 'thread-locker')] : []),
   ];
+  return notes.map((v) => (v.key === 'plated' || v.key === 'casting' ? { ...v, main: true } : v));
 }
 
 function stateTable(force: number, diameter: number): Value {
@@ -107,7 +201,7 @@ function stateTable(force: number, diameter: number): Value {
     columns: [
       { key: 'state', label: 'Thread' },
       { key: 'factor', label: 'K', decimals: 2 },
-      { key: 'torque', label: 'Torque', units: torqueUnits },
+      { key: 'torque', label: 'Torque', units: torqueUnits, decimals: [1, 1] },
     ],
   };
 }

@@ -1,13 +1,33 @@
 import { defineFields } from '../../contract/field.ts';
-import { conditions, sizes } from './tables.ts';
+import { conditions, inchThreads, sizes } from './tables.ts';
 
 export const fields = defineFields([
+  {
+    key: 'series',
+    label: 'Thread system',
+    kind: 'choice',
+    default: 'metric',
+    usual: 'the size box it asks for is the reader’s own',
+    options: [
+      { value: 'metric', label: 'Metric coarse' },
+      { value: 'inch', label: 'Inch: UNC and UNF' },
+    ],
+  },
   {
     key: 'size',
     label: 'Bolt',
     kind: 'choice',
     default: 'M8',
     options: sizes.map((value) => ({ value, label: `${value}, coarse thread` })),
+    when: { field: 'series', is: ['metric'] },
+  },
+  {
+    key: 'inchSize',
+    label: 'Bolt',
+    kind: 'choice',
+    default: '5/16-18',
+    options: inchThreads.map(([value], n) => ({ value, label: `${value} ${n % 2 === 0 ? 'UNC' : 'UNF'}` })),
+    when: { field: 'series', is: ['inch'] },
   },
   {
     key: 'boltClass',
@@ -19,6 +39,18 @@ export const fields = defineFields([
       { value: '10.9', label: '10.9' },
       { value: '12.9', label: '12.9' },
     ],
+    when: { field: 'series', is: ['metric'] },
+  },
+  {
+    key: 'grade',
+    label: 'Grade, by the lines on the head',
+    kind: 'choice',
+    default: '5',
+    options: [
+      { value: '5', label: 'Grade 5: three lines' },
+      { value: '8', label: 'Grade 8: six lines' },
+    ],
+    when: { field: 'series', is: ['inch'] },
   },
   {
     key: 'state',
@@ -37,8 +69,48 @@ export const fields = defineFields([
       { value: 'light', label: 'Aluminum or magnesium' },
     ],
   },
-  { key: 'leftHand', label: 'Left-hand thread', kind: 'yes-no', default: false },
-  { key: 'locker', label: 'Thread-locker used', kind: 'yes-no', default: false },
+  {
+    key: 'engaged',
+    label: 'Length of thread engaged in the casting',
+    kind: 'quantity',
+    dimension: 'length',
+    units: ['mm', 'in'],
+    min: 0,
+    above: true,
+    max: 150,
+    limitFrom: 'catches slips of the decimal point',
+    when: { field: 'into', is: ['light'] },
+    help: 'Bolt length under the head, less what it clamps; not deeper than the tapped hole. Without it there is no torque to give.',
+  },
+  {
+    key: 'shear',
+    label: 'Shear strength of the casting',
+    kind: 'quantity',
+    dimension: 'pressure',
+    units: ['MPa', 'psi'],
+    default: 140,
+    min: 40,
+    max: 400,
+    more: true,
+    limitFrom: 'catches slips of the decimal point',
+    usual: 'die-cast alloys lie near it, and half the stripping force is kept in hand',
+    when: { field: 'into', is: ['light'] },
+    help: 'From memory, unchecked: die-cast aluminum and magnesium 140 to 150 MPa.',
+  },
+  {
+    key: 'leftHand',
+    label: 'Left-hand thread',
+    kind: 'yes-no',
+    default: false,
+    usual: 'most threads are right-hand, and a left-hand one is marked',
+  },
+  {
+    key: 'locker',
+    label: 'Thread-locker used',
+    kind: 'yes-no',
+    default: false,
+    usual: 'who puts thread-locker on knows it',
+  },
   {
     key: 'share',
     label: 'Share of the proof load',
@@ -49,6 +121,7 @@ export const fields = defineFields([
     min: 10,
     max: 90,
     more: true,
+    usual: 'the share for joints that are taken apart again',
     limitFrom: 'shigley-bolts',
     help: '75 % for bolts that come off again, 90 % for those that do not.',
   },

@@ -39,3 +39,23 @@ export const greatestShare: Formula = {
   },
   source: 'preload-scatter-memory',
 };
+const F_s = { name: 'force that strips the casting', unit: 'kN' } as const;
+export const strip: Formula = {
+  id: 'bolt-torque/strip',
+  what: 'Force that strips the thread out of the casting',
+  expression: 'F_s = 0.875 * pi * d * L_e * tau',
+  symbols: {
+    F_s,
+    d: { name: 'bolt size', unit: 'mm' },
+    L_e: { name: 'thread engaged', unit: 'mm' },
+    tau: { name: 'shear strength of the casting', unit: 'MPa' },
+  },
+  source: 'thread-shear',
+};
+export const stripHalf: Formula = {
+  id: 'bolt-torque/strip-half',
+  what: 'Preload the casting bears',
+  expression: 'F = F_s / q',
+  symbols: { F, F_s, q: { name: 'kept in hand against stripping', unit: '1' } },
+  source: 'thread-shear',
+};

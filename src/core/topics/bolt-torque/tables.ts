@@ -1,4 +1,8 @@
-/** Metric coarse threads and property classes. Sources: iso-898-1 for areas and proof stresses, shigley-bolts for torque factors. */
+/**
+ * Threads, property classes and torque factors. Sources: iso-898-1 for metric areas and proof stresses, ifi-torque-table for
+ * the proof stresses of inch grades, shigley-bolts for torque factors.
+ */
+import { inchStressArea } from './torque.ts';
 
 /** [size, mm; pitch, mm; stress area, mm2]. */
 export const threads = [
@@ -24,7 +28,29 @@ export function threadOf(size: BoltSize): Thread {
   return { diameter: d / 1000, pitch: p / 1000, area: area / 1e6 };
 }
 
-/** Stress under proof load [Pa]. Class 8.8 has two: up to and above 16 mm. */
+/** Unified threads: [name, diameter in inches, threads to the inch], coarse (UNC) before fine (UNF). */
+export const inchThreads = [
+  ['10-24', 0.19, 24], ['10-32', 0.19, 32], ['1/4-20', 0.25, 20], ['1/4-28', 0.25, 28],
+  ['5/16-18', 0.3125, 18], ['5/16-24', 0.3125, 24], ['3/8-16', 0.375, 16], ['3/8-24', 0.375, 24],
+  ['7/16-14', 0.4375, 14], ['7/16-20', 0.4375, 20], ['1/2-13', 0.5, 13], ['1/2-20', 0.5, 20],
+] as const;
+
+export type InchSize = (typeof inchThreads)[number][0];
+export type InchGrade = '5' | '8';
+
+/** Diameter, pitch [m] and stress area [m2] of a unified thread; the area by formula. Example: 1/4-20 -> 0.0318 in2. */
+export function inchThreadOf(size: InchSize): Thread {
+  const [, d, perInch] = inchThreads.find(([name]) => name === size) ?? inchThreads[0];
+  const [diameter, pitch] = [d * 0.0254, 0.0254 / perInch];
+  return { diameter, pitch, area: inchStressArea(diameter, pitch) };
+}
+
+/** Stress under proof load [Pa] of an inch grade, up to 1 in: 85 and 120 ksi. They give back the printed torques of ifi-torque-table. */
+export function gradeProofStress(grade: InchGrade): number {
+  return (grade === '5' ? 85 : 120) * 6894757.293168362;
+}
+
+/** Stress under proof load [Pa]. Class 8.8 has two: up to and above 16 mm. Example: M18, 8.8 -> 600 MPa. Source: iso-898-1. */
 export function proofStress(size: BoltSize, boltClass: BoltClass): number {
   if (boltClass === '8.8') return (threadOf(size).diameter > 0.016 ? 600 : 580) * 1e6;
   return boltClass === '10.9' ? 830e6 : 970e6;

@@ -1,6 +1,6 @@
-import type { Words } from '../../contract/words.ts';
+import type { Say, Words } from '../../contract/words.ts';
 
-const mm = ['mm', 'in'] as const;
+const mm = (say: Say, si: number | string | undefined) => say.quantity(Number(si), ['mm', 'in']);
 
 export const words: Words = {
   verdicts: {
@@ -14,8 +14,16 @@ export const words: Words = {
     'left-hand': () => 'Left-hand thread: tighten counter-clockwise, loosen clockwise. Mark it.',
     'thread-locker': () =>
       "Degrease both threads first. Thread-locker changes the friction: use its data sheet's factor if it has one, and let it cure before the machine runs. Do not use it with anti-seize.",
-    'light-thread': (data, say) =>
-      `The thread in the casting strips before the bolt does. Have at least ${say.quantity(Number(data['depth']), mm)} of thread in it, clean and dry the hole, and use the manual's lower torque if there is one.`,
+    'casting-governs': (data, say) =>
+      `The casting gives way before the bolt: the torque is cut to what ${mm(say, data['engaged'])} of thread bear, half ` +
+      `their stripping force. The full figure for this bolt in steel would strip or tear it. For the bolt to set the ` +
+      `torque, ${mm(say, data['needed'])} must be engaged, or a steel thread insert.`,
+    'casting-bears-it': () =>
+      'The thread in the casting bears the full torque of this bolt twice, if it is sound. Clean and dry the hole, start ' +
+      'by hand for five turns, tighten cold. A repaired or oily thread bears less.',
+    'plated-12-9': () =>
+      'Do not fit a plated 12.9 screw. Plating can leave hydrogen in steel this hard, and it breaks hours or days after ' +
+      'tightening. Take a black oiled one, or one coated with zinc flakes.',
   },
   problems: {},
 };
