@@ -30,10 +30,19 @@ const extremes: Readonly<Record<string, readonly RawInputs[]>> = {
     },
   ],
   'clutch-speed': [
-    { idle: '8000 rpm', running: '20000 rpm', spring: '20000 N', power: '100 kW', shoes: 1, gap: '15.9 mm' },
-    { shoes: 8, radius: '2 mm', gap: '0 mm', drum: '1000 mm' },
+    {
+      known: 'parts',
+      idle: '8000 rpm',
+      running: '20000 rpm',
+      spring: '20000 N',
+      power: '100 kW',
+      shoes: 1,
+      gap: '15.9 mm',
+    },
+    { known: 'parts', shoes: 8, radius: '2 mm', gap: '0 mm', drum: '1000 mm' },
     { known: 'speed', engages: '300 rpm', idle: '300 rpm', weak: '100 %' },
-    { shoes: 2, radius: '499 mm', drum: '1000 mm', gap: '0.5 mm', weak: '0 %', spring: '1 N' },
+    { known: 'speed', engages: '15000 rpm', idle: '8000 rpm' },
+    { known: 'parts', shoes: 2, radius: '499 mm', drum: '1000 mm', gap: '0.5 mm', weak: '0 %', spring: '1 N' },
   ],
   'blade-rundown': [
     {

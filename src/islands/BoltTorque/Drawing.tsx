@@ -1,6 +1,6 @@
 /** The torque for the same pull in every state of the thread, with what stretches the bolt struck out; below it the pull against the proof load. */
 import { conditionOf, conditions, type ThreadState } from '../../core/topics/bolt-torque/index.ts';
-import { formatQuantity, pick, toUnit } from '../../core/quantity/index.ts';
+import { formatIn, pick, toUnit } from '../../core/quantity/index.ts';
 import { valueOf } from '../../core/contract/result.ts';
 import {
   Axis,
@@ -24,6 +24,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
     valueOf(answer, 'proofLoad', 'quantity'),
   ];
   const unit = pick(torque.units, reader.system);
+  const figure = (si: number) => formatIn(si, unit, undefined, 2);
   const kilo = pick(pull.units, reader.system);
   // What the joint is drawn to, which a casting may keep below the share asked for.
   const share = pull.value / proof.value;
@@ -43,7 +44,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const x = linear(0, most, left, right);
   const set = x(torque.value);
   const bottom = first + rows.length * rowHigh - 8;
-  const setText = formatQuantity(torque.value, torque.units, reader.system, undefined, 2);
+  const setText = figure(torque.value);
   const half = (setText.length + 10) * 3.8;
 
   const [low, high] = [pull.low ?? pull.value, pull.high ?? pull.value];
@@ -53,7 +54,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const force = (si: number) => quantityReading(si, kilo, kilo === 'kN' ? 1 : 0);
   const proofText = readingText(force(proof.value));
   const proofHalf = (proofText.length + 11) * 3.7;
-  const description = `Torque for the same pull: ${rows.map((r) => `${r.name.toLowerCase()} ${formatQuantity(r.torque, torque.units, reader.system, undefined, 2)}`).join(', ')}. At ${setText} the bolt pulls ${force(low).figure} to ${readingText(force(high))}; its proof load is ${proofText}.`;
+  const description = `Torque for the same pull: ${rows.map((r) => `${r.name.toLowerCase()} ${figure(r.torque)}`).join(', ')}. At ${setText} the bolt pulls ${force(low).figure} to ${readingText(force(high))}; its proof load is ${proofText}.`;
 
   return (
     <Picture
@@ -73,7 +74,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
           <RangeRow
             key={r.name}
             name={r.name}
-            figures={formatQuantity(r.torque, torque.units, reader.system, undefined, 2)}
+            figures={figure(r.torque)}
             y={y}
             x={x}
             low={0}

@@ -1,4 +1,4 @@
-/** Drum and shoes at rest to scale, and every speed on one ladder. */
+/** Every speed on one ladder; with the parts known, drum and shoes at rest to scale above it. */
 import { idleMarginWanted } from '../../core/topics/clutch-speed/index.ts';
 import { formatIn, formatQuantity, toUnit } from '../../core/quantity/index.ts';
 import { valueOf } from '../../core/contract/result.ts';
@@ -9,7 +9,40 @@ import { SpeedLadder, type Mark } from './SpeedLadder.tsx';
 const centre = { x: 84, y: 88 };
 const radius = 76;
 
-export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
+/** With the parts known, drum and ladder; else the ladder alone. */
+export function Drawing(props: DrawingProps) {
+  return props.inputs['known'] === 'parts' ? <DrumAndLadder {...props} /> : <LadderAlone {...props} />;
+}
+
+function LadderAlone({ id, answer, inputs }: DrawingProps) {
+  const get = (key: string) => valueOf(answer, key, 'quantity').value;
+  const idle = Number(inputs['idle']);
+  const mark = (label: string, si: number, look: Mark['look']): Mark => ({
+    label,
+    speed: toUnit(si, 'rpm'),
+    text: formatIn(si, 'rpm', 0),
+    look,
+  });
+  const [weak, engages] = [get('weakEngagement'), get('engagement')];
+  return (
+    <Picture
+      id={id}
+      title="Idle and engagement, from standstill up"
+      description={`Idle ${formatIn(idle, 'rpm', 0)}. With one weak spring a shoe reaches the drum at ${formatIn(weak, 'rpm', 0)}, with whole springs at ${formatIn(engages, 'rpm', 0)}.`}
+      height={262}
+      caption="Gray: the blade must stand still. Band above it: engagement is too near to idle."
+    >
+      <SpeedLadder
+        marks={[mark('idle', idle, 'stand'), mark('one weak spring', weak, 'weak'), mark('engages', engages, 'engage')]}
+        idle={toUnit(idle, 'rpm')}
+        near={toUnit(idle * idleMarginWanted, 'rpm')}
+        top={34}
+      />
+    </Picture>
+  );
+}
+
+function DrumAndLadder({ id, answer, inputs, reader }: DrawingProps) {
   const get = (key: string) => valueOf(answer, key, 'quantity').value;
   const input = (key: string) => Number(inputs[key]);
   const rpm = (si: number) => formatIn(si, 'rpm', 0);

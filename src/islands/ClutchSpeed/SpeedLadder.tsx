@@ -16,7 +16,8 @@ interface Props {
   readonly idle: number;
   /** Below this the engagement is too near to idle [rpm]. */
   readonly near: number;
-  readonly running: number;
+  /** Absent where only idle and engagement are known [rpm]. */
+  readonly running?: number | undefined;
   readonly top: number;
 }
 
@@ -27,7 +28,8 @@ const farOver = 1.6;
 
 export function SpeedLadder({ marks, idle, near, running, top }: Props) {
   const bottom = top + tall;
-  const most = Math.min(running * farOver, Math.max(running, ...marks.map((m) => m.speed))) * 1.04;
+  const highest = Math.max(running ?? near, ...marks.map((m) => m.speed));
+  const most = Math.min((running ?? highest) * farOver, highest) * 1.04;
   const y = linear(0, most, bottom, top);
   const order = [...marks].sort((a, b) => a.speed - b.speed);
   const places = spreadOut(
@@ -39,7 +41,13 @@ export function SpeedLadder({ marks, idle, near, running, top }: Props) {
   return (
     <g>
       <rect class="pic-stone" x={left} y={y(idle)} width={right - left} height={bottom - y(idle)} />
-      <rect class="pic-forbidden" x={left} y={y(near)} width={right - left} height={y(idle) - y(near)} />
+      <rect
+        class="pic-forbidden"
+        x={left}
+        y={y(Math.min(near, most))}
+        width={right - left}
+        height={Math.max(0, y(idle) - y(Math.min(near, most)))}
+      />
       <path class="pic-axis" d={`M${left} ${top}V${bottom}H${right}V${top}`} />
       {niceSteps(0, most, 6).map((n) => (
         <g key={n}>

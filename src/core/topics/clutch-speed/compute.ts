@@ -1,76 +1,33 @@
 import type { InputsOf } from '../../contract/field.ts';
-import { step, type WorkingStep } from '../../contract/formula.ts';
-import { refuse, type Caution, type Result, type Value } from '../../contract/result.ts';
+import { step } from '../../contract/formula.ts';
+import { refuse, type Problem, type Result, type Value } from '../../contract/result.ts';
 import { guarded } from '../../contract/guarded.ts';
+import type { Worked } from '../../contract/worked.ts';
+import { isOver, isUnder } from '../../thresholds/index.ts';
 import { fields } from './fields.ts';
 import * as f from './formulas.ts';
-import { engagement, gripSpeed, heldTorque, shoeAtDrum, type Shoe } from './shoes.ts';
+import { engagement, gripSpeed, heldTorque, shoeAtDrum } from './shoes.ts';
 
 type Inputs = InputsOf<typeof fields>;
+type Ladder = [string, number][];
 
 /** Least engagement speed for each unit of idle speed. Source: clutch-idle-margin (memory). */
 export const idleMarginWanted = 1.25;
 
+const rpm = ['rpm', 'rpm'] as const;
+const torque = ['N·m', 'lbf·ft'] as const;
+
 export const compute = guarded(fields, (i): Result => {
-  if (i.idle >= i.running) return refuse('idle', 'idle-over-running');
-  if (i.radius + i.gap >= i.drum / 2) return refuse('radius', 'shoe-outside-drum');
-  const working: WorkingStep[] = [];
-  const shoe = solveShoe(i, working);
-  const engages = engagement(shoe);
-  working.push(step(f.engages, { F: shoe.spring, m: shoe.mass, r: shoe.radius }, engages));
-  const values = speeds(i, shoe, engages, working);
-  const danger = values.some((v) => v.kind === 'verdict' && v.level === 'stop');
-  const cautions: Caution[] = [{ hazard: 'unexpected-start', level: 'danger' }];
-  return {
-    ok: true,
-    values,
-    working,
-    cautions: danger ? [{ hazard: 'blade-turns-at-idle', level: 'danger' }, ...cautions] : cautions,
-  };
-});
-
-function solveShoe(i: Inputs, working: WorkingStep[]): Shoe {
-  if (i.known === 'parts') {
-    const shoe = shoeAtDrum(i.mass, i.radius, i.spring ?? 0, i.rate ?? 0, i.gap);
-    working.push(step(f.springForce, { F_0: i.spring ?? 0, k: i.rate ?? 0, c: i.gap }, shoe.spring));
-    return shoe;
-  }
-  const radius = i.radius + i.gap;
-  const spring = i.mass * radius * (2 * Math.PI * (i.engages ?? 0)) ** 2;
-  working.push(step(f.springFromSpeed, { m: i.mass, r: radius, n_1: i.engages ?? 0 }, spring));
-  return { mass: i.mass, radius, spring };
-}
-
-function speeds(i: Inputs, shoe: Shoe, engages: number, working: WorkingStep[]): Value[] {
-  const drum = i.drum / 2;
+  const problem = i.known === 'parts' ? partsProblem(i) : undefined;
+  if (problem) return refuse(problem.field, problem.code);
+  const parts = i.known === 'parts' ? fromParts(i) : undefined;
+  const engages = parts?.value.engages ?? i.engages ?? 0;
   const weak = engages * Math.sqrt(i.weak);
-  working.push(step(f.weakSpring, { n_1: engages, F_w: shoe.spring * i.weak, F: shoe.spring }, weak));
   const margin = engages / i.idle;
-  working.push(step(f.idleMargin, { n_1: engages, n_i: i.idle }, margin));
-  const needs = i.power / (2 * Math.PI * i.running);
-  working.push(step(f.needed, { P: i.power, n: i.running }, needs));
-  const grip = gripSpeed(shoe, i.shoes, i.friction, drum, needs);
-  working.push(
-    step(
-      f.grips,
-      { F: shoe.spring, T_n: needs, z: i.shoes, mu: i.friction, R: drum, m: shoe.mass, r: shoe.radius },
-      grip,
-    ),
-  );
-  const held = heldTorque(shoe, i.shoes, i.friction, drum, i.running);
-  if (i.running >= engages)
-    working.push(
-      step(
-        f.held,
-        { z: i.shoes, mu: i.friction, R: drum, m: shoe.mass, r: shoe.radius, n: i.running, F: shoe.spring },
-        held,
-      ),
-    );
-
-  const rpm = ['rpm', 'rpm'] as const;
-  const torque = ['N·m', 'lbf·ft'] as const;
-  return [
-    ...verdicts(i, engages, weak, held, needs),
+  const values: Value[] = [
+    ...seen(i),
+    ...judged(i, engages, weak),
+    ...(parts?.value.verdict ?? []),
     { kind: 'quantity', key: 'engagement', label: 'The clutch engages at', value: engages, units: rpm, main: true },
     {
       kind: 'number',
@@ -90,79 +47,143 @@ function speeds(i: Inputs, shoe: Shoe, engages: number, working: WorkingStep[]):
       units: rpm,
       source: 'clutch-idle-margin',
     },
-    { kind: 'quantity', key: 'grip', label: 'It holds full torque from', value: grip, units: rpm },
-    {
-      kind: 'quantity',
-      key: 'held',
-      label: 'Torque it holds at running speed',
-      value: held,
-      units: torque,
-      decimals: [1, 1],
-    },
-    { kind: 'quantity', key: 'needed', label: 'Torque to carry', value: needs, units: torque, decimals: [1, 1] },
-    {
-      kind: 'table',
-      key: 'ladder',
-      label: 'Speeds, from slow to fast',
-      columns: [
-        { key: 'what', label: 'Speed' },
-        { key: 'rotation', label: 'At', units: rpm, decimals: [0, 0] },
+    ...(parts?.value.shown ?? []),
+    ladder([
+      ['Idle', i.idle],
+      ['Engages, one weak spring', weak],
+      ['Engages', engages],
+      ...(parts?.value.ladder ?? []),
+    ]),
+  ];
+  const stops = values.some((v) => v.kind === 'verdict' && v.level === 'stop');
+  return {
+    ok: true,
+    values,
+    working: [
+      ...(parts?.steps.slice(0, 2) ?? []),
+      step(f.weakSpring, { n_1: engages, w: i.weak }, weak),
+      step(f.idleMargin, { n_1: engages, n_i: i.idle }, margin),
+      ...(parts?.steps.slice(2) ?? []),
+    ],
+    cautions: [
+      ...(stops ? [{ hazard: 'blade-turns-at-idle', level: 'danger' } as const] : []),
+      { hazard: 'unexpected-start', level: 'danger' },
+    ],
+  };
+});
+
+function partsProblem(i: Inputs): Problem | undefined {
+  if (i.idle >= (i.running ?? 0)) return { field: 'idle', code: 'idle-over-running' };
+  if ((i.radius ?? 0) + (i.gap ?? 0) >= (i.drum ?? 0) / 2) return { field: 'radius', code: 'shoe-outside-drum' };
+  return undefined;
+}
+
+interface FromParts {
+  readonly engages: number;
+  readonly verdict: readonly Value[];
+  readonly shown: readonly Value[];
+  readonly ladder: Ladder;
+}
+
+/** Engagement from shoes and springs, and what the clutch then holds. The first two steps lead to the engagement. */
+function fromParts(i: Inputs): Worked<FromParts> {
+  const [rest, gap, running] = [i.spring ?? 0, i.gap ?? 0, i.running ?? 0];
+  const [shoes, friction, drum] = [i.shoes ?? 0, i.friction ?? 0, (i.drum ?? 0) / 2];
+  // Where nobody measured the rate, the force is taken not to grow: engagement is then never put too high.
+  const rate = i.rate ?? 0;
+  const shoe = shoeAtDrum(i.mass ?? 0, i.radius ?? 0, rest, rate, gap);
+  const engages = engagement(shoe);
+  const needs = (i.power ?? 0) / (2 * Math.PI * running);
+  const grip = gripSpeed(shoe, shoes, friction, drum, needs);
+  const held = heldTorque(shoe, shoes, friction, drum, running);
+  const slips = isUnder(held, needs);
+  const clutch = { z: shoes, mu: friction, R: drum, m: shoe.mass, r: shoe.radius, F: shoe.spring };
+  return {
+    value: {
+      engages,
+      verdict: [
+        {
+          kind: 'verdict',
+          key: 'gripVerdict',
+          label: 'Grip at running speed',
+          code: slips ? 'clutch-slips' : 'clutch-holds',
+          level: slips ? 'caution' : 'good',
+        },
       ],
-      rows: (
-        [
-          ['Idle', i.idle],
-          ['Engages, one weak spring', weak],
-          ['Engages', engages],
-          ['Holds full torque', grip],
-          ['Running', i.running],
-        ] as [string, number][]
-      ).sort((a, b) => a[1] - b[1]),
+      shown: [
+        { kind: 'quantity', key: 'grip', label: 'It holds full torque from', value: grip, units: rpm },
+        {
+          kind: 'quantity',
+          key: 'held',
+          label: 'Torque it holds at running speed',
+          value: held,
+          units: torque,
+          decimals: [1, 1],
+        },
+        { kind: 'quantity', key: 'needed', label: 'Torque to carry', value: needs, units: torque, decimals: [1, 1] },
+      ],
+      ladder: [
+        ['Holds full torque', grip],
+        ['Running', running],
+      ],
     },
+    steps: [
+      step(f.springForce, { F_0: rest, k: rate, c: gap }, shoe.spring),
+      step(f.engages, { F: shoe.spring, m: shoe.mass, r: shoe.radius }, engages),
+      step(f.needed, { P: i.power ?? 0, n: running }, needs),
+      step(f.grips, { ...clutch, T_n: needs }, grip),
+      ...(running >= engages ? [step(f.held, { ...clutch, n: running }, held)] : []),
+    ],
+  };
+}
+
+/** What was seen outweighs every figure, so it stands first. */
+function seen(i: Inputs): Value[] {
+  if (i.observed === 'stands') return [];
+  const code = { cord: 'drags-on-cord', idle: 'turns-at-idle-seen', lingers: 'lingers-after-cut' }[i.observed];
+  return [{ kind: 'verdict', key: 'observedVerdict', label: 'What you saw', code, level: 'stop', main: true }];
+}
+
+function judged(i: Inputs, engages: number, weak: number): Value[] {
+  const code = !isUnder(i.idle, engages)
+    ? 'idle-over-engagement'
+    : isUnder(engages, idleMarginWanted * i.idle)
+      ? 'idle-too-near'
+      : 'idle-clear';
+  const turns = !isOver(weak, i.idle);
+  return [
+    {
+      kind: 'verdict',
+      key: 'verdict',
+      label: 'Idle against engagement',
+      code,
+      level: code === 'idle-clear' ? 'good' : 'stop',
+      main: true,
+      data: { highest: engages / idleMarginWanted },
+    },
+    ...(isUnder(i.weak, 1)
+      ? [
+          {
+            kind: 'verdict',
+            key: 'weakVerdict',
+            label: 'One weak spring',
+            code: turns ? 'weak-turns-at-idle' : 'weak-holds-off',
+            level: turns ? 'caution' : 'note',
+          } as const,
+        ]
+      : []),
   ];
 }
 
-function verdicts(i: Inputs, engages: number, weak: number, held: number, needs: number): Value[] {
-  const values: Value[] = [];
-  const seen = { cord: 'drags-on-cord', idle: 'turns-at-idle-seen', lingers: 'lingers-after-cut' } as const;
-  if (i.observed !== 'stands')
-    values.push({
-      kind: 'verdict',
-      key: 'observedVerdict',
-      label: 'What you saw',
-      code: seen[i.observed],
-      level: 'stop',
-      main: true,
-    });
-  const code =
-    i.idle >= engages
-      ? 'idle-over-engagement'
-      : engages < idleMarginWanted * i.idle * (1 - 1e-12)
-        ? 'idle-too-near'
-        : 'idle-clear';
-  values.push({
-    kind: 'verdict',
-    key: 'verdict',
-    label: 'Idle against engagement',
-    code,
-    level: code === 'idle-clear' ? 'good' : 'stop',
-    main: true,
-    data: { highest: engages / idleMarginWanted },
-  });
-  if (i.weak < 1)
-    values.push({
-      kind: 'verdict',
-      key: 'weakVerdict',
-      label: 'One weak spring',
-      code: weak <= i.idle ? 'weak-turns-at-idle' : 'weak-holds-off',
-      level: weak <= i.idle ? 'caution' : 'note',
-    });
-  const slips = held < needs;
-  values.push({
-    kind: 'verdict',
-    key: 'gripVerdict',
-    label: 'Grip at running speed',
-    code: slips ? 'clutch-slips' : 'clutch-holds',
-    level: slips ? 'caution' : 'good',
-  });
-  return values;
+function ladder(rows: Ladder): Value {
+  return {
+    kind: 'table',
+    key: 'ladder',
+    label: 'Speeds, from slow to fast',
+    columns: [
+      { key: 'what', label: 'Speed' },
+      { key: 'rotation', label: 'At', units: rpm, decimals: [0, 0] },
+    ],
+    rows: rows.sort((a, b) => a[1] - b[1]),
+  };
 }

@@ -31,13 +31,6 @@ export const springForce = formula(
     c: { name: 'gap to the drum', unit: 'mm' },
   },
 );
-export const springFromSpeed = formula(
-  'spring-from-speed',
-  'Spring force a known engagement speed stands for',
-  'F = m * r * (2 * pi * n_1)^2',
-  'khurmi-clutch',
-  { F, m, r, n_1 },
-);
 export const engages = formula(
   'engagement',
   'Engagement speed',
@@ -45,18 +38,11 @@ export const engages = formula(
   'khurmi-clutch',
   { n_1, F, m, r },
 );
-export const weakSpring = formula(
-  'weak',
-  'Engagement with one weak spring',
-  'n_w = n_1 * sqrt(F_w / F)',
-  'khurmi-clutch',
-  {
-    n_w: { name: 'engagement, weak spring', unit: 'rpm' },
-    n_1,
-    F_w: { name: 'force of the weak spring', unit: 'N' },
-    F,
-  },
-);
+export const weakSpring = formula('weak', 'Engagement with one weak spring', 'n_w = n_1 * sqrt(w)', 'khurmi-clutch', {
+  n_w: { name: 'engagement, weak spring', unit: 'rpm' },
+  n_1,
+  w: { name: 'share of its force a spring has left', unit: '1' },
+});
 export const idleMargin = formula('margin', 'Engagement against idle', 'k = n_1 / n_i', 'clutch-idle-margin', {
   k: { name: 'margin', unit: '1' },
   n_1,

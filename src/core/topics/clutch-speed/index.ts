@@ -11,17 +11,11 @@ export const title = 'Clutch engagement';
 export const formulas = Object.values(all);
 export const sources = ['khurmi-clutch', 'bhandari-elements', 'clutch-idle-margin', 'arithmetic'];
 export const hazards = ['blade-turns-at-idle', 'unexpected-start'];
-export const example = {
-  observed: 'stands',
-  idle: '2700 rpm',
-  running: '9300 rpm',
-  power: '4 kW',
-  known: 'parts',
-  shoes: 3,
-  mass: '40 g',
-  radius: '22 mm',
-  drum: '76 mm',
-  gap: '1 mm',
-  spring: '150 N',
-  weak: '40 %',
+export const example = { observed: 'stands', idle: '2700 rpm', known: 'speed', engages: '3800 rpm' };
+const parts = ['known', 'engages', 'mass', 'radius', 'gap', 'spring', 'rate'];
+export const decides = {
+  observedVerdict: ['observed'],
+  verdict: ['idle', ...parts],
+  weakVerdict: ['idle', 'weak', ...parts],
+  gripVerdict: ['known', 'mass', 'radius', 'gap', 'spring', 'rate', 'shoes', 'friction', 'drum', 'running', 'power'],
 };

@@ -9,7 +9,12 @@ export interface Shoe {
   readonly spring: number;
 }
 
-/** Radius and spring force of a shoe that has moved out by `travel` [m] to touch the drum. Source: khurmi-clutch, Example 10.36. */
+/**
+ * A shoe that has moved out to touch the drum: r = r_0 + c, F = F_0 + k c.
+ * @param mass [kg] @param restRadius r_0 [m] @param restForce F_0 [N] @param rate k [N/m] @param travel c [m], >= 0
+ * @returns mass, radius and spring force at the drum, SI
+ * Example: 22 mm, 150 N, 12 N/mm, 1 mm -> 23 mm, 162 N. Source: khurmi-clutch, Example 10.36.
+ */
 export function shoeAtDrum(mass: number, restRadius: number, restForce: number, rate: number, travel: number): Shoe {
   return { mass, radius: restRadius + travel, spring: restForce + rate * travel };
 }
@@ -17,7 +22,7 @@ export function shoeAtDrum(mass: number, restRadius: number, restForce: number, 
 /**
  * Speed at which the shoes begin to press on the drum.
  * Formula: n_1 = sqrt(F / (m r)) / (2 pi): with the square root of the spring force.
- * @returns n_1 [1/s]
+ * @param shoe at the drum; mass and radius > 0 @returns n_1 [1/s]
  * Example: 700 N, 1.5 kg, 110 mm -> 621.98 rpm. Source: bhandari-elements, Example 11.13.
  */
 export function engagement({ mass, radius, spring }: Shoe): number {
@@ -27,7 +32,8 @@ export function engagement({ mass, radius, spring }: Shoe): number {
 /**
  * Force of one shoe on the drum.
  * Formula: N = m r (2 pi n)^2 - F.
- * @returns N [N], 0 below engagement
+ * @param shoe at the drum @param rotation n [1/s] @returns N [N], 0 below engagement
+ * Example: 1.5 kg, 110 mm, 700 N at 1440 rpm -> 3052 N. Source: bhandari-elements, Example 11.13.
  */
 export function shoeForce({ mass, radius, spring }: Shoe, rotation: number): number {
   return Math.max(0, mass * radius * (2 * Math.PI * rotation) ** 2 - spring);
@@ -36,7 +42,7 @@ export function shoeForce({ mass, radius, spring }: Shoe, rotation: number): num
 /**
  * Torque the clutch holds before it slips.
  * Formula: T = z mu N R.
- * @param shoes z @param friction mu [1] @param drum inside radius R [m]
+ * @param shoe at the drum @param shoes z @param friction mu [1] @param drum inside radius R [m] @param rotation n [1/s]
  * @returns T [N m]
  * Example: 4 shoes, 0.3, 140 mm, 1440 rpm -> 512.74 N m. Source: bhandari-elements, Example 11.13.
  */
@@ -47,7 +53,9 @@ export function heldTorque(shoe: Shoe, shoes: number, friction: number, drum: nu
 /**
  * Speed from which the clutch holds a torque without slipping.
  * Formula: n = sqrt((F + T / (z mu R)) / (m r)) / (2 pi).
+ * @param shoe at the drum @param shoes z @param friction mu [1], > 0 @param drum inside radius R [m], > 0 @param torque T [N m]
  * @returns n [1/s]
+ * Example: no torque -> the engagement speed. Source: khurmi-clutch.
  */
 export function gripSpeed(shoe: Shoe, shoes: number, friction: number, drum: number, torque: number): number {
   return engagement({ ...shoe, spring: shoe.spring + torque / (shoes * friction * drum) });
@@ -56,7 +64,10 @@ export function gripSpeed(shoe: Shoe, shoes: number, friction: number, drum: num
 /**
  * Shoe mass a clutch needs to carry a torque.
  * Formula: m = T / (z mu R r ((2 pi n)^2 - (2 pi n_1)^2)).
- * @returns m [kg] Example: 20 kW at 750 rpm, engaging at 500 -> 2.6806 kg. Source: bhandari-elements, Example 11.12.
+ * @param torque T [N m] @param shoes z @param friction mu [1], > 0 @param drum R [m], > 0 @param radius r [m], > 0
+ * @param rotation n [1/s] @param engages n_1 [1/s], < n
+ * @returns m [kg]; below zero or without end from n_1 = n on, callers refuse that
+ * Example: 20 kW at 750 rpm, engaging at 500 -> 2.6806 kg. Source: bhandari-elements, Example 11.12.
  */
 export function shoeMassFor(
   torque: number,
@@ -70,7 +81,11 @@ export function shoeMassFor(
   return torque / (shoes * friction * drum * radius * (2 * Math.PI) ** 2 * (rotation ** 2 - engages ** 2));
 }
 
-/** Lining: length along the drum, R times its arc, and the width that keeps a pressure: b = N / (p R arc) [m]. */
+/**
+ * Lining: length along the drum l = R arc, and the width that keeps a pressure b = N / (p R arc).
+ * @param force N [N] @param pressure p [Pa], > 0 @param drum R [m], > 0 @param arc [rad], > 0 @returns l and b [m]
+ * Example: the clutch of 20 kW -> 201.6 x 63.8 mm. Source: bhandari-elements, Example 11.12.
+ */
 export function lining(
   force: number,
   pressure: number,

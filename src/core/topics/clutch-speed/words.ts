@@ -1,19 +1,24 @@
 import type { Words } from '../../contract/words.ts';
 
+const inTheClutch =
+  'slurry packed behind the shoes, a shoe that sticks on its guide, a weak, stretched or broken spring, a dry or seized ' +
+  'drum bearing';
 const checks =
-  'Look for slurry packed behind the shoes, a shoe that sticks on its guide, a weak, stretched or broken spring, a dry or seized drum bearing, and an idle speed set too high.';
+  `Set the idle to the manual’s speed. If the blade still turns, do not go lower: look for ${inTheClutch}, an air leak, ` +
+  'or a throttle that does not close.';
 
 export const words: Words = {
   verdicts: {
     'idle-clear': () =>
-      'Idle stays well below engagement: the blade must stand still at idle. If it turns all the same, something drags.',
+      'Idle stays well below engagement: the blade must stand still at idle. If it turns all the same, something drags. ' +
+      'With the start throttle set it may turn when the engine fires, until the trigger is touched.',
     'idle-too-near': (d, say) =>
       `Stop work. Idle is too close to engagement: a warm engine or a tired spring brings the blade to turn. Idle must not be above ${say.quantity(Number(d['highest']), ['rpm', 'rpm'])} by these figures; the manual's figure comes first. ${checks}`,
     'idle-over-engagement': () =>
       `Stop work. The clutch engages at or below idle: the blade turns at idle. Take the saw out of use and the blade off. ${checks}`,
     'drags-on-cord': () =>
       'Stop work. The cord turns the engine far too slowly to throw the shoes: something drags. Look for a dry or seized drum bearing, slurry packed between shoes and drum, a jammed shoe, a broken spring end wedged in the drum.',
-    'turns-at-idle-seen': () => `Stop work. ${checks} Do not lower the idle to hide it.`,
+    'turns-at-idle-seen': () => `Stop work. Take the saw out of use and the blade off. ${checks}`,
     'lingers-after-cut': () =>
       'Stop work. Let it cool and see whether it stops: a hot drum on worn shoes, a hot drum bearing, or lining glued up with slurry and oil. A blade that merely runs down stops within seconds and does not start again.',
     'weak-turns-at-idle': () =>

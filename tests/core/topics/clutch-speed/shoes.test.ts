@@ -9,7 +9,9 @@ import {
   heldTorque,
   shoeForce,
   shoeMassFor,
+  words,
 } from '../../../../src/core/topics/clutch-speed/index.ts';
+import { sayer } from '../../../../src/core/contract/messages.ts';
 import { readInputs } from '../../../../src/core/contract/read-inputs.ts';
 import { valueOf, type Answer } from '../../../../src/core/contract/result.ts';
 import type { RawInputs } from '../../../../src/core/contract/field.ts';
@@ -98,5 +100,48 @@ describe('the verdict', () => {
   it('shows a weak spring that brings the blade to turn at idle', () => {
     expect(valueOf(answer({ weak: '30 %' }), 'weakVerdict', 'verdict').code).toBe('weak-turns-at-idle');
     expect(valueOf(answer({ weak: '90 %' }), 'weakVerdict', 'verdict').code).toBe('weak-holds-off');
+  });
+
+  it('changes at its limits and not beside them', () => {
+    const code = (more: RawInputs, key = 'verdict') => valueOf(answer(more), key, 'verdict').code;
+    const at = (engages: number) => code({ idle: 2800, engages });
+    // A quarter over 2800 rpm is 3500 rpm.
+    expect([3499, 3500, 3501].map(at)).toEqual(['idle-too-near', 'idle-clear', 'idle-clear']);
+    expect([2799, 2800, 2801].map(at)).toEqual(['idle-over-engagement', 'idle-over-engagement', 'idle-too-near']);
+    // 4000 rpm with a spring at 49 % of its force: 2800 rpm.
+    const weak = (percent: number) => code({ idle: 2800, engages: 4000, weak: percent }, 'weakVerdict');
+    expect([48.9, 49, 49.1].map(weak)).toEqual(['weak-turns-at-idle', 'weak-turns-at-idle', 'weak-holds-off']);
+    // Four shoes of 1.5 kg at 110 mm, 700 N, 0.3 on 140 mm hold 512.74 N m at 1440 rpm (Bhandari, Example 11.13): 77.319 kW.
+    const large = {
+      known: 'parts',
+      idle: 400,
+      running: 1440,
+      shoes: 4,
+      mass: '1500 g',
+      radius: '110 mm',
+      drum: '280 mm',
+      gap: 0,
+      spring: '700 N',
+      friction: 0.3,
+    };
+    const grip = (power: string) => code({ ...large, power }, 'gripVerdict');
+    expect(['77.2 kW', '77.4 kW'].map(grip)).toEqual(['clutch-holds', 'clutch-slips']);
+  });
+
+  it('asks for three figures where the engagement is known, and says nothing of the grip then', () => {
+    expect(answer({}).values.map((v) => v.key)).not.toContain('gripVerdict');
+  });
+
+  it('never puts the engagement higher because nobody measured how the force grows', () => {
+    const parts = { known: 'parts', running: 9300, power: '4 kW' };
+    const speed = (more: RawInputs) => valueOf(answer({ ...parts, ...more }), 'engagement', 'quantity').value;
+    expect(speed({})).toBeLessThan(speed({ rate: 12 }));
+  });
+
+  it('does not forbid the very cure it names', () => {
+    for (const code of ['turns-at-idle-seen', 'idle-over-engagement', 'idle-too-near'])
+      expect(words.verdicts[code]?.({ highest: 50 }, sayer({ system: 'metric' }))).toMatch(
+        /Set the idle to the manual’s speed.*do not go lower/,
+      );
   });
 });
