@@ -34,7 +34,7 @@ export function AnswerPanel({ drawing: Drawing, page, worked, reader, onConfirm 
   return (
     <>
       <MainValues values={main} saying={saying} reader={reader} sources={page.sources} />
-      <Still id={page.id} worked={worked} onConfirm={onConfirm} />
+      <Still id={page.id} worked={worked} compact={page.compact === true} onConfirm={onConfirm} />
       <Cautions cautions={answer.cautions} hazards={page.hazards} />
       {!page.compact && Drawing && (
         <Drawing id={`${page.id}-drawing`} answer={answerToDraw(worked)} inputs={inputs} reader={reader} />

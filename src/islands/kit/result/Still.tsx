@@ -11,10 +11,12 @@ import { Icon } from './Icon.tsx';
 interface Props {
   readonly id: string;
   readonly worked: Worked;
+  /** The short form has no drawers: what stands in one is only named. */
+  readonly compact: boolean;
   readonly onConfirm?: ((keys: readonly string[]) => void) | undefined;
 }
 
-export function Still({ id, worked, onConfirm }: Props) {
+export function Still({ id, worked, compact, onConfirm }: Props) {
   const waiting = worked.asked.filter((f) => worked.judged.stillToEnter.includes(f.key));
   if (waiting.length === 0) return null;
   const toConfirm = waiting.filter((f) => confirmable(f, worked));
@@ -23,12 +25,13 @@ export function Still({ id, worked, onConfirm }: Props) {
     <div class="calc-still">
       {toEnter.length > 0 && (
         <p>
-          <Icon name="note" /> {say.stillToEnter} <Names id={id} fields={toEnter} />
+          <Icon name="note" /> {say.stillToEnter} <Names id={id} fields={toEnter} compact={compact} />
         </p>
       )}
       {toConfirm.length > 0 && (
         <p>
-          {toEnter.length === 0 && <Icon name="note" />} {say.stillToConfirm} <Names id={id} fields={toConfirm} />{' '}
+          {toEnter.length === 0 && <Icon name="note" />} {say.stillToConfirm}{' '}
+          <Names id={id} fields={toConfirm} compact={compact} />{' '}
           {onConfirm && (
             <button type="button" class="calc-button" onClick={() => onConfirm(toConfirm.map((f) => f.key))}>
               {say.confirm}
@@ -50,24 +53,36 @@ function confirmable(field: Field, { figures }: Worked): boolean {
   );
 }
 
-function Names({ id, fields }: { readonly id: string; readonly fields: readonly Field[] }) {
+interface NamesProps {
+  readonly id: string;
+  readonly fields: readonly Field[];
+  readonly compact: boolean;
+}
+
+function Names({ id, fields, compact }: NamesProps) {
   return (
     <>
       {fields.map((f, i) => (
         <span key={f.key}>
           {i > 0 && ', '}
-          <a
-            href={`#${boxId(id, f.key)}`}
-            onClick={(e) => {
-              e.preventDefault();
-              goToBox(boxId(id, f.key));
-            }}
-          >
-            {f.label}
-          </a>
+          {compact && f.more ? f.label : <ToBox id={boxId(id, f.key)} label={f.label} />}
         </span>
       ))}
       .
     </>
+  );
+}
+
+function ToBox({ id, label }: { readonly id: string; readonly label: string }) {
+  return (
+    <a
+      href={`#${id}`}
+      onClick={(e) => {
+        e.preventDefault();
+        goToBox(id);
+      }}
+    >
+      {label}
+    </a>
   );
 }

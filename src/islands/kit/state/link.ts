@@ -69,8 +69,15 @@ export interface Linked {
   readonly system: UnitSystem | undefined;
 }
 
-/** Figures from an address, or nothing when it holds none of this topic's. Unknown keys are passed over. */
-export function readLink(search: string, fields: readonly Field[], id: string): Linked | undefined {
+/**
+ * Figures from an address, laid over `start`, or nothing when it holds none of this topic's. Unknown keys are passed over.
+ */
+export function readLink(
+  search: string,
+  fields: readonly Field[],
+  id: string,
+  start: Entries = blankEntries(fields),
+): Linked | undefined {
   const query = new URLSearchParams(search);
   // Two calculators on one page may ask for boxes of the same name.
   if ((query.get('calc') ?? id) !== id) return undefined;
@@ -94,7 +101,7 @@ export function readLink(search: string, fields: readonly Field[], id: string): 
     if (!from) return entry;
     return { ...entry, from, ...(from === 'plate' && machine ? { of: { machine } } : {}) };
   };
-  const laid = laidOver(fields, blankEntries(fields), texts, 'page');
+  const laid = laidOver(fields, start, texts, 'page');
   const entries: Record<string, Held> = {};
   for (const [key, held] of Object.entries(laid))
     entries[key] = isRows(held)

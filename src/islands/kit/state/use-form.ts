@@ -8,9 +8,11 @@ import type { Form } from './form.ts';
 import type { IslandProps } from './props.ts';
 import type { TopicParts } from './topic-parts.ts';
 import { changesOf, rawOf, startFigures, type Change, type Figures } from './figures.ts';
+import { keptIn, placeOf, type Kept } from './kept.ts';
 import { readLink } from './link.ts';
 import { rememberedUnits, rememberUnits } from './remembered.ts';
 import { blankEntries, exampleEntries, laidOver, pageEntries } from './starts.ts';
+import { useKept } from './use-kept.ts';
 import { useCalculation, type Calculation } from './use-calculation.ts';
 import { visibleProblems } from './visible-problems.ts';
 
@@ -58,14 +60,26 @@ export function useForm(topic: TopicParts, page: IslandProps, { shop = {}, toTod
   const [presses, setPresses] = useState(0);
   const calculation = useCalculation(topic, figures, page);
 
+  const entriesFor = (kept: Kept | undefined): Entries =>
+    kept && !kept.untouched ? { ...blank(), ...kept.entries } : begin(toToday);
+
   useEffect(() => {
-    const linked = page.compact ? undefined : readLink(location.search, fields, page.id);
+    const kept = keptIn(placeOf(page));
+    const linked = page.compact ? undefined : readLink(location.search, fields, page.id, blank());
+    if (kept ?? toToday !== asIs) change({ do: 'start', entries: entriesFor(kept), fresh: true });
+    // A link's figures stand over what was kept, which is one "Undo" away.
+    if (linked) change({ do: 'start', entries: linked.entries, fresh: kept === undefined || kept.untouched });
     const system = linked?.system ?? rememberedUnits();
-    if (linked) change({ do: 'start', entries: linked.entries, fresh: true });
-    else if (toToday !== asIs) change({ do: 'start', entries: begin(toToday), fresh: true });
     if (system) change({ do: 'units', system });
     setLive(true);
   }, []);
+  useKept({
+    page,
+    live,
+    entries: figures.entries,
+    isStart: (entries) => JSON.stringify(entries) === JSON.stringify(begin(toToday)),
+    onTaken: (kept) => change({ do: 'start', entries: entriesFor(kept) }),
+  });
 
   const nothingWrong = calculation.problems.length === 0;
   useEffect(() => {

@@ -1,0 +1,79 @@
+/** Keeps one form's figures on the device and takes up what another window or ticket holds. */
+import { useEffect, useRef } from 'preact/hooks';
+import { watch, watchBench } from '../../../browser/device/index.ts';
+import type { Entries } from '../../../core/contract/entry.ts';
+import { keep, keptIn, placeOf, type Kept } from './kept.ts';
+import type { IslandProps } from './props.ts';
+
+/** Typing is kept once it has paused for so long [ms], and at once when the page is left. */
+const pause = 250;
+
+interface KeptOptions {
+  readonly page: IslandProps;
+  readonly live: boolean;
+  readonly entries: Entries;
+  /** True for boxes as the page starts with them: there is nothing to keep then. */
+  readonly isStart: (entries: Entries) => boolean;
+  /** Something else is to stand in the boxes. */
+  readonly onTaken: (kept: Kept | undefined) => void;
+}
+
+export function useKept({ page, live, entries, isStart, onTaken }: KeptOptions): void {
+  const now = useRef({ entries, isStart, onTaken });
+  now.current = { entries, isStart, onTaken };
+  /** What lies on the device, or is what the form started with. */
+  const settled = useRef<Entries>();
+  const write = useRef(() => {});
+
+  useEffect(() => {
+    if (!live) return;
+    let place = placeOf(page);
+    settled.current = now.current.entries;
+    write.current = () => {
+      const { entries: newest, isStart: starts } = now.current;
+      if (settled.current === newest) return;
+      settled.current = newest;
+      keep(place, newest, starts(newest));
+      forgetLink(page.id);
+    };
+    const takeUp = () => {
+      settled.current = undefined;
+      now.current.onTaken(keptIn(place));
+    };
+    const leave = () => write.current();
+    const stops = [
+      watch(place.key, (key, elsewhere) => {
+        if (elsewhere && key !== '') takeUp();
+      }),
+      watchBench(() => {
+        const next = placeOf(page);
+        if (next.key === place.key) return;
+        write.current();
+        place = next;
+        takeUp();
+      }),
+    ];
+    addEventListener('pagehide', leave);
+    document.addEventListener('visibilitychange', leave);
+    return () => {
+      leave();
+      for (const stop of stops) stop();
+      removeEventListener('pagehide', leave);
+      document.removeEventListener('visibilitychange', leave);
+    };
+  }, [live]);
+
+  useEffect(() => {
+    if (!live) return;
+    // The first boxes after something was taken up are what lies there.
+    settled.current ??= entries;
+    const timer = setTimeout(() => write.current(), pause);
+    return () => clearTimeout(timer);
+  }, [live, entries]);
+}
+
+/** A link has done its work once the reader writes: a reload must bring back what was written, not the link. */
+function forgetLink(id: string): void {
+  if (new URLSearchParams(location.search).get('calc') === id)
+    history.replaceState(history.state, '', location.pathname + location.hash);
+}
