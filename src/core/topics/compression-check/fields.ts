@@ -72,6 +72,7 @@ export const fields = defineFields([
     label: 'Measured again with a few drops of oil',
     kind: 'yes-no',
     default: false,
+    usual: 'who put oil in knows it',
     more: true,
     group: 'Which part leaks',
     help: 'Never more than 0.5 % of the swept volume: 0.3 mL (6 drops) in 60 cm³, 0.5 mL (10 drops) in 100 cm³.',

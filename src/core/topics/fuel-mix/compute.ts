@@ -1,7 +1,8 @@
 import type { InputsOf } from '../../contract/field.ts';
-import { step, type WorkingStep } from '../../contract/formula.ts';
+import { step } from '../../contract/formula.ts';
 import type { Caution, Result, Value } from '../../contract/result.ts';
 import { guarded } from '../../contract/guarded.ts';
+import type { Worked } from '../../contract/worked.ts';
 import { fields } from './fields.ts';
 import * as f from './formulas.ts';
 import { correction, fuelForOil, oilForFuel, partsOf, type Parts } from './mix.ts';
@@ -16,34 +17,35 @@ const cautions: readonly Caution[] = [
 ];
 
 export const compute = guarded(fields, (i): Result => {
-  const working: WorkingStep[] = [];
-  const values = i.known === 'mixed' ? mixedValues(i, working) : partsValues(solve(i, working));
-  return { ok: true, values, working, cautions };
+  const mix = i.known === 'mixed' ? corrected(i) : solved(i);
+  return { ok: true, values: mix.value, working: mix.steps, cautions };
 });
 
-function solve(i: Inputs, working: WorkingStep[]): Parts {
+function solved(i: Inputs): Worked<Value[]> {
+  const { value, steps } = partsFor(i);
+  return { value: partsValues(value), steps };
+}
+
+function partsFor(i: Inputs): Worked<Parts> {
   if (i.known === 'fuel') {
     const fuel = i.fuel ?? 0;
     const oil = oilForFuel(fuel, i.ratio);
-    working.push(step(f.oil, { f: fuel, r: i.ratio }, oil));
-    return { fuel, oil };
+    return { value: { fuel, oil }, steps: [step(f.oil, { f: fuel, r: i.ratio }, oil)] };
   }
   if (i.known === 'oil') {
     const oil = i.oil ?? 0;
     const fuel = fuelForOil(oil, i.ratio);
-    working.push(step(f.fuel, { o: oil, r: i.ratio }, fuel));
-    return { fuel, oil };
+    return { value: { fuel, oil }, steps: [step(f.fuel, { o: oil, r: i.ratio }, fuel)] };
   }
-  return can(i.can ?? 0, i.ratio, working);
+  return inCan(i.can ?? 0, i.ratio);
 }
 
-function can(volume: number, ratio: number, working: WorkingStep[]): Parts {
-  const parts = partsOf(volume, ratio);
-  working.push(
-    step(f.canFuel, { V: volume, r: ratio }, parts.fuel),
-    step(f.canOil, { V: volume, r: ratio }, parts.oil),
-  );
-  return parts;
+function inCan(volume: number, ratio: number): Worked<Parts> {
+  const value = partsOf(volume, ratio);
+  return {
+    value,
+    steps: [step(f.canFuel, { V: volume, r: ratio }, value.fuel), step(f.canOil, { V: volume, r: ratio }, value.oil)],
+  };
 }
 
 function partsValues({ fuel, oil }: Parts): Value[] {
@@ -54,11 +56,19 @@ function partsValues({ fuel, oil }: Parts): Value[] {
   ];
 }
 
-function mixedValues(i: Inputs, working: WorkingStep[]): Value[] {
-  const now = can(i.can ?? 0, i.mixedAt ?? 1, working);
+function corrected(i: Inputs): Worked<Value[]> {
+  const can = inCan(i.can ?? 0, i.mixedAt ?? 1);
+  const now = can.value;
   const add = correction(now, i.ratio);
-  if (add.oil > 0) working.push(step(f.addOil, { f: now.fuel, r: i.ratio, o: now.oil }, add.oil));
-  if (add.fuel > 0) working.push(step(f.addFuel, { o: now.oil, r: i.ratio, f: now.fuel }, add.fuel));
+  const steps = [
+    ...can.steps,
+    ...(add.oil > 0 ? [step(f.addOil, { f: now.fuel, r: i.ratio, o: now.oil }, add.oil)] : []),
+    ...(add.fuel > 0 ? [step(f.addFuel, { o: now.oil, r: i.ratio, f: now.fuel }, add.fuel)] : []),
+  ];
+  return { value: correctionValues(now, add), steps };
+}
+
+function correctionValues(now: Parts, add: Parts): Value[] {
   const code = add.oil > 0 ? 'mix-lean' : add.fuel > 0 ? 'mix-rich' : 'mix-right';
   return [
     {

@@ -11,4 +11,5 @@ export const title = 'Fuel mix';
 export const formulas = Object.values(all);
 export const sources = ['fuel-mix-arithmetic'];
 export const hazards = ['fuel-fire', 'wrong-fuel'];
-export const example = { ratio: 50, known: 'fuel', fuel: '5 L' };
+export const example = { ratio: '50:1', known: 'fuel', fuel: '5 L' };
+export const decides = { verdict: ['known', 'ratio', 'mixedAt', 'can'] };
