@@ -1,60 +1,78 @@
-/**
- * The core at a terminal.
- *   npm run -s calc -- --list                 topics and blocks
- *   npm run -s calc -- <topic>[/<block>] --fields   what it asks for
- *   npm run -s calc -- <topic>[/<block>] < lines    one JSON object a line in, one result a line out
- * Exit: 0 every line gave values, 1 some line had problems, 2 unknown topic or broken JSON.
- */
+/** The core at a terminal: `npm run -s calc -- --help` says how. */
 import { createInterface } from 'node:readline';
 import process, { stdin, stdout, stderr, argv } from 'node:process';
 import { topics } from '../core/registry.ts';
+import { textOf } from '../core/contract/text-of.ts';
 import { answerLine, type Callable } from './calc/answer-line.ts';
+import { find } from './calc/find.ts';
 import { listFields, listTopics } from './calc/listings.ts';
+import { readArguments, usage, type Options } from './calc/options.ts';
 
-function find(name: string): Callable | undefined {
-  const [topicName = '', blockName] = name.split('/');
-  const topic = Object.hasOwn(topics, topicName) ? topics[topicName] : undefined;
-  if (!topic || blockName === undefined) return topic;
-  const block = Object.hasOwn(topic.blocks, blockName) ? topic.blocks[blockName] : undefined;
-  return block && { ...block, words: topic.words };
+/** Why nothing more can be written; undefined while it can. */
+let unwritable: NodeJS.ErrnoException | undefined;
+stdout.on('error', (error: NodeJS.ErrnoException) => {
+  unwritable ??= error;
+  // Whoever read along (`| head -1`) has seen enough: no more is read, and that is no fault.
+  if (error.code !== 'EPIPE') stderr.write(`The answers could not be written: ${error.message}\n`);
+  process.exitCode = error.code === 'EPIPE' ? 0 : 3;
+  stdin.destroy();
+});
+
+/** Waits when the reader is slower than the answers. */
+async function write(text: string): Promise<void> {
+  if (unwritable || stdout.write(text)) return;
+  await new Promise<void>((done) => {
+    stdout.once('drain', done);
+    stdout.once('error', () => done());
+  });
 }
 
-async function answerAll(callable: Callable): Promise<number> {
+async function answerAll(callable: Callable, options: Options): Promise<number> {
   let worst = 0;
   let lineNumber = 0;
   for await (const line of createInterface({ input: stdin, crlfDelay: Infinity })) {
+    if (unwritable) break;
     lineNumber += 1;
     if (line.trim() === '') continue;
-    const answer = answerLine(line, callable);
+    const answer = answerLine(line, callable, options);
     if (answer.broken !== undefined) {
       stderr.write(`Line ${lineNumber} is not a JSON object: ${answer.broken}\n`);
       return 2;
     }
-    stdout.write(`${JSON.stringify(answer.out)}\n`);
+    await write(`${JSON.stringify(answer.out)}\n`);
     if (!answer.out.ok) worst = 1;
   }
   return worst;
 }
 
 async function main(args: readonly string[]): Promise<number> {
-  if (args.includes('--list')) {
-    stdout.write(`${listTopics(topics)}\n`);
-    return 0;
+  const asked = readArguments(args);
+  switch (asked.what) {
+    case 'help':
+      await write(`${usage}\n`);
+      return 0;
+    case 'list':
+      await write(`${listTopics(topics)}\n`);
+      return 0;
+    case 'mistake':
+      stderr.write(`${asked.says}\n\n${usage}\n`);
+      return 2;
+    case 'fields':
+    case 'answers': {
+      const callable = find(asked.name);
+      if (!callable) {
+        stderr.write(
+          `There is no topic or block called "${textOf(asked.name)}". These exist:\n${listTopics(topics)}\n`,
+        );
+        return 2;
+      }
+      if (asked.what === 'answers') return answerAll(callable, asked);
+      await write(`${JSON.stringify(listFields(callable.fields), null, 2)}\n`);
+      return 0;
+    }
   }
-  const name = args.find((a) => !a.startsWith('-'));
-  const callable = name === undefined ? undefined : find(name);
-  if (!callable) {
-    stderr.write(
-      `${name === undefined ? 'Name a topic.' : `There is no topic or block called "${name}".`} These exist:\n${listTopics(topics)}\n`,
-    );
-    return 2;
-  }
-  if (args.includes('--fields')) {
-    stdout.write(`${JSON.stringify(listFields(callable.fields), null, 2)}\n`);
-    return 0;
-  }
-  return answerAll(callable);
 }
 
 // Not exit(): that would cut off what a pipe has not taken yet.
-process.exitCode = await main(argv.slice(2));
+const code = await main(argv.slice(2));
+if (!unwritable) process.exitCode = code;

@@ -1,11 +1,15 @@
-/** One JSON line in, one plain object out. Numbers come back in the metric unit, with SI beside them. */
+/** One JSON line in, one plain object out. */
 import type { Field, Inputs, RawInputs } from '../../core/contract/field.ts';
-import { describeProblem, sayer } from '../../core/contract/messages.ts';
-import { toUnit, unitLabel } from '../../core/quantity/index.ts';
-import { readSum } from '../../core/quantity/sum.ts';
+import type { PutIn } from '../../core/contract/formula.ts';
+import { describeProblem } from '../../core/contract/messages.ts';
 import { readInputs } from '../../core/contract/read-inputs.ts';
-import type { Problem, Result, Value } from '../../core/contract/result.ts';
+import type { Problem, Result } from '../../core/contract/result.ts';
+import { textOf } from '../../core/contract/text-of.ts';
 import type { Words } from '../../core/contract/words.ts';
+import { unitLabel } from '../../core/quantity/index.ts';
+import { readSum } from '../../core/quantity/sum.ts';
+import { clean, valueOut } from './metric.ts';
+import type { Options } from './options.ts';
 
 /** A topic, or a block with its topic's words. */
 export interface Callable {
@@ -18,52 +22,58 @@ export type AnswerLine =
   | { readonly broken: string; readonly out?: never }
   | { readonly broken?: never; readonly out: { ok: boolean; [key: string]: unknown } };
 
-export function answerLine(line: string, callable: Callable): AnswerLine {
+/**
+ * The answer to one line.
+ * @param line JSON text @param callable topic or block @param options the currency of its money
+ * @returns values or problems, ready for JSON; or why the line is no JSON object. Never throws.
+ */
+export function answerLine(line: string, callable: Callable, options: Options = { currency: 'USD' }): AnswerLine {
   let raw: unknown;
   try {
     // Some shells put a byte-order mark before the first line.
     raw = JSON.parse(line.replace(/^\uFEFF/, ''));
   } catch (error) {
-    return { broken: (error as Error).message };
+    return { broken: textOf((error as Error).message) };
   }
-  if (typeof raw !== 'object' || raw === null || Array.isArray(raw))
-    return { broken: `received ${JSON.stringify(raw)}` };
-  const read = readInputs(callable.fields, raw as RawInputs, { sum: readSum });
-  if (!read.ok) return { out: problemsOut('problems' in read ? read.problems : [], callable) };
+  if (typeof raw !== 'object' || raw === null || Array.isArray(raw)) return { broken: `received ${textOf(raw)}` };
+  try {
+    return { out: answer(raw as RawInputs, callable, options) };
+  } catch (error) {
+    // A fault of the core must not take the other lines with it.
+    const message = `This line could not be worked out, which is a fault of the almanac: ${textOf((error as Error).message)}`;
+    return { out: { ok: false, problems: [{ field: '', code: 'fault', message }] } };
+  }
+}
+
+function answer(raw: RawInputs, callable: Callable, options: Options): { ok: boolean; [key: string]: unknown } {
+  const read = readInputs(callable.fields, raw, { sum: readSum, currency: options.currency });
+  if (!read.ok) return problemsOut('problems' in read ? read.problems : [], callable, options);
   const result = callable.compute(read.inputs);
-  return { out: result.ok ? answerOut(result, callable.words) : problemsOut(result.problems, callable) };
+  return result.ok ? answerOut(result, callable.words, options) : problemsOut(result.problems, callable, options);
 }
 
-function problemsOut(problems: readonly Problem[], { fields, words }: Callable): { ok: false; problems: unknown[] } {
-  return { ok: false, problems: problems.map((p) => ({ ...p, message: describeProblem(p, { fields, words }) })) };
+function problemsOut(
+  problems: readonly Problem[],
+  { fields, words }: Callable,
+  { currency }: Options,
+): { ok: false; problems: unknown[] } {
+  return {
+    ok: false,
+    problems: problems.map((p) => ({ ...p, message: describeProblem(p, { fields, words, currency }) })),
+  };
 }
 
-function answerOut(result: Extract<Result, { ok: true }>, words: Words) {
+function answerOut(result: Extract<Result, { ok: true }>, words: Words, { currency }: Options) {
   return {
     ok: true,
-    values: Object.fromEntries(result.values.map((v) => [v.key, valueOut(v, words)])),
+    values: Object.fromEntries(
+      result.values.map((v) => [v.key, valueOut(v, { words, currency, values: result.values })]),
+    ),
     working: result.working.map((s) => ({ ...s, put: s.put.map(termOut), gave: termOut(s.gave) })),
     cautions: result.cautions,
   };
 }
 
-function termOut<T extends { unit: Parameters<typeof unitLabel>[0] }>(term: T) {
-  return { ...term, unit: unitLabel(term.unit) };
-}
-
-function valueOut(value: Value, words: Words): unknown {
-  const { key: _key, ...rest } = value;
-  if (rest.kind === 'verdict') return { ...rest, says: words.verdicts[rest.code]?.(rest.data ?? {}, sayer({})) };
-  if (rest.kind !== 'quantity') return rest;
-  const unit = rest.units[0];
-  const scaled = (n: number | undefined) => (n === undefined ? {} : toUnit(n, unit));
-  const { units: _units, decimals: _decimals, figures: _figures, value: si, low, high, ...named } = rest;
-  return {
-    ...named,
-    value: toUnit(si, unit),
-    ...(low === undefined ? {} : { low: scaled(low) }),
-    ...(high === undefined ? {} : { high: scaled(high) }),
-    unit: unitLabel(unit),
-    si,
-  };
+function termOut(term: PutIn) {
+  return { ...term, value: clean(term.value), unit: unitLabel(term.unit) };
 }

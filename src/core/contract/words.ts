@@ -2,14 +2,11 @@
  * Words for the codes a topic may return. Each topic keeps its own in `words.ts`;
  * what all topics share stands in `messages.ts`.
  */
-import type { UnitSystem } from '../quantity/format.ts';
+import type { UnitPair, UnitSystem } from '../quantity/index.ts';
 
 export interface Say {
   /** Formats an SI number for the reader's unit system: say.quantity(x, ['mm', 'in']). */
-  quantity: (
-    si: number,
-    units: readonly [import('../quantity/units.ts').UnitKey, import('../quantity/units.ts').UnitKey],
-  ) => string;
+  quantity: (si: number, units: UnitPair) => string;
   money: (amount: number) => string;
   system: UnitSystem;
 }
@@ -21,4 +18,9 @@ export interface Words {
   readonly verdicts: Readonly<Record<string, Sentence>>;
   /** Problem codes of this topic only -> sentence. Shared codes are in messages.ts. */
   readonly problems: Readonly<Record<string, Sentence>>;
+  /**
+   * Units of figures in a verdict's data that neither its sentence says nor a value of the answer repeats, by their
+   * key in the data; for whoever reads the data and not the sentence. Left out, the figure is a pure number.
+   */
+  readonly figures?: Readonly<Record<string, UnitPair | 'money'>>;
 }

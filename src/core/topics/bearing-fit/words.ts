@@ -136,6 +136,13 @@ const needs: Words['verdicts'] = {
 };
 
 export const words: Words = {
+  figures: {
+    tightBy: ['µm', 'thou'],
+    gauge: ['µm', 'thou'],
+    allowed: ['µm', 'thou'],
+    by: ['µm', 'thou'],
+    difference: ['µm', 'thou'],
+  },
   verdicts: {
     ...ceilingWords,
     ...reasons,

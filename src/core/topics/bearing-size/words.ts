@@ -14,6 +14,7 @@ function asRead(difference: number | string | undefined, say: Say): string {
 }
 
 export const words: Words = {
+  figures: { worst: ['mm', 'in'] },
   verdicts: {
     'one-fits': (data, say) =>
       Number(data['worst']) < caliperStep / 2

@@ -1,6 +1,7 @@
 import type { Words } from '../../contract/words.ts';
 
 export const words: Words = {
+  figures: { time: ['s', 's'] },
   verdicts: {
     'wait-for-it': (d) =>
       `The blade turns on for ${Number(d['time']).toFixed(Number(d['time']) < 10 ? 1 : 0)} s and about ${Math.round(Number(d['turns']))} turns. Wait until it stands before you put the saw down or reach for anything near it.`,

@@ -4,6 +4,7 @@ const rpm = (say: Say, si: number | string | undefined) => say.quantity(Number(s
 const mm = (say: Say, si: number | string | undefined) => say.quantity(Number(si), ['mm', 'in']);
 
 export const words: Words = {
+  figures: { highest: ['m/s', 'ft/min'] },
   verdicts: {
     'within-marked': () =>
       'Within the speed marked on the blade. The guard, the flanges and the bore must fit this blade too.',

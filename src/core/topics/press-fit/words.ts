@@ -7,6 +7,7 @@ const share: (text: (percent: string) => string) => Sentence = (text) => (data) 
 const mm = ['mm', 'in'] as const;
 
 export const words: Words = {
+  figures: { force: ['kN', 'lbf'] },
   verdicts: {
     'tool-none': () => 'No force: even the tightest pair slides together. It holds nothing by itself.',
     'tool-vise': force(

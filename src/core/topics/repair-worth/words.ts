@@ -3,6 +3,7 @@ import type { Words } from '../../contract/words.ts';
 const amount = (x: number | string | undefined) => Number(x);
 
 export const words: Words = {
+  figures: { quote: 'money', most: 'money', between: 'money', unchecked: 'money' },
   verdicts: {
     'worth-repairing': (d, say) =>
       `The quote is ${say.money(amount(d['between']))} below the most worth paying: repair is the cheaper way.`,

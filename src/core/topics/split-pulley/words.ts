@@ -3,6 +3,7 @@ import type { Say, Words } from '../../contract/words.ts';
 const mm = (say: Say, si: number | string | undefined) => say.quantity(Number(si), ['mm', 'in']);
 
 export const words: Words = {
+  figures: { left: ['mm', 'in'] },
   verdicts: {
     'one-go-pinches': (d) =>
       `Do not draw it together in one go. A belt climbs only while it moves round: at a standstill it would have to give up ${Math.round(Number(d['squeeze']))} % of its width. It is nipped instead, the screws come tight on the belt, the halves tilt and the blades run out of true. Go by small turns, and turn the blades after each.`,
