@@ -11,6 +11,8 @@ const slack = 1e-9;
  * Example: isOver(4160.000000000001, 4160) -> false; isOver(4160.1, 4160) -> true. Source: arithmetic.
  */
 export function isOver(value: number, limit: number): boolean {
+  // An endless wall or a life without end leaves no room for a share of itself.
+  if (!Number.isFinite(value - limit)) return value > limit;
   return value - limit > slack * Math.max(Math.abs(value), Math.abs(limit));
 }
 

@@ -26,4 +26,11 @@ describe('one comparison with a limit', () => {
     expect(isOver(0, 0)).toBe(false);
     expect(isOver(Number.NaN, 1)).toBe(false);
   });
+
+  it('knows that nothing is over what has no end', () => {
+    expect(isOver(Infinity, 1)).toBe(true);
+    expect(isOver(1, Infinity)).toBe(false);
+    expect(isUnder(1, Infinity)).toBe(true);
+    expect(isOver(Infinity, Infinity)).toBe(false);
+  });
 });

@@ -36,29 +36,40 @@ const axial = {
   min: 0,
 } as const;
 const service = { ...number('service', 'Service factor'), default: 1, above: true } as const;
+const rolling = {
+  key: 'rolling',
+  label: 'What rolls',
+  kind: 'choice',
+  default: 'ball',
+  options: [
+    { value: 'ball', label: 'Balls' },
+    { value: 'roller', label: 'Rollers' },
+  ],
+} as const;
 const multiple = { ...number('millions', 'Life in millions of revolutions'), above: true } as const;
 
 export const blocks = {
   'basic-life': block({
-    what: 'basic rating life of a ball bearing',
+    what: 'basic rating life of a ball or roller bearing',
     source: 'iso-281',
     fields: defineFields([
       load('dynamicRating', 'Dynamic load rating'),
       load('load', 'Equivalent load'),
       { ...speed, optional: true },
+      rolling,
     ]),
     gives: { millions: { label: 'Millions of revolutions' }, life: { label: 'Basic life', units: ['h', 'h'] } },
     run: (i) => ({
-      millions: basicRevolutions(i.dynamicRating, i.load) / 1e6,
-      life: i.speed === undefined ? undefined : basicLife(i.dynamicRating, i.load, i.speed),
+      millions: basicRevolutions(i.dynamicRating, i.load, i.rolling) / 1e6,
+      life: i.speed === undefined ? undefined : basicLife(i.dynamicRating, i.load, i.speed, i.rolling),
     }),
   }),
   'rating-needed': block({
     what: 'dynamic rating that gives a life under a load',
     source: 'iso-281',
-    fields: defineFields([load('load', 'Equivalent load'), multiple]),
+    fields: defineFields([load('load', 'Equivalent load'), multiple, rolling]),
     gives: { rating: { label: 'Dynamic load rating', units: kilo } },
-    run: (i) => ({ rating: ratingNeeded(i.load, i.millions * 1e6) }),
+    run: (i) => ({ rating: ratingNeeded(i.load, i.millions * 1e6, i.rolling) }),
   }),
   equivalent: block({
     what: 'equivalent load from radial and axial load, factors given',

@@ -1,7 +1,8 @@
-import { bearingOf } from '../bearing-size/index.ts';
+import { bearings } from '../bearing-size/index.ts';
 import { step, type WorkingStep } from '../../contract/formula.ts';
 import type { InputsOf } from '../../contract/field.ts';
 import { refuse, type Result, type Value } from '../../contract/result.ts';
+import { isOver, isUnder } from '../../thresholds/index.ts';
 import { guarded } from '../../contract/guarded.ts';
 import { equivalentLoad, loadFactors } from './equivalent.ts';
 import { fields } from './fields.ts';
@@ -15,8 +16,8 @@ import {
   ratio,
   slowViscosity,
 } from './formulas.ts';
-import { basicLife, fatigueLimit, kappaLimits, referenceViscosity } from './life.ts';
-import { lifeValues } from './life-values.ts';
+import { basicLife, branchSpeed, fatigueLimit, kappaLimits, largePitch, referenceViscosity } from './life.ts';
+import { hourFigures, lifeValues } from './life-values.ts';
 import { ratingOf } from './ratings.ts';
 
 type LifeInputs = InputsOf<typeof fields>;
@@ -35,10 +36,11 @@ export const compute = guarded(fields, (inputs): Result => {
   const life = basicLife(dynamic, load, speed);
   const wanted = referenceViscosity(speed, pitch);
   const kappa = inputs.viscosity / wanted;
-  if (kappa < kappaLimits.least) return refuse('viscosity', 'too-thin', { wanted, got: inputs.viscosity });
+  if (isUnder(kappa, kappaLimits.least)) return refuse('viscosity', 'too-thin', { wanted, got: inputs.viscosity });
   const Cu = fatigueLimit(still, pitch);
 
-  const slow = speed < 1000 * minute - 1e-9;
+  const slow = isUnder(speed, branchSpeed);
+  const kept = lifeValues({ kappa, Cu, load, life, pitch, dirt: inputs.dirt });
   const working: WorkingStep[] = [
     step(radialLoad, { s: inputs.share, F_b: inputs.belt }, radial),
     step(equivalent, { X, V, F_r: radial, Y, F_a: axial }, load),
@@ -49,17 +51,19 @@ export const compute = guarded(fields, (inputs): Result => {
       wanted,
     ),
     step(ratio, { nu: inputs.viscosity, nu_1: wanted }, kappa),
-    pitch > 0.1
-      ? step(limitLoadLarge, { C_0: still, D_100: 0.1, D_pw: pitch }, Cu)
+    isOver(pitch, largePitch)
+      ? step(limitLoadLarge, { C_0: still, D_100: largePitch, D_pw: pitch }, Cu)
       : step(limitLoad, { C_0: still }, Cu),
+    ...kept.steps,
   ];
   const source = inputs.rating === 'textbook' ? 'shigley-ratings' : undefined;
   const values: Value[] = [
-    ...lifeValues({ kappa, Cu, load, life, pitch, dirt: inputs.dirt }, working),
+    ...kept.values,
     {
       kind: 'quantity',
       key: 'basicLife',
-      label: 'Basic life',
+      label: 'Basic life, about',
+      figures: hourFigures,
       value: life,
       units: ['h', 'h'],
       source,
@@ -84,19 +88,19 @@ function bearingFigures({
   if (rating === 'own') return { dynamic: dynamicRating ?? 0, static: staticRating ?? 0, pitch: pitch ?? 0 };
   const mm = Number(bore);
   const found = ratingOf(mm);
-  // The bore code of 20 mm and more is a fifth of the bore; the four below have codes of their own.
-  const code =
-    mm >= 20 ? String(mm / 5).padStart(2, '0') : (['00', '01', '02', '03'][[10, 12, 15, 17].indexOf(mm)] ?? '');
-  const sizes = bearingOf(`62${code}`);
+  const sizes = bearings.find((b) => b.designation.startsWith('62') && Math.round(b.bore * 1000) === mm);
   return found && sizes && { ...found, pitch: (sizes.bore + sizes.outside) / 2 };
 }
+
+/** Share of the dynamic rating up to which the life sum holds. Source: iso-281. */
+const highShare = 0.5;
 
 /** The life sum holds to half the dynamic rating; above the static rating the balls dent the races. */
 function loadVerdict(load: number, dynamic: number, still: number): Value[] {
   const base = { kind: 'verdict', key: 'loadVerdict', label: 'Load', data: { share: load / dynamic } } as const;
-  if (load > still) return [{ ...base, code: 'load-dents', level: 'stop' }];
+  if (isOver(load, still)) return [{ ...base, code: 'load-dents', level: 'stop' }];
   return [
-    load > dynamic / 2
+    isOver(load, highShare * dynamic)
       ? { ...base, code: 'load-high', level: 'caution' }
       : { ...base, code: 'load-fine', level: 'good' },
   ];

@@ -1,5 +1,7 @@
 /** Radial and axial load as one load. Source: shigley-ratings (Table 11-1). */
 
+import { isOver } from '../../thresholds/index.ts';
+
 /** [axial load over static rating; e; Y when axial over radial exceeds e]. X is then 0.56; else X = 1, Y = 0. */
 const rows = [
   [0.014, 0.19, 2.3],
@@ -16,6 +18,9 @@ const rows = [
   [0.56, 0.44, 1],
 ] as const;
 
+/** Rotation factor where the outer ring turns. */
+const outerTurning = 1.2;
+
 export interface Factors {
   readonly e: number;
   readonly X: number;
@@ -30,9 +35,9 @@ export interface Factors {
  * Example: 7 kN and 3 kN, C_0 34 kN, outer ring turns -> X 0.56, Y 1.53.
  */
 export function loadFactors(radial: number, axial: number, staticRating: number, outerTurns: boolean): Factors {
-  const V = outerTurns ? 1.2 : 1;
+  const V = outerTurns ? outerTurning : 1;
   const { e, Y } = between(axial / staticRating);
-  return axial / (V * radial) > e ? { e, X: 0.56, Y, V } : { e, X: 1, Y: 0, V };
+  return isOver(axial / (V * radial), e) ? { e, X: 0.56, Y, V } : { e, X: 1, Y: 0, V };
 }
 
 function between(share: number): { e: number; Y: number } {
@@ -45,7 +50,11 @@ function between(share: number): { e: number; Y: number } {
   return { e: a[1] + t * (b[1] - a[1]), Y: a[2] + t * (b[2] - a[2]) };
 }
 
-/** P = X * V * F_r + Y * F_a [N]. */
+/**
+ * Radial and axial load as one. Formula: P = X * V * F_r + Y * F_a.
+ * @param radial F_r [N] @param axial F_a [N] @param factors from `loadFactors` @returns P [N]
+ * Example: 7 kN and 3 kN, X 0.56, Y 1.53, V 1.2 -> 9.29 kN. Source: shigley-ratings.
+ */
 export function equivalentLoad(radial: number, axial: number, { X, Y, V }: Omit<Factors, 'e'>): number {
   return X * V * radial + Y * axial;
 }

@@ -11,6 +11,7 @@ export const fields = defineFields([
     label: 'Load rating',
     kind: 'choice',
     default: 'textbook',
+    usual: 'a bearing of today is rated as high as the textbook or higher',
     options: [option('textbook', 'Textbook table for series 62'), option('own', "I have the bearing's own figures")],
   },
   {
@@ -72,6 +73,7 @@ export const fields = defineFields([
     min: 1,
     max: 300,
     more: true,
+    usual: 'the bearing beside the pulley carries about all of the pull',
     help: 'With the pulley outside the two bearings, the near one carries more than all of it.',
   },
   {
@@ -84,9 +86,17 @@ export const fields = defineFields([
     min: 0,
     max: 1e6,
     more: true,
+    usual: 'belts that run true pull straight across',
   },
   { key: 'speed', label: 'Speed', kind: 'quantity', dimension: 'rotation', units: ['rpm', 'rpm'], min: 10, max: 30000 },
-  { key: 'outerTurns', label: 'The outer ring turns', kind: 'yes-no', default: false, more: true },
+  {
+    key: 'outerTurns',
+    label: 'The outer ring turns',
+    kind: 'yes-no',
+    default: false,
+    more: true,
+    usual: 'in most drives the shaft turns',
+  },
   {
     key: 'dirt',
     label: 'What gets in',
@@ -105,6 +115,7 @@ export const fields = defineFields([
     max: 2000,
     more: true,
     limitFrom: 'common-practice',
+    usual: 'a usual bearing grease, warm',
     help: 'A usual bearing grease: about 100 at 40 °C, 25 at 75 °C.',
   },
 ]);

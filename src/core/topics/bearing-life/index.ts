@@ -10,9 +10,11 @@ export {
   basicRevolutions,
   branchOf,
   fatigueLimit,
+  lifeExponents,
   lifeFactor,
   ratingNeeded,
   referenceViscosity,
+  type Rolling,
 } from './life.ts';
 export { cleanliness, levels, type Level } from './contamination.ts';
 export { equivalentLoad, loadFactors, type Factors } from './equivalent.ts';
@@ -30,4 +32,20 @@ export const sources = [
   'common-practice',
 ];
 export const hazards: readonly string[] = [];
+const loading = [
+  'rating',
+  'bore',
+  'dynamicRating',
+  'staticRating',
+  'pitch',
+  'belt',
+  'share',
+  'axial',
+  'outerTurns',
+] as const;
+export const decides = {
+  worth: [...loading, 'speed', 'viscosity', 'dirt'],
+  loadVerdict: loading,
+  wear: ['dirt'],
+};
 export const example = { rating: 'textbook', bore: '25', belt: '900 N', speed: '4500 rpm', dirt: 'severe' };

@@ -2,7 +2,8 @@ import { step, type WorkingStep } from '../../contract/formula.ts';
 import type { Value } from '../../contract/result.ts';
 import { cleanliness, levels, type Level } from './contamination.ts';
 import { factor, modified } from './formulas.ts';
-import { branchOf, kappaLimits, lifeFactor } from './life.ts';
+import { isOver, isUnder } from '../../thresholds/index.ts';
+import { branchOf, greatestFactor, kappaLimits, lifeFactor } from './life.ts';
 
 export interface Running {
   readonly kappa: number;
@@ -15,22 +16,28 @@ export interface Running {
 }
 
 const hours = ['h', 'h'] as const;
+/** Lives of like bearings scatter far more than tenfold: two figures are plenty. */
+export const hourFigures = 2;
 
 /** Life in the dirt it has, and in every other, so that a seal can be priced in hours. */
-export function lifeValues(r: Running, working: WorkingStep[]): Value[] {
+export function lifeValues(r: Running): { readonly values: Value[]; readonly steps: WorkingStep[] } {
   const here = lifeIn(r, r.dirt);
   const sealed = lifeIn(r, 'high');
   const kappa = Math.min(r.kappa, kappaLimits.most);
   const [c, q] = branchOf(kappa);
-  const capped = here.factors[1] >= 50;
-  if (!capped)
-    working.push(step(factor, { c, kappa_e: kappa, q, e_C: here.clean[1], C_u: r.Cu, P: r.load }, here.factors[1]));
-  working.push(step(modified, { a: here.factors[1], L: r.life }, here.high));
-  return [
+  const capped = !isUnder(here.factors[1], greatestFactor);
+  const steps = [
+    ...(capped
+      ? []
+      : [step(factor, { c, kappa_e: kappa, q, e_C: here.clean[1], C_u: r.Cu, P: r.load }, here.factors[1])]),
+    step(modified, { a: here.factors[1], L: r.life }, here.high),
+  ];
+  const values: Value[] = [
     {
       kind: 'quantity',
       key: 'life',
-      label: 'Life as it is kept',
+      label: 'Life as it is kept, about',
+      figures: hourFigures,
       value: middle(here),
       low: here.low,
       high: here.high,
@@ -41,7 +48,8 @@ export function lifeValues(r: Running, working: WorkingStep[]): Value[] {
     {
       kind: 'quantity',
       key: 'sealedLife',
-      label: 'Life with whole seals',
+      label: 'Life with whole seals, about',
+      figures: hourFigures,
       value: middle(sealed),
       low: sealed.low,
       high: sealed.high,
@@ -80,6 +88,7 @@ export function lifeValues(r: Running, working: WorkingStep[]): Value[] {
       ],
     },
   ];
+  return { values, steps };
 }
 
 function lifeIn(r: Running, level: Level) {
@@ -97,10 +106,10 @@ const longEnough = 100_000 * 3600;
 
 function worth(here: number, sealed: number): Value {
   const base = { kind: 'verdict', key: 'worth', label: 'What seals and clean water are worth', main: true } as const;
-  if (sealed <= here) return { ...base, code: 'seal-whole', level: 'good' };
+  if (!isOver(sealed, here)) return { ...base, code: 'seal-whole', level: 'good' };
   const data = { here, gain: Math.min(sealed, longEnough) - here, times: sealed / here };
-  if (here >= longEnough) return { ...base, code: 'life-beyond', level: 'good' };
-  return sealed > longEnough
+  if (!isUnder(here, longEnough)) return { ...base, code: 'life-beyond', level: 'good' };
+  return isOver(sealed, longEnough)
     ? { ...base, code: 'seal-worth-most', level: 'note', data }
     : { ...base, code: 'seal-worth', level: 'note', data };
 }

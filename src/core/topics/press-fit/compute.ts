@@ -1,6 +1,7 @@
 import { step, type WorkingStep } from '../../contract/formula.ts';
 import type { InputsOf } from '../../contract/field.ts';
 import { refuse, type Refusal, type Result, type Value } from '../../contract/result.ts';
+import { isOver, isUnder } from '../../thresholds/index.ts';
 import { guarded } from '../../contract/guarded.ts';
 import { materialOf } from '../../materials/index.ts';
 import { fields } from './fields.ts';
@@ -19,6 +20,11 @@ import { hoop, hubEquivalent, hubFactor, pressure, shaftFactor, type Joint } fro
 import { forceVerdicts, stressVerdict } from './verdicts.ts';
 
 type PressInputs = InputsOf<typeof fields>;
+
+/** Friction and the size of a wall in a casting are known to a quarter at best: two figures are plenty. */
+const figures = 2;
+/** A wall or a ring thinner than a thousandth of the joint is a slip of the pen. */
+const leastWall = 0.001;
 
 export const compute = guarded(fields, (inputs): Result => {
   const refused = refusal(inputs);
@@ -50,17 +56,12 @@ export const compute = guarded(fields, (inputs): Result => {
   const force = slideForce(d, L, high, muHigh);
   const torque = slideTorque(d, L, low, muLow);
 
-  const working: WorkingStep[] = [];
-  if (inputs.smoothing && inputs.most > lost)
-    working.push(
-      step(
-        smoothed,
-        { delta: inputs.most, R_s: inputs.roughShaft ?? 0, R_h: inputs.roughHub ?? 0 },
-        effective(inputs.most),
-      ),
-    );
   const [k_h, k_s] = [hubFactor(joint), shaftFactor(joint)];
-  working.push(
+  const rough = { R_s: inputs.roughShaft ?? 0, R_h: inputs.roughHub ?? 0 };
+  const working: WorkingStep[] = [
+    ...(inputs.smoothing && inputs.most > lost
+      ? [step(smoothed, { delta: inputs.most, ...rough }, effective(inputs.most))]
+      : []),
     step(hubShape, { D_o: inputs.hubOutside, d }, k_h),
     step(shaftShape, { d, d_i: inputs.shaftBore }, k_s),
     step(
@@ -72,7 +73,7 @@ export const compute = guarded(fields, (inputs): Result => {
     step(yieldShare, { p: high, k_h, R_e: strength }, share),
     step(pressForce, { mu_h: muHigh, d, L, p: high }, force),
     step(heldTorque, { mu_l: muLow, d, L, p_l: low }, torque),
-  );
+  ];
   const strengthSource = inputs.hubStrength === undefined ? 'materials-memory' : undefined;
   const values: Value[] = [
     ...forceVerdicts(force),
@@ -117,6 +118,7 @@ export const compute = guarded(fields, (inputs): Result => {
     {
       kind: 'quantity',
       key: 'hubHoop',
+      figures,
       label: 'Pull round the bore of the outer part, tightest pair',
       value: stress.hubBore,
       units: ['MPa', 'psi'],
@@ -124,6 +126,7 @@ export const compute = guarded(fields, (inputs): Result => {
     {
       kind: 'quantity',
       key: 'hubOuterHoop',
+      figures,
       label: 'Pull round its outside',
       value: stress.hubOutside,
       units: ['MPa', 'psi'],
@@ -131,6 +134,7 @@ export const compute = guarded(fields, (inputs): Result => {
     {
       kind: 'quantity',
       key: 'shaftHoop',
+      figures,
       label: 'Push round the inner part, at the joint',
       value: stress.shaftSurface,
       units: ['MPa', 'psi'],
@@ -140,6 +144,7 @@ export const compute = guarded(fields, (inputs): Result => {
           {
             kind: 'quantity',
             key: 'shaftBoreHoop',
+            figures,
             label: 'Push round its hole',
             value: stress.shaftBore,
             units: ['MPa', 'psi'],
@@ -176,7 +181,7 @@ function quantity(
   units: readonly ['MPa', 'psi'] | readonly ['kN', 'lbf'] | readonly ['N·m', 'lbf·ft'],
   main = false,
 ): Value {
-  return { kind: 'quantity', key, label, value, low, high, units, main };
+  return { kind: 'quantity', key, label, value, low, high, units, main, figures };
 }
 
 function refusal({
@@ -189,10 +194,12 @@ function refusal({
   frictionLow,
   frictionHigh,
 }: PressInputs): Refusal | undefined {
-  if (hubOutside <= diameter * 1.001) return refuse('hubOutside', 'no-wall', { outside: hubOutside, joint: diameter });
-  if (shaftBore >= diameter * 0.999) return refuse('shaftBore', 'no-inner-wall', { bore: shaftBore, joint: diameter });
-  if (least > most) return refuse('least', 'least-above-most', { least, most });
-  if (surface === 'own' && (frictionLow ?? 0) > (frictionHigh ?? 0))
+  if (!isOver(hubOutside, diameter * (1 + leastWall)))
+    return refuse('hubOutside', 'no-wall', { outside: hubOutside, joint: diameter });
+  if (!isUnder(shaftBore, diameter * (1 - leastWall)))
+    return refuse('shaftBore', 'no-inner-wall', { bore: shaftBore, joint: diameter });
+  if (isOver(least, most)) return refuse('least', 'least-above-most', { least, most });
+  if (surface === 'own' && isOver(frictionLow ?? 0, frictionHigh ?? 0))
     return refuse('frictionLow', 'friction-order', { low: frictionLow ?? 0, high: frictionHigh ?? 0 });
   return undefined;
 }

@@ -106,6 +106,7 @@ export const fields = defineFields([
     default: true,
     more: true,
     group: surface,
+    usual: 'said for pressing cold, which this sum is about',
     help: 'Cold pressing flattens the peaks and takes some interference. Say no for a warm joint.',
   },
   {
@@ -115,6 +116,7 @@ export const fields = defineFields([
     dimension: 'length',
     units: micro,
     default: 6.3,
+    usual: 'a finely bored seat',
     min: 0,
     max: 100,
     more: true,
@@ -128,6 +130,7 @@ export const fields = defineFields([
     dimension: 'length',
     units: micro,
     default: 2,
+    usual: 'a ground seat or ring',
     min: 0,
     max: 100,
     more: true,

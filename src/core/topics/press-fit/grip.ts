@@ -16,20 +16,25 @@ export function slideForce(diameter: number, length: number, p: number, friction
   return friction * area(diameter, length) * p;
 }
 
-/** Torque at which it turns on its seat, T = F * d / 2 [N·m]. Source: shigley-press-fits. */
+/**
+ * Torque at which a joint turns on its seat. Formula: T = F * d / 2, F as in `slideForce`.
+ * @param diameter d [m] @param length L [m] @param p pressure [Pa] @param friction mu [1] @returns T [N·m]
+ * Example: d 100, L 100, 21.72 MPa, 0.15 -> 5.12 kN·m. Source: shigley-press-fits.
+ */
 export function slideTorque(diameter: number, length: number, p: number, friction: number): number {
   return (slideForce(diameter, length, p, friction) * diameter) / 2;
 }
 
 /**
- * Interference lost as the peaks of both surfaces are pressed flat: 0.8 * (Rz_1 + Rz_2) [m].
- * From memory (din-7190-smoothing): cold pressing flattens them, a warm joint far less.
+ * Interference lost as the peaks of both surfaces are pressed flat. Formula: 0.8 * (Rz_1 + Rz_2).
+ * @param roughnessShaft Rz_1 [m] @param roughnessHub Rz_2 [m] @returns [m]
+ * Example: 2 and 6.3 µm -> 6.64 µm. From memory (din-7190-smoothing): cold pressing flattens them, a warm joint far less.
  */
 export function smoothing(roughnessShaft: number, roughnessHub: number): number {
   return 0.8 * (roughnessShaft + roughnessHub);
 }
 
-/** Friction of press fits, [low, high]. */
+/** Friction of press fits, [low, high]. Source: press-friction (notes and slides, not a standard). */
 export const frictions = { oiled: [0.05, 0.1], dry: [0.12, 0.2] } as const;
 
 /** Which tool presses this honestly. Forces [N] up to which each serves; common practice, no source. */

@@ -1,4 +1,5 @@
 /** Press fit: pressure, stress, force and torque of an interference fit. */
+import type { Carry } from '../../contract/carry.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -27,6 +28,47 @@ export const sources = [
   'common-practice',
 ];
 export const hazards = ['press-force'];
+const joint = [
+  'diameter',
+  'length',
+  'hubOutside',
+  'shaftBore',
+  'most',
+  'hub',
+  'shaft',
+  'smoothing',
+  'roughHub',
+  'roughShaft',
+] as const;
+export const decides = {
+  tool: [...joint, 'surface', 'frictionHigh'],
+  stress: [...joint.filter((key) => key !== 'length'), 'hubStrength'],
+};
+export const carries: readonly Carry[] = [
+  {
+    to: 'running-clearance',
+    what: 'the outer ring in its housing',
+    when: { field: 'shaft', is: ['bearing-steel'] },
+    with: {
+      outside: { field: 'diameter' },
+      outerRaceway: { field: 'shaftBore' },
+      housingOutside: { field: 'hubOutside' },
+      housingLeast: { field: 'least' },
+      housingMost: { field: 'most' },
+    },
+  },
+  {
+    to: 'running-clearance',
+    what: 'the inner ring on its shaft',
+    when: { field: 'hub', is: ['bearing-steel'] },
+    with: {
+      bore: { field: 'diameter' },
+      shaftBore: { field: 'shaftBore' },
+      shaftLeast: { field: 'least' },
+      shaftMost: { field: 'most' },
+    },
+  },
+];
 export const example = {
   diameter: '52 mm',
   length: '14 mm',

@@ -2,6 +2,7 @@ import { clearanceLimits, groups } from '../bearing-size/index.ts';
 import { step, type WorkingStep } from '../../contract/formula.ts';
 import type { InputsOf } from '../../contract/field.ts';
 import { refuse, type Refusal, type Result, type Value } from '../../contract/result.ts';
+import { isOver, isUnder } from '../../thresholds/index.ts';
 import { guarded } from '../../contract/guarded.ts';
 import { materialOf } from '../../materials/index.ts';
 import { fields } from './fields.ts';
@@ -21,10 +22,12 @@ import { lossesAt, totalOf, type Loss, type Setting } from './residual.ts';
 type ClearanceInputs = InputsOf<typeof fields>;
 
 const micro = ['µm', 'thou'] as const;
+const full = ['mm', 'in'] as const;
+/** Thinner walls than these shares of their diameter are slips of the pen, and the sums divide by the wall. */
+const leastWall = { innerRing: 0.01, outerRing: 0.005, shaft: 0.02, housing: 0.01 } as const;
 
 export const compute = guarded(fields, (inputs): Result => {
-  const working: WorkingStep[] = [];
-  const setting = settingOf(inputs, working);
+  const { setting, steps } = settingOf(inputs);
   const refused = refusal(inputs, setting);
   if (refused) return refused;
   const start = clearanceLimits(inputs.bore, inputs.group);
@@ -39,13 +42,19 @@ export const compute = guarded(fields, (inputs): Result => {
   const least = start.least - totalOf(tight);
   const most = start.most - totalOf(loose);
   const mean = (start.least + start.most) / 2 - totalOf(mid);
-  addWorking(working, setting, inputs, tight, loose, { start, least, most });
+  const working = [...steps, ...workingOf(setting, inputs, tight, loose, { start, least, most })];
   // Before anything is warm: a cold start with the inner ring heating first is the tightest moment.
   const cold = lossesAt({ ...setting, housingRise: 0 }, inputs.shaftMost, inputs.housingMost);
-  const needed = groups.find((g) => (clearanceLimits(inputs.bore, g)?.least ?? -1) - totalOf(tight) >= 0);
+  const needed = groups.find((g) => !isOver(totalOf(tight), clearanceLimits(inputs.bore, g)?.least ?? -1));
 
   const values: Value[] = [
-    verdict(least, mean, most, inputs.group),
+    verdict({
+      data: { least, mean, most, group: inputs.group },
+      // Losses are held against the clearance there is, not their difference against nothing: both have a size.
+      mayPreload: isOver(totalOf(tight), start.least),
+      usually: isOver(totalOf(mid), (start.least + start.most) / 2),
+      always: isOver(totalOf(loose), start.most),
+    }),
     span('left', 'Clearance left while running', mean, least, most, true),
     span('innerLoss', 'Lost on the shaft', mid.inner, loose.inner, tight.inner),
     span('outerLoss', 'Lost in the housing, warm', mid.outer, loose.outer, tight.outer),
@@ -68,7 +77,7 @@ export const compute = guarded(fields, (inputs): Result => {
       units: micro,
     },
     span('warmHousing', 'Housing interference left when warm', mid.warmFit, loose.warmFit, tight.warmFit),
-    ...(mid.warmFit < 0 && inputs.housingMost > 0
+    ...(isUnder(mid.warmFit, 0) && isOver(inputs.housingMost, 0)
       ? [
           {
             kind: 'verdict',
@@ -89,16 +98,20 @@ export const compute = guarded(fields, (inputs): Result => {
           } as const,
         ]
       : []),
+    { kind: 'quantity', key: 'pitch', label: 'Mean diameter', value: (inputs.bore + inputs.outside) / 2, units: full },
     groupTable(inputs.bore, tight, loose),
   ];
   return { ok: true, values, working, cautions: [] };
 });
 
-function settingOf(i: ClearanceInputs, working: WorkingStep[]): Setting {
+function settingOf(i: ClearanceInputs): { readonly setting: Setting; readonly steps: WorkingStep[] } {
   const guess = racewayGuess(i.bore, i.outside);
-  if (i.innerRaceway === undefined) working.push(step(innerRacewayGuess, { d: i.bore, D: i.outside }, guess.inner));
-  if (i.outerRaceway === undefined) working.push(step(outerRacewayGuess, { d: i.bore, D: i.outside }, guess.outer));
-  return {
+  const sizes = { d: i.bore, D: i.outside };
+  const steps = [
+    ...(i.innerRaceway === undefined ? [step(innerRacewayGuess, sizes, guess.inner)] : []),
+    ...(i.outerRaceway === undefined ? [step(outerRacewayGuess, sizes, guess.outer)] : []),
+  ];
+  const setting = {
     bore: i.bore,
     outside: i.outside,
     innerRaceway: i.innerRaceway ?? guess.inner,
@@ -112,19 +125,21 @@ function settingOf(i: ClearanceInputs, working: WorkingStep[]): Setting {
     housingRise: i.housingRise,
     surface: i.surface,
   };
+  return { setting, steps };
 }
 
 function refusal(i: ClearanceInputs, s: Setting): Refusal | undefined {
-  if (i.bore >= i.outside) return refuse('bore', 'bore-too-large', { bore: i.bore, outside: i.outside });
-  if (s.innerRaceway <= s.bore * 1.01 || s.innerRaceway >= s.outerRaceway)
+  if (!isUnder(i.bore, i.outside)) return refuse('bore', 'bore-too-large', { bore: i.bore, outside: i.outside });
+  if (!isOver(s.innerRaceway, s.bore * (1 + leastWall.innerRing)) || !isUnder(s.innerRaceway, s.outerRaceway))
     return refuse('innerRaceway', 'raceway-order', { inner: s.innerRaceway, outer: s.outerRaceway });
-  if (s.outerRaceway >= s.outside * 0.995)
+  if (!isUnder(s.outerRaceway, s.outside * (1 - leastWall.outerRing)))
     return refuse('outerRaceway', 'raceway-order', { inner: s.innerRaceway, outer: s.outerRaceway });
-  if (s.shaftBore >= s.bore * 0.98) return refuse('shaftBore', 'no-shaft-wall', { hole: s.shaftBore, bore: s.bore });
-  if (s.housingOutside <= s.outside * 1.01)
+  if (!isUnder(s.shaftBore, s.bore * (1 - leastWall.shaft)))
+    return refuse('shaftBore', 'no-shaft-wall', { hole: s.shaftBore, bore: s.bore });
+  if (!isOver(s.housingOutside, s.outside * (1 + leastWall.housing)))
     return refuse('housingOutside', 'no-housing-wall', { outside: s.housingOutside, bearing: s.outside });
-  if (i.shaftLeast > i.shaftMost) return refuse('shaftLeast', 'least-above-most');
-  return i.housingLeast > i.housingMost ? refuse('housingLeast', 'least-above-most') : undefined;
+  if (isOver(i.shaftLeast, i.shaftMost)) return refuse('shaftLeast', 'least-above-most');
+  return isOver(i.housingLeast, i.housingMost) ? refuse('housingLeast', 'least-above-most') : undefined;
 }
 
 interface Left {
@@ -133,15 +148,14 @@ interface Left {
   readonly most: number;
 }
 
-function addWorking(
-  working: WorkingStep[],
+function workingOf(
   s: Setting,
   i: ClearanceInputs,
   tight: Loss,
   loose: Loss,
   { start, least, most }: Left,
-): void {
-  working.push(
+): WorkingStep[] {
+  return [
     step(innerLoss, { p_i: tight.innerPressure, d: s.bore, F: s.innerRaceway, E: s.ring.E }, tight.inner),
     step(
       warmFit,
@@ -159,20 +173,22 @@ function addWorking(
     step(warmthLoss, { alpha_r: s.ring.alpha, G: s.outerRaceway, dT: s.difference }, tight.heat),
     step(leastLeft, { c_l: start.least, u_i: tight.inner, u_o: tight.outer, u_t: tight.heat }, least),
     step(mostLeft, { c_h: start.most, v_i: loose.inner, v_o: loose.outer, u_t: loose.heat }, most),
-  );
+  ];
 }
 
-function verdict(least: number, mean: number, most: number, group: string): Value {
-  const base = {
-    kind: 'verdict',
-    key: 'verdict',
-    label: 'Running',
-    main: true,
-    data: { least, mean, most, group },
-  } as const;
-  if (most < 0) return { ...base, code: 'always-preloaded', level: 'stop' };
-  if (mean < 0) return { ...base, code: 'preloaded', level: 'caution' };
-  return least < 0
+interface Running {
+  readonly data: Readonly<Record<string, number | string>>;
+  /** The tightest parts, the mean ones, the loosest ones take more than there is. */
+  readonly mayPreload: boolean;
+  readonly usually: boolean;
+  readonly always: boolean;
+}
+
+function verdict({ data, mayPreload, usually, always }: Running): Value {
+  const base = { kind: 'verdict', key: 'verdict', label: 'Running', main: true, data } as const;
+  if (always) return { ...base, code: 'always-preloaded', level: 'stop' };
+  if (usually) return { ...base, code: 'preloaded', level: 'caution' };
+  return mayPreload
     ? { ...base, code: 'may-preload', level: 'caution' }
     : { ...base, code: 'runs-clear', level: 'good' };
 }

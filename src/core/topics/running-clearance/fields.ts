@@ -39,6 +39,7 @@ export const fields = defineFields([
       { value: 'C3', label: 'C3, large' },
       { value: 'C4', label: 'C4, larger' },
     ],
+    usual: 'a bearing with no clearance marked is Normal',
   },
   {
     ...fit('shaftLeast', 'Shaft fit, least interference', shaft),
@@ -52,6 +53,7 @@ export const fields = defineFields([
     default: 'carbon-steel',
     options: shaftMaterials,
     more: true,
+    usual: 'shafts are steel; the kinds differ little',
     group: shaft,
   },
   {
@@ -64,6 +66,7 @@ export const fields = defineFields([
     min: 0,
     max: 190,
     more: true,
+    usual: 'a solid shaft, the safe side',
     group: shaft,
   },
   fit('housingLeast', 'Housing fit, least interference', housing),
@@ -94,6 +97,7 @@ export const fields = defineFields([
     label: 'Surface of the seats',
     kind: 'choice',
     default: 'ground',
+    usual: 'bearing seats are ground or finely bored; it counts more of the fit than turned',
     more: true,
     options: [
       { value: 'ground', label: 'Ground or finely bored' },
@@ -109,6 +113,7 @@ export const fields = defineFields([
     dimension: 'temperature-difference',
     units: diff,
     default: 10,
+    usual: 'common practice for a belt-driven shaft, no source',
     min: -50,
     max: 100,
     group: heat,
@@ -121,6 +126,7 @@ export const fields = defineFields([
     dimension: 'temperature-difference',
     units: diff,
     default: 40,
+    usual: 'common practice for an air-cooled saw, no source',
     min: -40,
     max: 150,
     group: heat,

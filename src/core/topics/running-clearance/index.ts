@@ -1,4 +1,5 @@
 /** Running clearance: what the fits and the heat leave of a bearing's clearance. */
+import type { Carry } from '../../contract/carry.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -28,6 +29,17 @@ export const sources = [
   'common-practice',
 ];
 export const hazards: readonly string[] = [];
+const [shaft, housing] = [
+  ['bore', 'outside', 'innerRaceway', 'shaftBore', 'shaftMaterial', 'shaftLeast', 'shaftMost'],
+  ['housingLeast', 'housingMost', 'housingMaterial', 'housingOutside', 'housingRise', 'surface'],
+];
+export const decides = {
+  verdict: [...shaft, ...housing, 'outerRaceway', 'group', 'difference'],
+  housingLoose: ['outside', ...housing],
+};
+export const carries: readonly Carry[] = [
+  { to: 'bearing-life', what: 'the bearing', with: { rating: { is: 'own' }, pitch: { value: 'pitch' } } },
+];
 export const example = {
   bore: '25 mm',
   outside: '52 mm',

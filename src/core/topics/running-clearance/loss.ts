@@ -58,6 +58,7 @@ export function outerShrink(j: RingJoint, housingOutside: number, interference: 
 /**
  * Clearance lost because the inner ring runs warmer than the outer. Formula: u = alpha * G * dT.
  * @param outerRaceway G [m] @param alpha [1/K] @param difference inner minus outer temperature [K]
+ * @returns u [m]; below zero when the outer ring is the warmer. Example: 46.5 mm, 12.5e-6, 10 K -> 5.8 µm. Source: arithmetic.
  */
 export function heatLoss(outerRaceway: number, alpha: number, difference: number): number {
   return growth(outerRaceway, alpha, difference);
@@ -76,7 +77,11 @@ export function countedShare(diameter: number, surface: Surface): number {
   return diameter / (diameter + flattened);
 }
 
-/** Raceway diameters where nobody measured them: F = (4 d + D) / 5, G = (4 D + d) / 5. From memory (raceway-rule). */
+/**
+ * Raceway diameters where nobody measured them. Formulas: F = (4 d + D) / 5, G = (4 D + d) / 5.
+ * @param bore d [m] @param outside D [m], > d @returns F and G [m]
+ * Example: 25 and 52 mm -> 30.4 and 46.6 mm. From memory (raceway-rule).
+ */
 export function racewayGuess(bore: number, outside: number): { readonly inner: number; readonly outer: number } {
   return { inner: (4 * bore + outside) / 5, outer: (4 * outside + bore) / 5 };
 }
