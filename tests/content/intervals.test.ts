@@ -35,7 +35,7 @@ describe('service schedules', () => {
   });
 
   it("give the army manuals' hours as printed", () => {
-    const rows = schedules.find((s) => s.file === 'walk-behind.yaml')?.data.rows ?? [];
+    const rows = schedules.find((s) => s.file === 'army-small-engines.yaml')?.data.rows ?? [];
     const hours = (part: string) =>
       rows.find((r) => r.part === part && r.source === 'army-tm-service-intervals')?.hours;
     // TM 10-4320-315-24: fins 125 h, V-belts 250 h, valves 500 h, fuel filter 1000 h, wheel bearings 3000 h. TM 9-4940-421-14: oil and filter 100 h.
