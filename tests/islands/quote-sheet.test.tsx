@@ -98,7 +98,7 @@ describe.each(['en', 'es'] as const)('the sheet in %s', (language) => {
   it('says that the engine has not been looked at until it has', () => {
     const words = quoteWords(language);
     expect(plain(html)).toContain(words.engineOpen);
-    const checked = plain(sheet({ ...shopSide, engineChecked: true }, { language }));
+    const checked = plain(sheet({ ...shopSide, engine: 'good' }, { language }));
     expect(checked).not.toContain(words.engineOpen);
     expect(checked).toContain(words.engineGood);
   });

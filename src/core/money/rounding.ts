@@ -1,7 +1,7 @@
 /**
- * The one rounding policy of the almanac: amounts are added exactly, and an invoice is rounded once,
- * at its total, half a cent going up. Lines on paper are rounded for reading only; where they do not
- * add up to the total, the cent between them is shown as a line of its own.
+ * The one rounding policy of the almanac: what a bill shows is what is charged. The price of one piece, each line,
+ * labor and tax are rounded where they stand, half a unit going up, and the total is their sum: a price in thirds of
+ * a cent can't be charged, and lines that multiply and add up need no line for a cent in between.
  */
 
 /**
@@ -14,17 +14,25 @@
  * Source: arithmetic.
  */
 export function toCents(amount: number): number {
-  const cents = Math.floor(Math.abs(amount) * 100 + 0.5 + 1e-6);
-  return amount < 0 && cents > 0 ? -cents : cents;
+  return unitsOf(amount, 0.01);
 }
 
 /**
- * An amount rounded to the cent.
+ * An amount rounded to the smallest amount that can be charged.
  * @param amount [currency]
+ * @param smallest [currency], > 0: 0.01 for cents, 1 for a currency without them, 5 where 5 is the smallest coin
  * @returns [currency]
- * Example: 7.4667 -> 7.47.
+ * Example: 7.4667 -> 7.47; 7.4667 to 1 -> 7; 7.4667 to 5 -> 5.
  * Source: arithmetic.
  */
-export function roundMoney(amount: number): number {
-  return toCents(amount) / 100;
+export function roundMoney(amount: number, smallest = 0.01): number {
+  const units = unitsOf(amount, smallest);
+  // Dividing by a whole number keeps 2851 cents at 28.51; multiplying by 0.01 would not.
+  return smallest < 1 ? units / Math.round(1 / smallest) : units * smallest;
+}
+
+function unitsOf(amount: number, smallest: number): number {
+  const scaled = smallest < 1 ? Math.abs(amount) * Math.round(1 / smallest) : Math.abs(amount) / smallest;
+  const units = Math.floor(scaled + 0.5 + 1e-6);
+  return amount < 0 && units > 0 ? -units : units;
 }

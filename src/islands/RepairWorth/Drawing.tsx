@@ -14,7 +14,11 @@ export function Drawing({ id, answer, reader }: DrawingProps) {
     const value = valueOf(answer, key, 'money');
     return { n: value.value, text: readingOf(value, value.value, reader).figure };
   };
-  const [fresh, repair, most, quote] = [money('newYearly'), money('repairYearly'), money('mostWorth'), money('toPay')];
+  const [fresh, repair, quote] = [money('newYearly'), money('repairYearly'), money('toPay')];
+  // The limit the verdict measures the quote against: with the chance of a worn engine in it where nobody looks.
+  const verdict = valueOf(answer, 'verdict', 'verdict');
+  const limit = Number(verdict.data?.['limit'] ?? 0);
+  const most = { n: limit, text: readingOf(valueOf(answer, 'mostWorth', 'money'), limit, reader).figure };
   const found = answer.values.find((v) => v.key === 'crossing');
   const crossing = found?.kind === 'number' ? found.value : undefined;
   const last = Math.max(...rows.map((r) => r.years));
@@ -95,7 +99,7 @@ export function Drawing({ id, answer, reader }: DrawingProps) {
         top={272}
         value={quote.n}
         limit={most.n}
-        level={quote.n > most.n ? 'caution' : 'good'}
+        level={verdict.level === 'good' || verdict.level === 'note' ? 'good' : 'caution'}
         valueLabel="quote"
         valueText={quote.text}
         limitLabel="most worth paying"

@@ -5,8 +5,12 @@ import { Drawing } from './Drawing.tsx';
 import { QuoteDesk } from './quote/QuoteDesk.tsx';
 
 const topic = { title, fields, example, compute, words };
+/** The smallest amount of a currency, from the number of decimals it is written with. */
+const smallestOf = (currency: string) =>
+  10 ** -(new Intl.NumberFormat('en', { style: 'currency', currency }).resolvedOptions().maximumFractionDigits ?? 2);
 const fromShop = (shop: ShopFacts) => ({
   labourRate: shop.labourRate,
+  smallest: smallestOf(shop.currency),
   taxParts: shop.tax.parts,
   taxLabour: shop.tax.labour,
 });

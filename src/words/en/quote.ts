@@ -14,7 +14,6 @@ export const quote = {
   hours: 'h',
   consumables: 'Shop supplies',
   tax: 'Tax',
-  rounding: 'Rounding',
   total: 'Total',
   feeOff: 'Less the fee for finding the fault, once paid',
   toPay: 'Left to pay',

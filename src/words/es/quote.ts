@@ -16,7 +16,6 @@ export const quote: typeof en = {
   hours: 'h',
   consumables: 'Materiales de taller',
   tax: 'Impuesto',
-  rounding: 'Redondeo',
   total: 'Total',
   feeOff: 'Menos el cargo por buscar la falla, una vez pagado',
   toPay: 'Queda por pagar',

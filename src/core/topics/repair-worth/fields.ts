@@ -32,9 +32,12 @@ const years = [
 const money = { kind: 'money', min: 0, max: 1e6 } as const;
 const share = { kind: 'quantity', dimension: 'ratio', units: ['%', '%'], min: 0 } as const;
 const byLines = { field: 'quoteAs', is: ['lines'] } as const;
-const unchecked = { field: 'engineChecked', is: [false] } as const;
+const unchecked = { field: 'engine', is: ['unknown'] } as const;
 
-/** Six boxes first; everything after them has a default. Amounts are for a mid-price cut-off saw, in any currency. */
+/**
+ * Six boxes first. Every other amount may stay empty: it is then taken from the new price and the hours (estimates.ts),
+ * so that nothing here is tied to a currency but the labor rate, which is the shop's.
+ */
 export const fields = defineFields([
   {
     key: 'quote',
@@ -48,7 +51,7 @@ export const fields = defineFields([
     label: 'What the machine fetches as it stands',
     ...money,
     default: 120,
-    help: 'Sold today, not working. Scrap value if nobody would buy it.',
+    help: 'Sold today, not working. Scrap value if nobody would buy it. What it would fetch repaired is another figure.',
   },
   {
     key: 'serviceYears',
@@ -78,6 +81,7 @@ export const fields = defineFields([
     default: 'total',
     group: 'The quote',
     more: true,
+    usual: 'One total unless lines are asked for.',
     options: [
       { value: 'total', label: 'One total' },
       { value: 'lines', label: 'Parts, labor and tax' },
@@ -99,14 +103,22 @@ export const fields = defineFields([
     key: 'labourHours',
     label: 'Labor hours',
     kind: 'number',
-    default: 1.5,
     min: 0,
     max: 500,
+    help: '0 if none is charged.',
     group: 'The quote',
     more: true,
     when: byLines,
   },
-  { key: 'labourRate', label: 'Labor rate for an hour', ...money, default: 75, group: 'The quote', more: true },
+  {
+    key: 'labourRate',
+    label: 'Labor rate for an hour',
+    ...money,
+    default: 75,
+    group: 'The quote',
+    more: true,
+    usual: 'The shop’s own rate fills it.',
+  },
   {
     key: 'consumables',
     label: 'Shop consumables',
@@ -154,8 +166,22 @@ export const fields = defineFields([
     default: true,
     group: 'The quote',
     more: true,
+    usual: 'Most bills show them apart.',
     when: byLines,
     help: 'A lump price is often taxed whole.',
+  },
+  {
+    key: 'smallest',
+    label: 'Smallest amount on a bill',
+    kind: 'number',
+    default: 0.01,
+    min: 0.001,
+    max: 1000,
+    group: 'The quote',
+    more: true,
+    when: byLines,
+    usual: 'Most currencies have hundredths.',
+    help: '0.01 for cents, 1 for a currency without them. Prices, lines and tax are rounded to it.',
   },
   { key: 'diagnosticFee', label: 'Fee for finding the fault', ...money, default: 0, group: 'The quote', more: true },
   {
@@ -165,6 +191,7 @@ export const fields = defineFields([
     default: false,
     group: 'The quote',
     more: true,
+    usual: 'Off the bill only where the shop says so.',
   },
   {
     key: 'alreadySpent',
@@ -177,12 +204,18 @@ export const fields = defineFields([
   },
 
   {
-    key: 'engineChecked',
-    label: 'Compression and cylinder have been checked and are good',
-    kind: 'yes-no',
-    default: false,
+    key: 'engine',
+    label: 'The engine',
+    kind: 'choice',
+    default: 'unknown',
+    options: [
+      { value: 'unknown', label: 'Not checked yet' },
+      { value: 'good', label: 'Compression and cylinder checked, and good' },
+      { value: 'renewed', label: 'This repair renews it: cylinder and piston, or a whole engine' },
+    ],
     group: 'Engine first',
     more: true,
+    usual: 'Nobody has looked until somebody says so.',
   },
   {
     key: 'chanceWorn',
@@ -192,6 +225,7 @@ export const fields = defineFields([
     max: 100,
     group: 'Engine first',
     more: true,
+    usual: 'About one saw in seven that comes in for its drive; the shop’s guess.',
     when: unchecked,
   },
   {
@@ -203,6 +237,7 @@ export const fields = defineFields([
     max: 600,
     group: 'Engine first',
     more: true,
+    usual: 'Muffler off, a lamp and a look.',
     when: unchecked,
   },
   {
@@ -213,6 +248,7 @@ export const fields = defineFields([
     max: 100,
     group: 'Engine first',
     more: true,
+    usual: 'The shop’s guess for a look through the port.',
     when: unchecked,
   },
   {
@@ -223,6 +259,7 @@ export const fields = defineFields([
     max: 100,
     group: 'Engine first',
     more: true,
+    usual: 'The shop’s guess for a look through the port.',
     when: unchecked,
   },
 
@@ -233,6 +270,7 @@ export const fields = defineFields([
     default: 'years',
     group: 'After the repair',
     more: true,
+    usual: 'Most people count in years.',
     options: [
       { value: 'years', label: 'Years' },
       { value: 'hours', label: 'Cutting hours' },
@@ -253,7 +291,8 @@ export const fields = defineFields([
     key: 'endValue',
     label: 'Fetches at the end of that service',
     ...money,
-    default: 40,
+    optional: true,
+    help: 'Empty: half of what it fetches as it stands.',
     group: 'After the repair',
     more: true,
   },
@@ -261,10 +300,10 @@ export const fields = defineFields([
     key: 'repairRunning',
     label: 'Upkeep a year, repaired machine',
     ...money,
-    default: 140,
+    optional: true,
     group: 'After the repair',
     more: true,
-    help: 'Belts, filters, small repairs. Leave out what both machines use alike, such as blades and fuel.',
+    help: 'Belts, filters, small repairs. Leave out what both machines use alike, such as blades and fuel. Empty: 7 % of the new price for every 100 cutting hours.',
   },
   {
     key: 'comebackChance',
@@ -274,12 +313,14 @@ export const fields = defineFields([
     max: 100,
     group: 'After the repair',
     more: true,
+    usual: 'One repair in ten; the shop’s guess.',
   },
   {
     key: 'comebackCost',
     label: 'What a comeback costs',
     ...money,
-    default: 150,
+    optional: true,
+    help: 'Empty: 12 % of the new price.',
     group: 'After the repair',
     more: true,
   },
@@ -292,13 +333,15 @@ export const fields = defineFields([
     max: 365,
     group: 'After the repair',
     more: true,
+    usual: 'Parts on the shelf or by the next post.',
   },
 
   {
     key: 'newResale',
     label: 'The new one fetches at the end',
     ...money,
-    default: 150,
+    optional: true,
+    help: 'Empty: 12 % of the new price.',
     group: 'The new machine',
     more: true,
   },
@@ -306,7 +349,8 @@ export const fields = defineFields([
     key: 'newRunning',
     label: 'Upkeep a year, new machine',
     ...money,
-    default: 90,
+    optional: true,
+    help: 'Empty: 4.5 % of the new price for every 100 cutting hours.',
     group: 'The new machine',
     more: true,
   },
@@ -327,6 +371,7 @@ export const fields = defineFields([
     max: 365,
     group: 'The new machine',
     more: true,
+    usual: 'Bought from the shelf.',
   },
   {
     key: 'newYears',
@@ -349,16 +394,17 @@ export const fields = defineFields([
     max: 100,
     group: 'Money',
     more: true,
+    usual: 'Money lent or borrowed in an ordinary year.',
     help: 'What the money costs or could earn. With prices held level, use interest above inflation.',
   },
   {
     key: 'downtimeDay',
     label: 'A day without the machine costs',
     ...money,
-    default: 40,
+    optional: true,
     group: 'Money',
     more: true,
-    help: 'Hire of another, or lost work.',
+    help: 'Hire of another, or lost work. Empty: 2 % of the new price for every 100 hours a year, at most 5 %.',
   },
   {
     key: 'workingValue',

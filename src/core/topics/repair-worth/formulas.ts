@@ -57,7 +57,7 @@ export const taxOnLump: Formula = {
 };
 export const quoteTotal: Formula = {
   id: 'repair-worth/quote',
-  what: 'Quote, rounded to the cent only here',
+  what: 'Quote, of the amounts as charged',
   expression: 'Q_t = P + L + C + X',
   symbols: { Q_t: money('quote'), P: money('parts'), L: money('labor'), C: money('consumables'), X: money('tax') },
   source: 'arithmetic',
@@ -75,6 +75,46 @@ export const serviceFromHours: Formula = {
   expression: 'n = H_s / H',
   symbols: { n: n1('years'), H_s: n1('cutting hours expected'), H: n1('cutting hours a year') },
   source: 'arithmetic',
+};
+
+export const upkeepShare: Formula = {
+  id: 'repair-worth/upkeep-share',
+  what: 'Upkeep a year where none is given, from the new price and the hours',
+  expression: 'A = k * P * H / 100',
+  symbols: {
+    A: money('upkeep a year'),
+    k: percent('of the new price in 100 hours'),
+    P: money('price of new'),
+    H: n1('cutting hours a year'),
+  },
+  source: 'common-practice',
+};
+export const priceShare: Formula = {
+  id: 'repair-worth/price-share',
+  what: 'An amount not given, as a share of the new price',
+  expression: 'x = k * P',
+  symbols: { x: money('amount taken'), k: percent('share'), P: money('price of new') },
+  source: 'common-practice',
+};
+export const endShare: Formula = {
+  id: 'repair-worth/end-share',
+  what: 'Worth at the end of the service where none is given',
+  expression: 'E = k * V',
+  symbols: { E: money('worth at the end'), k: percent('of what it fetches today'), V: money('worth as it stands') },
+  source: 'common-practice',
+};
+export const dayShare: Formula = {
+  id: 'repair-worth/day-share',
+  what: 'A day without the machine where none is given',
+  expression: 'd = P * min(k * H / 100, k_m)',
+  symbols: {
+    d: money('cost of a day'),
+    P: money('price of new'),
+    k: percent('of the new price for each 100 hours a year'),
+    H: n1('cutting hours a year'),
+    k_m: percent('at most'),
+  },
+  source: 'common-practice',
 };
 
 const recovery = { a: n1('level yearly share'), r: percent('interest a year'), n: n1('years') };

@@ -11,10 +11,19 @@ export {
   economicLife,
   costOfOneMoreYear,
   firstCostWithTradeIn,
+  expectedService,
+  yearlyOverUncertainLife,
   type YearCost,
 } from './annual-cost.ts';
-export { repairYearly, newYearly, mostWorthPaying, comebackToFlip, type Comparison } from './comparison.ts';
-export { serviceToFlip, newPriceToFlip } from './crossing.ts';
+export {
+  repairYearly,
+  newYearly,
+  mostWorthPaying,
+  comebackToFlip,
+  serviceToFlip,
+  newPriceToFlip,
+  type Comparison,
+} from './comparison.ts';
 export {
   priceFromMarkup,
   priceFromMargin,
@@ -25,7 +34,6 @@ export {
   costOfSayingYes,
 } from './quote.ts';
 export { bestBlind, valueOfKnowing, valueOfInspecting, engineCheckValue } from './inspection.ts';
-export { expectedService, yearlyOverUncertainLife } from './uncertain-life.ts';
 export { simulate, type Doubt, type Simulated } from './simulate.ts';
 
 export const title = 'Is the repair worth it?';
@@ -50,6 +58,31 @@ export const sources = [
   'numerical-gamma',
 ];
 export const hazards = ['compression-test-spark'];
+
+/** What the figures of the repair itself decide; the draws and the rule of thumb stand apart. */
+const quote = ['quoteAs', 'quote', 'lines', 'labourHours', 'labourRate', 'consumables', 'smallest'] as const;
+const tax = ['taxParts', 'taxLabour', 'taxConsumables', 'itemised', 'diagnosticFee', 'diagnosticCredited'] as const;
+const machines = [
+  'asIs',
+  'serviceAs',
+  'serviceYears',
+  'serviceHours',
+  'hoursPerYear',
+  'endValue',
+  'repairRunning',
+] as const;
+const fresh = ['newPrice', 'newLife', 'newResale', 'newRunning', 'newYears', 'tradeIn', 'newDays', 'rate'] as const;
+const risks = ['comebackChance', 'comebackCost', 'repairDays', 'downtimeDay'] as const;
+const engine = ['engine', 'chanceWorn', 'inspectionMinutes', 'inspectionFinds', 'inspectionFalse'] as const;
+const whole = [...quote, ...tax, ...machines, ...fresh, ...risks];
+export const decides = {
+  verdict: [...whole, ...engine],
+  engineFirst: [...whole, ...engine],
+  crossing: whole,
+  halfRule: [...quote, ...tax.slice(0, 4), 'newPrice'],
+  threeQuarterRule: [...quote, ...tax.slice(0, 4), 'workingValue'],
+  spent: ['alreadySpent'],
+};
 export const example = {
   quote: 260,
   asIs: 120,
@@ -57,5 +90,4 @@ export const example = {
   hoursPerYear: 150,
   newPrice: 1300,
   newLife: 6,
-  workingValue: 480,
 };

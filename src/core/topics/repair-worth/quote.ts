@@ -1,5 +1,5 @@
 /** A repair quote, line by line, with tax by kind of line. */
-import { roundMoney, toCents } from '../../money/index.ts';
+import { roundMoney } from '../../money/index.ts';
 
 /**
  * Price from cost with a markup: the percentage is of the cost.
@@ -48,7 +48,7 @@ export interface QuoteLine {
   readonly share: number;
 }
 
-/** Price of one piece on a quote line [currency]. */
+/** Price of one piece on a quote line, before it is rounded to what can be charged [currency]. */
 export function unitPrice(line: QuoteLine): number {
   if (line.basis === 'markup') return priceFromMarkup(line.amount, line.share);
   return line.basis === 'margin' ? priceFromMargin(line.amount, line.share) : line.amount;
@@ -87,24 +87,32 @@ export function lumpRate(rules: TaxRules): number {
   return Math.max(rules.parts, rules.labour, rules.consumables);
 }
 
+export interface PricedLine {
+  readonly part: string;
+  readonly quantity: number;
+  /** Of one, as charged [currency]. */
+  readonly price: number;
+  /** Of them all, as charged [currency]. */
+  readonly line: number;
+}
+
 export interface QuoteTotal {
+  readonly lines: readonly PricedLine[];
   readonly net: Net;
   readonly tax: number;
-  /** Unrounded. */
-  readonly exact: number;
-  /** What the invoice says: rounded once. */
+  /** What the bill says: the sum of the rounded lines, labor, consumables and tax. */
   readonly total: number;
-  /** What must be added to the rounded subtotals for them to give the total; a cent or two, mostly nothing. */
-  readonly rounding: number;
 }
 
 /**
- * Adds a quote up. Nothing is rounded before the total.
+ * Adds a quote up. The price of one piece, each line, labor, consumables and tax are rounded where they stand, so
+ * that quantity times price is the line and the lines add up to the total.
  * @param lines parts
  * @param labour labour before tax [currency]
  * @param consumables shop consumables before tax [currency]
  * @param rules tax
- * Example: 1.8 h at 95, parts 64 at 40 % margin, 7 % on parts -> 285.13.
+ * @param smallest smallest amount on a bill [currency]
+ * Example: 1.8 h at 95, parts 64 at 40 % margin, 7 % on parts -> 171 + 106.67 + 7.47 = 285.14.
  * Source: arithmetic.
  */
 export function addUpQuote(
@@ -112,14 +120,17 @@ export function addUpQuote(
   labour: number,
   consumables: number,
   rules: TaxRules,
+  smallest = 0.01,
 ): QuoteTotal {
-  const parts = lines.reduce((sum, line) => sum + line.quantity * unitPrice(line), 0);
-  const net: Net = { parts, labour, consumables };
-  const tax = salesTax(net, rules);
-  const exact = parts + labour + consumables + tax;
-  const total = roundMoney(exact);
-  const shown = toCents(parts) + toCents(labour) + toCents(consumables) + toCents(tax);
-  return { net, tax, exact, total, rounding: (toCents(total) - shown) / 100 };
+  const round = (amount: number) => roundMoney(amount, smallest);
+  const priced = lines.map((line): PricedLine => {
+    const price = round(unitPrice(line));
+    return { part: line.part, quantity: line.quantity, price, line: round(line.quantity * price) };
+  });
+  const parts = round(priced.reduce((sum, line) => sum + line.line, 0));
+  const net: Net = { parts, labour: round(labour), consumables: round(consumables) };
+  const tax = round(salesTax(net, rules));
+  return { lines: priced, net, tax, total: round(net.parts + net.labour + net.consumables + tax) };
 }
 
 /**

@@ -19,50 +19,48 @@ import {
   repairCost,
   serviceFromHours,
 } from './formulas.ts';
+import type { Amounts } from './estimates.ts';
 import type { WorthInputs } from './read-quote.ts';
 import { capitalRecovery, isNoInterest, presentWorth } from '../../money/index.ts';
 
-/** Inputs as the figures of a comparison. */
-export function readComparison(inputs: WorthInputs, toPay: number, working: WorkingStep[]): Comparison {
-  const waiting = inputs.newDays * inputs.downtimeDay;
+/** Inputs as the figures of a comparison; boxes left empty as estimated. */
+export function readComparison(inputs: WorthInputs, toPay: number, amounts: Amounts): Comparison {
   return {
+    ...amounts,
     rate: inputs.rate,
     repair: toPay,
     asIs: inputs.asIs,
-    service: service(inputs, working),
-    endValue: inputs.endValue,
-    repairRunning: inputs.repairRunning,
-    repairDown: inputs.repairDays * inputs.downtimeDay,
+    service: inputs.serviceAs === 'years' ? (inputs.serviceYears ?? 1) : serviceByHours(inputs),
+    repairDown: inputs.repairDays * amounts.downtimeDay,
     comebackChance: inputs.comebackChance,
-    comebackCost: inputs.comebackCost,
-    newFirst: firstCostWithTradeIn(inputs.newPrice, inputs.tradeIn ?? inputs.asIs, inputs.asIs) + waiting,
+    newFirst:
+      firstCostWithTradeIn(inputs.newPrice, inputs.tradeIn ?? inputs.asIs, inputs.asIs) +
+      inputs.newDays * amounts.downtimeDay,
     newLife: inputs.newLife,
-    newResale: inputs.newResale,
-    newRunning: inputs.newRunning,
     newYears: inputs.newYears,
   };
 }
 
-function service(inputs: WorthInputs, working: WorkingStep[]): number {
-  if (inputs.serviceAs === 'years') return inputs.serviceYears ?? 1;
-  const [H_s, H] = [inputs.serviceHours ?? 1, inputs.hoursPerYear];
-  working.push(step(serviceFromHours, { H_s, H }, H_s / H));
-  return H_s / H;
+/** Years of service when it is given in cutting hours. */
+export function serviceByHours(inputs: WorthInputs): number {
+  return (inputs.serviceHours ?? 1) / inputs.hoursPerYear;
 }
 
 /** The lines of working from interest to the most worth paying, in the order a person would do them. */
-export function comparisonWorking(c: Comparison, inputs: WorthInputs): WorkingStep[] {
+export function comparisonWorking(c: Comparison, inputs: WorthInputs, amounts: Amounts): WorkingStep[] {
   const r = c.rate;
   const a = capitalRecovery(r, c.service);
   const K = comebackWorth(c);
   const [V, Q, D, E, A] = [c.asIs, c.repair, c.repairDown, c.endValue, c.repairRunning];
+  const [H_s, H] = [inputs.serviceHours ?? 1, inputs.hoursPerYear];
   return [
+    ...(inputs.serviceAs === 'hours' ? [step(serviceFromHours, { H_s, H }, c.service)] : []),
     recovery(r, c.service, a),
     step(comeback, { p: c.comebackChance, C_c: c.comebackCost, r, t: comebackTime(c.service) }, K),
     step(repairCost, { V, Q, D, K, a, E, r, A }, repairYearly(c)),
     step(
       newFirstCost,
-      { P: inputs.newPrice, T: inputs.tradeIn ?? V, V, D: inputs.newDays * inputs.downtimeDay },
+      { P: inputs.newPrice, T: inputs.tradeIn ?? V, V, D: inputs.newDays * amounts.downtimeDay },
       c.newFirst,
     ),
     ...newWorking(c),

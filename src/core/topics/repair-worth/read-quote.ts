@@ -8,6 +8,7 @@ import {
   addUpQuote,
   costOfSayingYes,
   lumpRate,
+  salesTax,
   unitPrice,
   type QuoteLine,
   type QuoteTotal,
@@ -21,57 +22,58 @@ export interface QuoteRead {
   /** What saying yes costs from here on. */
   readonly toPay: number;
   readonly values: readonly Value[];
+  readonly steps: readonly WorkingStep[];
 }
 
 /** The quote as one total, however it was given, with its lines for the page. */
-export function readQuote(inputs: WorthInputs, working: WorkingStep[]): QuoteRead {
-  const built = inputs.quoteAs === 'lines' ? buildQuote(inputs, working) : undefined;
-  const total = built ? built.total : roundMoney(inputs.quote ?? 0);
+export function readQuote(inputs: WorthInputs): QuoteRead {
+  const built = inputs.quoteAs === 'lines' ? buildQuote(inputs) : undefined;
+  const total = built ? built.sum.total : roundMoney(inputs.quote ?? 0);
   const toPay = costOfSayingYes(total, inputs.diagnosticFee, inputs.diagnosticCredited);
-  if (inputs.diagnosticCredited && inputs.diagnosticFee > 0 && inputs.diagnosticFee <= total)
-    working.push(step(feeCredited, { Q_t: total, F: inputs.diagnosticFee }, toPay));
+  const credited = inputs.diagnosticCredited && inputs.diagnosticFee > 0 && inputs.diagnosticFee <= total;
   return {
     total,
     toPay,
-    values: [...(built ? quoteValues(built, inputs.lines ?? []) : []), ...totals(inputs, total, toPay)],
+    values: [...(built ? quoteValues(built.sum) : []), ...totals(inputs, total, toPay)],
+    steps: [
+      ...(built ? built.steps : []),
+      ...(credited ? [step(feeCredited, { Q_t: total, F: inputs.diagnosticFee }, toPay)] : []),
+    ],
   };
 }
 
-function buildQuote(inputs: WorthInputs, working: WorkingStep[]): QuoteTotal {
+function buildQuote(inputs: WorthInputs): { readonly sum: QuoteTotal; readonly steps: readonly WorkingStep[] } {
   const lines: readonly QuoteLine[] = inputs.lines ?? [];
-  for (const line of lines) {
-    if (line.basis === 'price') continue;
-    working.push(
-      step(line.basis === 'markup' ? markupPrice : marginPrice, { c: line.amount, m: line.share }, unitPrice(line)),
-    );
-  }
   const [h, w] = [inputs.labourHours ?? 0, inputs.labourRate];
-  working.push(step(labour, { h, w }, h * w));
   const rules: TaxRules = {
     parts: inputs.taxParts ?? 0,
     labour: inputs.taxLabour ?? 0,
     consumables: inputs.taxConsumables ?? 0,
     itemised: inputs.itemised ?? true,
   };
-  const sum = addUpQuote(lines, h * w, inputs.consumables ?? 0, rules);
+  const sum = addUpQuote(lines, h * w, inputs.consumables ?? 0, rules, inputs.smallest ?? 0.01);
   const { parts: P, labour: L, consumables: C } = sum.net;
-  working.push(
-    rules.itemised
-      ? step(taxByKind, { t_p: rules.parts, P, t_l: rules.labour, L, t_c: rules.consumables, C }, sum.tax)
-      : step(taxOnLump, { t: lumpRate(rules), P, L, C }, sum.tax),
-    step(quoteTotal, { P, L, C, X: sum.tax }, sum.exact),
-  );
-  return sum;
+  const prices = lines
+    .filter((line) => line.basis !== 'price')
+    .map((line) =>
+      step(line.basis === 'markup' ? markupPrice : marginPrice, { c: line.amount, m: line.share }, unitPrice(line)),
+    );
+  const tax = salesTax(sum.net, rules);
+  return {
+    sum,
+    steps: [
+      ...prices,
+      step(labour, { h, w }, h * w),
+      rules.itemised
+        ? step(taxByKind, { t_p: rules.parts, P, t_l: rules.labour, L, t_c: rules.consumables, C }, tax)
+        : step(taxOnLump, { t: lumpRate(rules), P, L, C }, tax),
+      step(quoteTotal, { P, L, C, X: sum.tax }, sum.total),
+    ],
+  };
 }
 
-function quoteValues(sum: QuoteTotal, lines: readonly QuoteLine[]): Value[] {
-  const money = (key: string, label: string, value: number, note?: string): Value => ({
-    kind: 'money',
-    key,
-    label,
-    value: roundMoney(value),
-    ...(note ? { note } : {}),
-  });
+function quoteValues(sum: QuoteTotal): Value[] {
+  const money = (key: string, label: string, value: number): Value => ({ kind: 'money', key, label, value });
   return [
     {
       kind: 'table',
@@ -83,27 +85,12 @@ function quoteValues(sum: QuoteTotal, lines: readonly QuoteLine[]): Value[] {
         { key: 'price', label: 'Price of one', money: true },
         { key: 'line', label: 'Line', money: true },
       ],
-      rows: lines.map((line) => [
-        line.part,
-        line.quantity,
-        roundMoney(unitPrice(line)),
-        roundMoney(line.quantity * unitPrice(line)),
-      ]),
+      rows: sum.lines.map((line) => [line.part, line.quantity, line.price, line.line]),
     },
     money('partsTotal', 'Parts', sum.net.parts),
     money('labourTotal', 'Labor', sum.net.labour),
     money('consumablesTotal', 'Consumables', sum.net.consumables),
     money('taxTotal', 'Tax', sum.tax),
-    ...(sum.rounding === 0
-      ? []
-      : [
-          money(
-            'rounding',
-            'Rounding',
-            sum.rounding,
-            'The bill is rounded once, at its total; this is the cent between that and its rounded lines.',
-          ),
-        ]),
   ];
 }
 

@@ -68,7 +68,7 @@ export function quoteData(answer: Answer, inputs: Inputs): QuoteData {
     fee: given('diagnosticFee'),
     feeCredited: inputs['diagnosticCredited'] === true,
     toPay: must('toPay'),
-    engineChecked: inputs['engineChecked'] === true,
+    engineChecked: inputs['engine'] === 'good',
     service: byHours ? { amount: given('serviceHours'), in: 'hours' } : { amount: given('serviceYears'), in: 'years' },
     asIs: given('asIs'),
     newPrice: given('newPrice'),
@@ -81,7 +81,7 @@ export function quoteData(answer: Answer, inputs: Inputs): QuoteData {
 }
 
 export interface QuoteLine {
-  readonly kind: 'part' | 'lump' | 'labour' | 'consumables' | 'tax' | 'rounding';
+  readonly kind: 'part' | 'lump' | 'labour' | 'consumables' | 'tax';
   /** Of a part. */
   readonly name?: string;
   readonly quantity?: number;
@@ -91,8 +91,8 @@ export interface QuoteLine {
 }
 
 /**
- * What is paid for, line by line, in the order of the bill; the same for paper and file. Every line is rounded for
- * reading and the bill only once, so a line of its own holds the cent between them: the lines add up to the total.
+ * What is paid for, line by line, in the order of the bill; the same for paper and file. Every line is an amount as
+ * charged: quantity times price is the line, and the lines add up to the total.
  */
 export function quoteLines(q: QuoteData): QuoteLine[] {
   const { labour, consumables, tax, total } = q;
@@ -104,7 +104,7 @@ export function quoteLines(q: QuoteData): QuoteLine[] {
       ...q.parts.map((p) => ({ kind: 'part', name: p.name, quantity: p.quantity }) as const),
       ...taxed,
     ];
-  const lines: QuoteLine[] = [
+  return [
     ...q.parts.map(
       (p) => ({ kind: 'part', name: p.name, quantity: p.quantity, price: p.price, amount: p.line }) as const,
     ),
@@ -120,6 +120,4 @@ export function quoteLines(q: QuoteData): QuoteLine[] {
     ...(consumables ? [{ kind: 'consumables', amount: consumables } as const] : []),
     ...taxed,
   ];
-  const between = roundMoney(total - lines.reduce((sum, l) => sum + (l.amount ?? 0), 0));
-  return between === 0 ? lines : [...lines, { kind: 'rounding', amount: between }];
 }

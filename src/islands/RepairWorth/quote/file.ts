@@ -51,7 +51,5 @@ export function lineName(line: QuoteLine, q: QuoteData, words: QuoteWords): stri
       return words.consumables;
     case 'tax':
       return words.tax;
-    case 'rounding':
-      return words.rounding;
   }
 }

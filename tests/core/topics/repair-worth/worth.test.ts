@@ -7,6 +7,7 @@ import {
   compute,
   economicLife,
   annualCosts,
+  costOfSayingYes,
   fields,
   mostWorthPaying,
   newPriceToFlip,
@@ -144,25 +145,59 @@ describe('the look into the engine', () => {
     expect(valueOf(answer({}), 'engineFirst', 'verdict').code).toBe('look-first');
   });
 
-  it('takes back the advice to repair when the chance of a worn engine eats up what the repair is worth', () => {
-    // The worked example is worth 343.32 with a sound engine: 291.82 at 15 %, 240.32 at 30 %, nothing at 100 %.
+  it('comes before everything where it pays, else the better act without it stands', () => {
+    // The worked example is worth 362.20 with a sound engine: 307.87 at 15 %, 253.54 at 30 %, nothing at 100 %.
     const code = (raw: RawInputs) => valueOf(answer(raw), 'verdict', 'verdict').code;
-    expect(code({})).toBe('worth-repairing');
-    expect(code({ chanceWorn: 30 })).toBe('engine-in-doubt');
-    expect(code({ chanceWorn: 100 })).toBe('engine-in-doubt');
-    expect(code({ chanceWorn: 30, engineChecked: true })).toBe('worth-repairing');
+    expect(code({})).toBe('engine-in-doubt');
+    expect(code({ inspectionMinutes: 120 })).toBe('worth-repairing');
+    expect(code({ inspectionMinutes: 120, chanceWorn: 30 })).toBe('too-close-to-call');
+    expect(code({ inspectionMinutes: 120, chanceWorn: 60 })).toBe('buy-new');
+    expect(code({ chanceWorn: 30, engine: 'good' })).toBe('worth-repairing');
     expect(code({ chanceWorn: 30, quote: 400 })).toBe('buy-new');
   });
 
-  it('is not asked for once the engine has been checked', () => {
-    const a = answer({ engineChecked: true });
-    expect(valueOf(a, 'engineFirst', 'verdict').code).toBe('engine-checked');
+  it('with an engine worn for certain is of no use: buy new', () => {
+    const a = answer({ chanceWorn: 100 });
+    expect(valueOf(a, 'verdict', 'verdict')).toMatchObject({ code: 'buy-new', data: { limit: 0, between: 260 } });
+    expect(valueOf(a, 'engineFirst', 'verdict').code).toBe('look-changes-nothing');
+  });
+
+  it('never stands beside a verdict that says otherwise, whatever the quote', () => {
+    fc.assert(
+      fc.property(
+        fc.integer({ min: 0, max: 900 }),
+        fc.integer({ min: 0, max: 100 }),
+        fc.integer({ min: 0, max: 90 }),
+        (quote, chanceWorn, inspectionMinutes) => {
+          const a = answer({ quote, chanceWorn, inspectionMinutes, draws: 100 });
+          const [verdict, engine] = [valueOf(a, 'verdict', 'verdict'), valueOf(a, 'engineFirst', 'verdict')];
+          expect(verdict.code === 'engine-in-doubt').toBe(engine.code === 'look-first');
+          const blind = valueOf(a, 'mostWorthUnchecked', 'money').value;
+          if (verdict.code === 'worth-repairing') expect(quote).toBeLessThan(blind);
+          if (verdict.code === 'buy-new') expect(quote).toBeGreaterThan(blind);
+        },
+      ),
+    );
+  });
+
+  it.each([
+    ['good', 'engine-checked'],
+    ['renewed', 'engine-renewed'],
+  ])('is not asked for where the engine is %s', (engine, code) => {
+    const a = answer({ engine });
+    expect(valueOf(a, 'engineFirst', 'verdict').code).toBe(code);
+    expect(valueOf(a, 'verdict', 'verdict').code).toBe('worth-repairing');
+    expect(a.values.some((v) => v.key === 'mostWorthUnchecked')).toBe(false);
     expect(a.cautions).toEqual([]);
   });
 });
 
 describe('a quote', () => {
-  it('adds up: its printed lines and the rounding give the total', () => {
+  it.each([
+    ['cents', 0.01],
+    ['a currency without cents', 1],
+    ['a smallest amount of 5', 5],
+  ])('adds up in %s: quantity times price is the line, and the lines are the total', (_, smallest) => {
     fc.assert(
       fc.property(
         fc.array(
@@ -175,7 +210,7 @@ describe('a quote', () => {
           }),
           { maxLength: 8 },
         ),
-        fc.integer({ min: 0, max: 1000 }),
+        fc.integer({ min: 100, max: 1000 }),
         fc.integer({ min: 0, max: 2500 }),
         fc.boolean(),
         (lines, hours, tax, itemised) => {
@@ -188,21 +223,49 @@ describe('a quote', () => {
             taxParts: tax / 100,
             taxLabour: 3,
             itemised,
+            smallest,
             draws: 100,
           });
-          const cents = (key: string) =>
-            Math.round(100 * (a.values.some((v) => v.key === key) ? valueOf(a, key, 'money').value : 0));
+          const units = (key: string) => valueOf(a, key, 'money').value / smallest;
+          const table = valueOf(a, 'quoteLines', 'table').rows.map((row) => row.slice(1).map(Number));
+          for (const [quantity = 0, price = 0, line = 0] of table) {
+            expect(quantity * price).toBeCloseTo(line, 6);
+            expect(price / smallest).toBeCloseTo(Math.round(price / smallest), 6);
+          }
+          expect(table.reduce((sum, row) => sum + (row[2] ?? 0), 0) / smallest).toBeCloseTo(units('partsTotal'), 5);
           expect(
-            cents('partsTotal') +
-              cents('labourTotal') +
-              cents('consumablesTotal') +
-              cents('taxTotal') +
-              cents('rounding'),
-          ).toBe(cents('quoteTotal'));
-          expect(Math.abs(cents('rounding'))).toBeLessThanOrEqual(2);
+            units('partsTotal') + units('labourTotal') + units('consumablesTotal') + units('taxTotal'),
+          ).toBeCloseTo(units('quoteTotal'), 5);
         },
       ),
+      { numRuns: 40 },
     );
+  });
+
+  it('of three at 64 with a margin of 40 % is 3 x 106.67, and its tax is on that', () => {
+    const a = answer({
+      quoteAs: 'lines',
+      lines: [{ part: 'Belt', quantity: 3, amount: 64, basis: 'margin', share: 40 }],
+      labourHours: 0,
+      taxParts: 7,
+    });
+    expect(valueOf(a, 'quoteLines', 'table').rows).toEqual([['Belt', 3, 106.67, 320.01]]);
+    // 7 % of 320.01 is 22.4007.
+    expect(valueOf(a, 'taxTotal', 'money').value).toBe(22.4);
+    expect(valueOf(a, 'quoteTotal', 'money').value).toBe(342.41);
+  });
+
+  it('in lines asks for the labor hours and takes none for granted', () => {
+    const read = readInputs(fields, { quoteAs: 'lines', lines: [{ part: 'Belt', amount: 40 }] });
+    const problems = read.ok ? compute(read.inputs) : read;
+    expect(problems).toMatchObject({ ok: false, problems: [{ field: 'labourHours', code: 'missing' }] });
+  });
+
+  it('with a fee taken off is never less than nothing', () => {
+    const toPay = (quote: number) =>
+      valueOf(answer({ quote, diagnosticFee: 45, diagnosticCredited: true }), 'toPay', 'money').value;
+    expect([toPay(50), toPay(45), toPay(40)]).toEqual([5, 0, 0]);
+    expect([costOfSayingYes(40, 45, true), costOfSayingYes(40, 45, false)]).toEqual([0, 40]);
   });
 
   it('that is empty is refused, and one of labor alone is not', () => {
@@ -218,6 +281,7 @@ describe('a quote', () => {
     const read = readInputs(fields, {
       quoteAs: 'lines',
       lines: [{ part: 'Belt', amount: 10, basis: 'margin', share: 100 }],
+      labourHours: 0,
     });
     const result = read.ok ? compute(read.inputs) : { ok: false as const, problems: [] };
     expect(result.ok ? [] : result.problems.map((p) => [p.field, p.code])).toEqual([
@@ -232,9 +296,21 @@ it('every verdict has words', () => {
     { quote: 2000 },
     { quote: 320 },
     { chanceWorn: 100 },
+    { engine: 'renewed' },
+    { inspectionMinutes: 22 },
+    { inspectionMinutes: 120 },
+    { quote: 250, inspectionMinutes: 120 },
     { asIs: 3000 },
-    { engineChecked: true, alreadySpent: 10, workingValue: 200 },
+    { engine: 'good', alreadySpent: 10, workingValue: 200 },
   ] as const) {
     for (const v of answer(raw).values) if (v.kind === 'verdict') expect(words.verdicts[v.code], v.code).toBeDefined();
   }
+});
+
+it('both tables say the same of the same case', () => {
+  const a = answer({ draws: 100 });
+  const service = valueOf(a, 'serviceTable', 'table').rows.find(([years]) => years === 3);
+  const flip = valueOf(a, 'flipTable', 'table').rows.find(([years]) => years === 3);
+  expect(flip?.[3]).toBe(service?.[3]);
+  expect(Number(service?.[2]) - Number(service?.[1])).toBeCloseTo(Number(service?.[3]), 9);
 });
