@@ -25,8 +25,9 @@ export interface Cones {
 /**
  * Pitch radius at a gap. The belt lies where the cones stand as far apart as it is wide.
  * Formula: r = r_c - (g + w - w_b) / (2 tan(phi / 2)).
- * @param gap between the faces that meet when closed, g [m], >= 0
- * @returns r [m]; a narrow belt lies lower, a wide one higher
+ * @param c pulley and belt @param gap between the faces that meet when closed, g [m], >= 0
+ * @returns r [m]; a narrow belt lies lower, a wide one higher; below 0 where the belt would lie past the axle
+ * Example: closed 50 mm, 38 degrees, 5 mm gap, belt as wide as made for -> 42.74 mm. Source: geometry.
  */
 export function pitchRadius(c: Cones, gap: number): number {
   return c.closed - climb(gap + c.nominal - c.belt, c.angle);
@@ -34,7 +35,9 @@ export function pitchRadius(c: Cones, gap: number): number {
 
 /**
  * Turns of the pulley that carry the whole belt round once.
- * Formula: k = L / (2 pi r). @returns [1]
+ * Formula: k = L / (2 pi r).
+ * @param length L [m] @param radius r [m], > 0 @returns k [1]
+ * Example: 900 mm on 50 mm -> 2.86. Source: geometry.
  */
 export function turnsForLoop(length: number, radius: number): number {
   return length / (2 * Math.PI * radius);
@@ -43,7 +46,8 @@ export function turnsForLoop(length: number, radius: number): number {
 /**
  * Tilt of a half that is nipped on the belt on one side and closed on the other.
  * Formula: epsilon = atan(g / d). @param gap left at the belt [m] @param diameter across which it acts, the pitch diameter [m]
- * @returns [rad]
+ * @returns epsilon [rad]
+ * Example: 0.5 mm across 100 mm -> 0.286 degrees. Source: geometry.
  */
 export function tilt(gap: number, diameter: number): number {
   return Math.atan(gap / diameter);
@@ -51,7 +55,9 @@ export function tilt(gap: number, diameter: number): number {
 
 /**
  * Run-out at the rim of a blade that sits tilted.
- * Formula: y = D tan(epsilon). @returns [m], total reading of a dial gauge
+ * Formula: y = D tan(epsilon).
+ * @param blade D [m] @param angle epsilon [rad] @returns y [m], total reading of a dial gauge
+ * Example: 230 mm, 0.286 degrees -> 1.15 mm. Source: geometry.
  */
 export function runOut(blade: number, angle: number): number {
   return blade * Math.tan(angle);

@@ -1,8 +1,10 @@
 import { pulleys } from '../belt-tension/index.ts';
 import type { InputsOf } from '../../contract/field.ts';
-import { step, type WorkingStep } from '../../contract/formula.ts';
+import { step } from '../../contract/formula.ts';
 import { refuse, type Caution, type Result, type Value } from '../../contract/result.ts';
 import { guarded } from '../../contract/guarded.ts';
+import type { Worked } from '../../contract/worked.ts';
+import { isOver, isUnder } from '../../thresholds/index.ts';
 import { climb, pitchRadius, runOut, tilt, turnsForLoop, type Cones } from './climb.ts';
 import { fields } from './fields.ts';
 import * as f from './formulas.ts';
@@ -13,57 +15,65 @@ type Inputs = InputsOf<typeof fields>;
 const turnOf = { eighth: 1 / 8, quarter: 1 / 4, half: 1 / 2 } as const;
 const long = ['mm', 'in'] as const;
 /** A belt this much narrower than made for is worn, this much wider is another belt. Our choice. */
-const widthSlack = 0.03;
+export const widthSlack = 0.03;
+/** A belt lower than this share of the closed diameter lies at the axle, where the V is no V. Our choice. */
+const axleShare = 0.05;
+/** Most rows of the table of states. */
+const mostStates = 25;
 
 export const compute = guarded(fields, (i): Result => {
   if (i.gapEnd >= i.gapStart) return refuse('gapEnd', 'gap-not-closing', { start: i.gapStart });
   const belt = i.beltWidthNow ?? i.beltWidth;
   const cones: Cones = { closed: i.closedDiameter / 2, angle: i.angle, nominal: i.beltWidth, belt };
   const lowest = pitchRadius(cones, i.gapStart);
-  if (lowest <= i.closedDiameter * 0.05)
+  if (!isOver(lowest, i.closedDiameter * axleShare))
     return refuse('gapStart', 'belt-at-the-axle', { climb: climb(i.gapStart, i.angle) });
   const least = (Math.max(pitchRadius(cones, i.gapEnd) * 2, i.closedDiameter) + i.drivePulley) / 2;
-  if (i.centre <= least) return refuse('centre', 'pulleys-touch', { least });
+  if (!isOver(i.centre, least)) return refuse('centre', 'pulleys-touch', { least });
 
-  const working: WorkingStep[] = [];
   const stepGap = i.thread * turnOf[i.step];
-  const states = statesOf(cones, i.drivePulley, i.centre, i.gapStart, i.gapEnd, stepGap, 25);
+  const states = statesOf(cones, i.drivePulley, i.centre, i.gapStart, i.gapEnd, stepGap, mostStates);
   const [open, closed] = [
     stateAt(cones, i.drivePulley, i.centre, 0, i.gapStart),
     stateAt(cones, i.drivePulley, i.centre, 0, i.gapEnd),
   ];
   const belted = i.beltLength ?? closed.path;
-  const values: Value[] = [
-    ...climbValues(i, cones, open, closed, working),
-    ...passValues(i, belted, open, closed, stepGap, working),
-    ...fitValues(i, belted, closed, working),
-    ...widthValues(i, cones, closed, working),
-    ...pinchValues(i, belt, closed, stepGap, working),
-    statesTable(states, belted, i.drivePulley),
+  const parts = [
+    climbValues(i, cones, open, closed),
+    passValues(i, belted, open, closed, stepGap),
+    fitValues(i, belted, closed),
+    widthValues(i, cones, closed),
+    pinchValues(i, belt, closed, stepGap),
   ];
+  const values = parts.flatMap((part) => part.value);
+  // A narrow belt lies deeper and turns the blades faster than they are marked for.
   const faster = values.some((v) => v.kind === 'verdict' && v.code === 'belt-narrow');
   const cautions: Caution[] = [{ hazard: 'moving-belt', level: 'danger' }];
   return {
     ok: true,
-    values,
-    working,
+    values: [...values, statesTable(states, belted, i.drivePulley)],
+    working: parts.flatMap((part) => part.steps),
     cautions: faster ? [{ hazard: 'blade-overspeed', level: 'danger' }, ...cautions] : cautions,
   };
 });
 
-function climbValues(i: Inputs, c: Cones, open: State, closed: State, working: WorkingStep[]): Value[] {
+function climbValues(i: Inputs, c: Cones, open: State, closed: State): Worked<Value[]> {
   const ratioOf = (s: State) => i.drivePulley / (2 * s.radius);
-  for (const s of [open, closed]) {
+  const climbs = climb(i.gapStart - i.gapEnd, i.angle);
+  const stepsOf = (s: State) => {
     const { small, large } = pulleys(2 * s.radius, i.drivePulley);
-    working.push(
+    return [
       step(f.radius, { r_c: c.closed, g: s.gap, w: c.nominal, w_b: c.belt, phi: c.angle }, s.radius),
       step(f.path, { C: i.centre, D: large, d: small }, s.path),
       step(f.ratio, { d_d: i.drivePulley, r: s.radius }, ratioOf(s)),
-    );
-  }
-  const climbs = climb(i.gapStart - i.gapEnd, i.angle);
-  working.push(step(f.climbed, { g_0: i.gapStart, g_1: i.gapEnd, phi: i.angle }, climbs));
-  return [
+    ];
+  };
+  const steps = [
+    ...stepsOf(open),
+    ...stepsOf(closed),
+    step(f.climbed, { g_0: i.gapStart, g_1: i.gapEnd, phi: i.angle }, climbs),
+  ];
+  const value: Value[] = [
     {
       kind: 'quantity',
       key: 'climb',
@@ -86,6 +96,14 @@ function climbValues(i: Inputs, c: Cones, open: State, closed: State, working: W
       key: 'radiusClosed',
       label: 'Pitch radius, closed',
       value: closed.radius,
+      units: long,
+      decimals: [2, 3],
+    },
+    {
+      kind: 'quantity',
+      key: 'pitchClosed',
+      label: 'Pitch diameter, closed, with this belt',
+      value: 2 * closed.radius,
       units: long,
       decimals: [2, 3],
     },
@@ -114,21 +132,17 @@ function climbValues(i: Inputs, c: Cones, open: State, closed: State, working: W
       decimals: [1, 1],
     },
   ];
+  return { value, steps };
 }
 
-function passValues(
-  i: Inputs,
-  belted: number,
-  open: State,
-  closed: State,
-  stepGap: number,
-  working: WorkingStep[],
-): Value[] {
+function passValues(i: Inputs, belted: number, open: State, closed: State, stepGap: number): Worked<Value[]> {
   const exact = (i.gapStart - i.gapEnd) / stepGap;
-  working.push(step(f.passes, { g_0: i.gapStart, g_1: i.gapEnd, p: i.thread, u: turnOf[i.step] }, exact));
   const turns = turnsForLoop(closed.path, closed.radius);
-  working.push(step(f.loop, { L: closed.path, r: closed.radius }, turns));
-  return [
+  const steps = [
+    step(f.passes, { g_0: i.gapStart, g_1: i.gapEnd, p: i.thread, u: turnOf[i.step] }, exact),
+    step(f.loop, { L: closed.path, r: closed.radius }, turns),
+  ];
+  const value: Value[] = [
     {
       kind: 'count',
       key: 'passes',
@@ -161,14 +175,15 @@ function passValues(
       decimals: [1, 2],
     },
   ];
+  return { value, steps };
 }
 
-function fitValues(i: Inputs, belted: number, closed: State, working: WorkingStep[]): Value[] {
-  if (i.beltLength === undefined) return [];
+function fitValues(i: Inputs, belted: number, closed: State): Worked<Value[]> {
+  if (i.beltLength === undefined) return { value: [], steps: [] };
   const stretch = (closed.path - belted) / belted;
-  working.push(step(f.stretched, { L: closed.path, L_b: belted }, stretch));
-  const slack = stretch < 0;
-  return [
+  const steps = [step(f.stretched, { L: closed.path, L_b: belted }, stretch)];
+  const slack = isUnder(closed.path, belted);
+  const value: Value[] = [
     {
       kind: 'quantity',
       key: 'stretch',
@@ -186,26 +201,33 @@ function fitValues(i: Inputs, belted: number, closed: State, working: WorkingSte
       data: { left: belted - closed.path },
     },
   ];
+  return { value, steps };
 }
 
-function widthValues(i: Inputs, c: Cones, closed: State, working: WorkingStep[]): Value[] {
-  const values: Value[] = [];
-  if (i.rim !== undefined && 2 * closed.radius > i.rim)
-    values.push({
-      kind: 'verdict',
-      key: 'rimVerdict',
-      label: 'Height of the belt',
-      code: 'rides-out',
-      level: 'caution',
-    });
-  if (i.beltWidthNow === undefined) return values;
+function widthValues(i: Inputs, c: Cones, closed: State): Worked<Value[]> {
+  const rides: Value[] =
+    i.rim !== undefined && isOver(2 * closed.radius, i.rim)
+      ? [
+          {
+            kind: 'verdict',
+            key: 'rimVerdict',
+            label: 'Height of the belt',
+            code: 'rides-out',
+            level: 'caution',
+          },
+        ]
+      : [];
+  if (i.beltWidthNow === undefined) return { value: rides, steps: [] };
   const made = c.closed - climb(i.gapEnd, i.angle);
   const faster = made / closed.radius - 1;
-  working.push(step(f.ratio, { d_d: i.drivePulley, r: made }, i.drivePulley / (2 * made)));
-  const off = i.beltWidthNow / i.beltWidth - 1;
-  const code = off < -widthSlack ? 'belt-narrow' : off > widthSlack ? 'belt-wide' : 'belt-width-right';
-  return [
-    ...values,
+  const steps = [step(f.ratio, { d_d: i.drivePulley, r: made }, i.drivePulley / (2 * made))];
+  const code = isUnder(i.beltWidthNow, i.beltWidth * (1 - widthSlack))
+    ? 'belt-narrow'
+    : isOver(i.beltWidthNow, i.beltWidth * (1 + widthSlack))
+      ? 'belt-wide'
+      : 'belt-width-right';
+  const value: Value[] = [
+    ...rides,
     {
       kind: 'quantity',
       key: 'sits',
@@ -230,17 +252,20 @@ function widthValues(i: Inputs, c: Cones, closed: State, working: WorkingStep[])
       level: code === 'belt-width-right' ? 'good' : 'caution',
     },
   ];
+  return { value, steps };
 }
 
-function pinchValues(i: Inputs, belt: number, closed: State, stepGap: number, working: WorkingStep[]): Value[] {
+function pinchValues(i: Inputs, belt: number, closed: State, stepGap: number): Worked<Value[]> {
   const squeeze = (i.gapStart - i.gapEnd) / belt;
-  working.push(step(f.squeeze, { g_0: i.gapStart, g_1: i.gapEnd, w_b: belt }, squeeze));
   const tilted = tilt(i.gapPinched, 2 * closed.radius);
-  working.push(step(f.tilted, { g_p: i.gapPinched, r: closed.radius }, tilted));
   const wobble = runOut(i.blade, tilted);
-  working.push(step(f.wobble, { D_b: i.blade, epsilon: tilted }, wobble));
-  const oneGo = i.gapStart - i.gapEnd <= stepGap * (1 + 1e-9);
-  return [
+  const oneGo = !isOver(i.gapStart - i.gapEnd, stepGap);
+  const steps = [
+    step(f.squeeze, { g_0: i.gapStart, g_1: i.gapEnd, w_b: belt }, squeeze),
+    step(f.tilted, { g_p: i.gapPinched, r: closed.radius }, tilted),
+    step(f.wobble, { D_b: i.blade, epsilon: tilted }, wobble),
+  ];
+  const value: Value[] = [
     {
       kind: 'verdict',
       key: 'verdict',
@@ -275,6 +300,7 @@ function pinchValues(i: Inputs, belt: number, closed: State, stepGap: number, wo
       decimals: [2, 3],
     },
   ];
+  return { value, steps };
 }
 
 function statesTable(states: readonly State[], belted: number, drive: number): Value {

@@ -45,6 +45,7 @@ export const fields = defineFields([
     dimension: 'length',
     units: ['mm', 'in'],
     default: 0,
+    usual: 'the halves are drawn together until they meet',
     min: 0,
     max: 60,
     limitFrom: slips,
@@ -102,6 +103,7 @@ export const fields = defineFields([
     label: 'Turn each screw at a time',
     kind: 'choice',
     default: 'quarter',
+    usual: 'the smaller of the two common steps, and the page says to keep it',
     group: 'Drawing together',
     options: [
       { value: 'eighth', label: 'An eighth of a turn' },

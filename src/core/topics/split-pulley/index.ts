@@ -1,8 +1,9 @@
 /** Split pulley: how a belt climbs when the halves of a twin-blade head are drawn together. */
+import type { Carry } from '../../contract/carry.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
-export { compute } from './compute.ts';
+export { compute, widthSlack } from './compute.ts';
 export { blocks } from './blocks.ts';
 export { words } from './words.ts';
 export { climb, pitchRadius, runOut, tilt, turnsForLoop, type Cones } from './climb.ts';
@@ -19,9 +20,23 @@ export const example = {
   gapEnd: '0 mm',
   drivePulley: '90 mm',
   centre: '300 mm',
-  beltLength: '897 mm',
   thread: '1.25 mm',
   step: 'quarter',
   beltWidth: '13 mm',
-  beltWidthNow: '12.8 mm',
 };
+const groove = ['closedDiameter', 'angle', 'gapEnd', 'beltWidth', 'beltWidthNow'];
+export const decides = {
+  verdict: ['gapStart', 'gapEnd', 'thread', 'step', 'beltWidth', 'beltWidthNow'],
+  fitVerdict: [...groove, 'drivePulley', 'centre', 'beltLength'],
+  rimVerdict: [...groove, 'rim'],
+  widthVerdict: ['beltWidth', 'beltWidthNow'],
+};
+const drive = { enginePulley: { field: 'drivePulley' }, bladePulley: { value: 'pitchClosed' } } as const;
+export const carries: readonly Carry[] = [
+  {
+    to: 'belt-tension',
+    what: 'how tight this belt must be',
+    with: { ...drive, diametersAre: { is: 'pitch' }, known: { is: 'centre' }, centre: { field: 'centre' } },
+  },
+  { to: 'blade-speed', what: 'the speed of its blades', with: { ...drive, known: { is: 'pulleys' } } },
+];

@@ -10,6 +10,8 @@ export interface State {
 }
 
 /**
+ * The halves drawn together pass by pass.
+ * @param c pulley and belt @param drive the other pulley [m] @param centre distance of the shafts [m] @param from, to gap at the start and end [m]
  * @param stepGap how much each pass closes the gap [m], > 0 @param most rows at most; passes in between are left out evenly
  * @returns states from open to closed; the last is always the closed one
  */
@@ -30,7 +32,11 @@ export function statesOf(
   });
 }
 
-/** Pitch radius at a gap and the belt path it asks for [m]. @param gap between the halves [m] @param drive diameter of the other pulley [m] @param centre distance of the shafts [m] */
+/**
+ * Pitch radius at a gap and the belt path it asks for.
+ * @param c pulley and belt @param drive diameter of the other pulley [m] @param centre distance of the shafts [m]
+ * @param pass its number, for the table @param gap between the halves [m] @returns radius and path [m]
+ */
 export function stateAt(c: Cones, drive: number, centre: number, pass: number, gap: number): State {
   const radius = pitchRadius(c, gap);
   return { pass, gap, radius, path: beltLength(pulleys(2 * radius, drive), centre) };

@@ -12,12 +12,12 @@ export const words: Words = {
     'draws-tight': () =>
       'The belt path, closed, is longer than the belt: it draws tight. Check the tension by a push at mid-span.',
     'stays-slack': (d, say) =>
-      `Even closed, ${mm(say, d['left'])} of belt is left over: it never draws tight. The belt is too long or worn, the spacers are too thick, or the shafts stand too close.`,
+      `Even closed, ${mm(say, d['left'])} of belt is left over: it never draws tight. Measure belt and centers again; then the belt is too long or worn, the spacers are too thick, or the shafts stand too close.`,
     'belt-width-right': () => 'The belt is as wide as the pulley is made for.',
     'belt-narrow': () =>
       'Narrower than the pulley is made for: it lies deeper, draws less tight, and turns the blades faster. Replace it, and check the blade speed against the mark before cutting.',
     'belt-wide': () =>
-      'Wider than the pulley is made for: it lies higher, can stick out of the V, and draws too tight. It is another belt than this machine’s.',
+      'Wider than the pulley is made for: it lies higher, can stick out of the V, and draws too tight. Check the width it is made for and the marks on the belt against the manual.',
     'rides-out': () =>
       'The pitch line of the belt lies outside the rim: the V no longer holds it. Wrong belt, or the halves are drawn too close.',
   },

@@ -65,4 +65,39 @@ describe('a belt in a split pulley', () => {
     expect(valueOf(answer({ beltLength: '950 mm' }), 'fitVerdict', 'verdict').code).toBe('stays-slack');
     expect(valueOf(answer({ beltLength: '880 mm' }), 'fitVerdict', 'verdict').code).toBe('draws-tight');
   });
+
+  it('changes its verdicts at their limits and not beside them', () => {
+    const code = (more: RawInputs, key: string) => valueOf(answer(more), key, 'verdict').code;
+    // A quarter turn of 1.25 mm closes 0.3125 mm.
+    const go = (gap: string) => code({ gapStart: gap }, 'verdict');
+    expect(['0.312 mm', '0.3125 mm', '0.313 mm'].map(go)).toEqual([
+      'one-pass-enough',
+      'one-pass-enough',
+      'one-go-pinches',
+    ]);
+    // 3 % of 10 mm either way, our choice.
+    const width = (now: string) => code({ beltWidth: '10 mm', beltWidthNow: now }, 'widthVerdict');
+    expect(['9.69 mm', '9.7 mm', '9.71 mm'].map(width)).toEqual([
+      'belt-narrow',
+      'belt-width-right',
+      'belt-width-right',
+    ]);
+    expect(['10.29 mm', '10.3 mm', '10.31 mm'].map(width)).toEqual([
+      'belt-width-right',
+      'belt-width-right',
+      'belt-wide',
+    ]);
+    // Two pulleys of 100 mm at 300 mm: a path of 600 + 100 pi = 914.159 mm.
+    const fit = (length: string) => code({ drivePulley: '100 mm', beltLength: length }, 'fitVerdict');
+    expect(['914.1 mm', '914.2 mm'].map(fit)).toEqual(['draws-tight', 'stays-slack']);
+    // Closed on a belt of the right width the pitch diameter is 100 mm.
+    const rides = (rim: string) => answer({ rim }).values.some((v) => v.key === 'rimVerdict');
+    expect(['99.9 mm', '100 mm', '100.1 mm'].map(rides)).toEqual([true, false, false]);
+  });
+
+  it('judges neither length nor width of a belt nobody measured', () => {
+    const keys = answer({}).values.map((v) => v.key);
+    expect(keys).not.toContain('fitVerdict');
+    expect(keys).not.toContain('widthVerdict');
+  });
 });
