@@ -57,7 +57,7 @@ export function lifeValues(r: Running): { readonly values: Value[]; readonly ste
       main: true,
       source: 'iso-281-contamination',
     },
-    worth(middle(here), middle(sealed)),
+    worth(middle(here), middle(sealed), r.dirt),
     ...(r.dirt === 'severe' || r.dirt === 'very-severe'
       ? [
           {
@@ -104,11 +104,12 @@ function middle({ low, high }: { readonly low: number; readonly high: number }):
 /** Beyond this something else ends the bearing: a figure would only look exact. Our choice. */
 const longEnough = 100_000 * 3600;
 
-function worth(here: number, sealed: number): Value {
+function worth(here: number, sealed: number, dirt: Level): Value {
   const base = { kind: 'verdict', key: 'worth', label: 'What seals and clean water are worth', main: true } as const;
-  if (!isOver(sealed, here)) return { ...base, code: 'seal-whole', level: 'good' };
   const data = { here, gain: Math.min(sealed, longEnough) - here, times: sealed / here };
   if (!isUnder(here, longEnough)) return { ...base, code: 'life-beyond', level: 'good' };
+  if (dirt === 'high' || dirt === 'extreme') return { ...base, code: 'seal-whole', level: 'good' };
+  if (!isOver(sealed, here)) return { ...base, code: 'seal-no-gain', level: 'note' };
   return isOver(sealed, longEnough)
     ? { ...base, code: 'seal-worth-most', level: 'note', data }
     : { ...base, code: 'seal-worth', level: 'note', data };

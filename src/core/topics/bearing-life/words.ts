@@ -19,6 +19,8 @@ export const words: Words = {
     'wear-not-counted': () =>
       'These hours count tiring of the steel only. Slurry grinds the races away and washes the grease out, often long before. Treat the figure as the most to hope for, and cure the leak.',
     'seal-whole': () => 'It is kept as clean as whole seals keep it. Look after the seals.',
+    'seal-no-gain': () =>
+      'At this load and with this oil, cleaner running would not make the steel last longer. Seals still keep out what grinds it.',
     'load-fine': () => 'The load is within what the life sum is made for.',
     'load-high': (data) =>
       `The load is ${Math.round(100 * Number(data['share']))} % of the dynamic rating. Above half of it the sum promises too much.`,

@@ -37,9 +37,11 @@ export const blocks = {
     ]),
     gives: { growth: { label: 'Growth', units: micro } },
     run: (i) =>
-      i.raceway <= i.diameter || i.shaftBore >= i.diameter
-        ? { problem: { field: 'raceway', code: 'raceway-order', data: { inner: i.raceway, outer: i.diameter } } }
-        : { growth: innerGrowth(i, i.shaftBore, i.interference) },
+      i.shaftBore >= i.diameter
+        ? { problem: { field: 'shaftBore', code: 'no-shaft-wall', data: { hole: i.shaftBore, bore: i.diameter } } }
+        : i.raceway <= i.diameter
+          ? { problem: { field: 'raceway', code: 'raceway-order', data: { inner: i.raceway, outer: i.diameter } } }
+          : { growth: innerGrowth(i, i.shaftBore, i.interference) },
   }),
   'outer-shrink': block({
     what: 'shrink of the outer raceway in an undersize housing',
