@@ -55,7 +55,7 @@ export const layers: readonly Layer[] = [
   {
     name: 'commands',
     owns: /^src\/commands\//,
-    layers: ['commands', 'steps', 'core', 'schemas', 'words'],
+    layers: ['terminal', 'commands', 'steps', 'core', 'schemas', 'words'],
     packages: any,
   },
   {
