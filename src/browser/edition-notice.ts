@@ -95,7 +95,8 @@ function addManifest(root: URL): void {
   document.head.append(link);
 }
 
-if (location.protocol.startsWith('http') && 'serviceWorker' in navigator) {
+// Astro's server for writing has no worker: that keeps built pages.
+if (!import.meta.env.DEV && location.protocol.startsWith('http') && 'serviceWorker' in navigator) {
   start().catch(() => {
     // Private windows and full disks refuse the worker; the site reads the same without it.
   });

@@ -26,7 +26,7 @@ const pictures: readonly Picture[] = [
 
 const executablePath = findChromium();
 if (!executablePath) {
-  console.error(chromiumHelp);
+  console.error(chromiumHelp());
   process.exit(1);
 }
 const code = await buildSite();

@@ -1,12 +1,13 @@
 /**
- * npm test: builds the site, checks types, runs every test, and ends with one line,
- * "N passed, N failed", over all of it.
+ * npm test: builds the site, checks types, rules and layout of the code, runs every test, and ends with one line,
+ * "N passed, N failed", over all of it. Told to (`npm test -- --install`, or CI=true), it first installs a missing
+ * Chromium; otherwise it changes nothing on the machine.
  */
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromiumHelp, findOrInstallChromium } from './support/chromium.ts';
-import { buildSite, runNode } from './support/command.ts';
+import { buildSite, runAstro, runNode } from './support/command.ts';
 import { countTests, type Count } from './support/count-tests.ts';
 
 async function step(what: string, work: () => Promise<number>): Promise<Count> {
@@ -41,12 +42,23 @@ async function runTests(chromium: string | undefined): Promise<Count> {
   }
 }
 
-const chromium = await findOrInstallChromium();
-if (!chromium) console.error(chromiumHelp);
+const mayInstall = process.argv.includes('--install') || process.env['CI'] === 'true';
+const chromium = await findOrInstallChromium(mayInstall);
+if (!chromium) console.error(chromiumHelp());
 const counts = [
   await step('Build', buildSite),
-  await step('Types', () =>
-    runNode('node_modules/astro/bin/astro.mjs', ['check', '--minimumFailingSeverity', 'error']),
+  await step('Types', () => runAstro(['check', '--minimumFailingSeverity', 'error'])),
+  await step('Rules for code', () =>
+    runNode('node_modules/eslint/bin/eslint.js', ['-c', 'tests/eslint.config.mjs', 'src', 'tests']),
+  ),
+  await step('Layout of code', () =>
+    runNode('node_modules/prettier/bin/prettier.cjs', [
+      '--check',
+      '--log-level=warn',
+      'src',
+      'tests',
+      'astro.config.mjs',
+    ]),
   ),
   await runTests(chromium),
 ];

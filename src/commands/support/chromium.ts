@@ -1,5 +1,5 @@
 /** Finds a Chromium for the tests and pictures that need a browser. */
-import { accessSync, constants, existsSync } from 'node:fs';
+import { accessSync, constants, statSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
 import { run } from './command.ts';
 
@@ -11,8 +11,9 @@ const usualPlaces = [
 
 export function findChromium(): string | undefined {
   const named = process.env['CHROMIUM_PATH'];
-  if (named && existsSync(named)) return named;
-  return onPath(names) ?? usualPlaces.find((p) => existsSync(p));
+  // A wrong name is told, not passed over for another browser.
+  if (named) return isProgram(named) ? named : undefined;
+  return onPath(names) ?? usualPlaces.find(isProgram);
 }
 
 function onPath(wanted: readonly string[]): string | undefined {
@@ -24,21 +25,28 @@ function onPath(wanted: readonly string[]): string | undefined {
 function isProgram(path: string): boolean {
   try {
     accessSync(path, constants.X_OK);
-    return true;
+    return statSync(path).isFile();
   } catch {
     return false;
   }
 }
 
-export const chromiumHelp = `The browser tests need Chromium, and none was found.
+/** What to do when none was found. */
+export function chromiumHelp(): string {
+  const named = process.env['CHROMIUM_PATH'];
+  if (named) return `CHROMIUM_PATH names ${named}, which is no program that can be started.`;
+  return `The browser tests need Chromium, and none was found.
 Install it (Debian: apt-get install chromium), or name the program of any browser built on it
-in CHROMIUM_PATH, then run the command again.`;
+in CHROMIUM_PATH, then run the command again. On a Debian machine of your own, as root,
+"npm test -- --install" installs it first.`;
+}
 
-/** On a bare Debian machine, as in a fresh container, installs it; elsewhere only looks. */
-export async function findOrInstallChromium(): Promise<string | undefined> {
+/** `asked`: whether this machine may be changed. Only then, and only on Debian as root, Chromium is installed. */
+export async function findOrInstallChromium(asked: boolean): Promise<string | undefined> {
   const found = findChromium();
-  if (found || process.platform !== 'linux' || process.getuid?.() !== 0 || !onPath(['apt-get'])) return found;
-  console.log('No Chromium found; installing the Debian package.');
+  const able = process.platform === 'linux' && process.getuid?.() === 0 && onPath(['apt-get']);
+  if (found || !asked || !able || process.env['CHROMIUM_PATH']) return found;
+  console.log('No Chromium found. As asked, the Debian package "chromium" is installed on this machine now.');
   const quiet = { DEBIAN_FRONTEND: 'noninteractive' };
   await run('apt-get', ['update', '-qq'], quiet);
   await run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium'], quiet);

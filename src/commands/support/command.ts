@@ -4,6 +4,7 @@ import { fileURLToPath } from 'node:url';
 
 export const projectFolder = fileURLToPath(new URL('../../../', import.meta.url));
 
+/** Nothing is reported to anybody from this machine, whatever the command. */
 const environment = { ...process.env, ASTRO_TELEMETRY_DISABLED: '1' };
 
 /** Waits for a program and gives its exit code; its output goes to the terminal. */
@@ -30,6 +31,10 @@ export function runNode(
   return run(process.execPath, [`${projectFolder}${script}`, ...args], extra);
 }
 
+export function runAstro(args: readonly string[]): Promise<number> {
+  return runNode('node_modules/astro/bin/astro.mjs', args);
+}
+
 export function buildSite(): Promise<number> {
-  return runNode('node_modules/astro/bin/astro.mjs', ['build']);
+  return runAstro(['build']);
 }

@@ -45,7 +45,7 @@ export async function serveFolder(folder: string, { port = 0, base = '/' }: Serv
 
 /** Ports in use are common on a shop laptop; the next free one does as well. */
 async function listen(server: Server, port: number): Promise<number> {
-  for (const candidate of port === 0 ? [0] : [port, port + 1, port + 2, port + 3, 0]) {
+  for (const candidate of port === 0 ? [0] : [port, port + 1, port + 2, port + 3, 0].filter((p) => p <= 65_535)) {
     const free = await new Promise<boolean>((done, failed) => {
       const refused = (error: NodeJS.ErrnoException) => (error.code === 'EADDRINUSE' ? done(false) : failed(error));
       server.once('error', refused);

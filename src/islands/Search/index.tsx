@@ -32,7 +32,9 @@ export default function Search({ lang }: Props) {
   const missed = found && found.total > 0 ? found.missing : [];
   const said =
     stage === 'broken'
-      ? words.broken
+      ? import.meta.env.DEV
+        ? words.notBuilt
+        : words.broken
       : stage === 'waking'
         ? words.waking
         : !found || stage !== 'done'

@@ -23,7 +23,7 @@ export function classicVite(): Plugin {
     configEnvironment: (name) => (name === 'client' ? { build: client } : undefined),
     // No island is handed a signal as a prop, so the renderer need not carry the way to load them.
     transform: {
-      filter: { id: /@astrojs[\\/]preact[\\/]dist[\\/]client(?:-dev)?\.js/ },
+      filter: { id: /@astrojs[\\/]preact[\\/]dist[\\/]client\.js$/ },
       handler(code) {
         if (!code.includes('import("@preact/signals")'))
           throw new Error(

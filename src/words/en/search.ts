@@ -8,6 +8,7 @@ export const search = {
   mechanic: 'Bench pages',
   waking: 'Opening the index…',
   broken: 'Search could not be opened on this device. The list of all pages works without it.',
+  notBuilt: 'Search comes with the built site: npm start. The list of all pages works here too.',
   found: (n: number, term: string) => `${n === 1 ? '1 page' : `${n} pages`} for “${term}”.`,
   nearest: (words: string) => `No page says “${words}” just so; these come nearest.`,
   none: (term: string) => `Nothing found for “${term}”.`,

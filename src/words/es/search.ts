@@ -10,6 +10,8 @@ export const search: typeof en = {
   mechanic: 'Páginas de banco',
   waking: 'Abriendo el índice…',
   broken: 'No se pudo abrir la búsqueda en este dispositivo. La lista de todas las páginas funciona sin ella.',
+  notBuilt:
+    'La búsqueda llega con el sitio construido: npm start. La lista de todas las páginas funciona también aquí.',
   found: (n, term) => `${n === 1 ? '1 página' : `${n} páginas`} para «${term}».`,
   nearest: (words) => `Ninguna página dice «${words}» exactamente; estas son las más cercanas.`,
   none: (term) => `No se encontró nada para «${term}».`,

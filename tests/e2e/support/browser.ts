@@ -11,7 +11,7 @@ import { chromiumHelp, findChromium } from '../../../src/commands/support/chromi
 
 export async function launch(more: readonly string[] = []): Promise<Browser> {
   const executablePath = findChromium();
-  if (!executablePath) throw new Error(chromiumHelp);
+  if (!executablePath) throw new Error(chromiumHelp());
   // As root, as in a container, Chromium needs its sandbox off.
   return chromium.launch({ executablePath, args: [...(process.getuid?.() === 0 ? ['--no-sandbox'] : []), ...more] });
 }
