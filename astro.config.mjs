@@ -8,7 +8,13 @@ import { siteAddress } from './src/steps/site-address.ts';
 
 export default defineConfig({
   // The content check comes first: it stops the build with file and line before anything is made.
-  integrations: [checkedContent(), mdx(), preact(), portable({ site: siteAddress() })],
+  // Preact's transform is kept to the islands: nothing else holds its syntax, and it is slow.
+  integrations: [
+    checkedContent(),
+    mdx(),
+    preact({ include: ['**/src/islands/**/*.tsx'] }),
+    portable({ site: siteAddress() }),
+  ],
   markdown: articleText,
   // White space counts as in JSX: the formatter lays .astro files out by the same rule.
   compressHTML: 'jsx',

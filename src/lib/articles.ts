@@ -35,13 +35,17 @@ export async function articlesIn(folder: Folder, lang: Lang = 'en'): Promise<rea
 
 /** The same guide in the other language, when there is one. */
 export async function twinOf(article: Article): Promise<Article | undefined> {
-  return (await allArticles()).find(
-    (a) => a.folder === article.folder && a.slug === article.slug && a.lang !== article.lang,
-  );
+  byPath ??= allArticles().then((list) => new Map(list.map((a) => [a.path, a])));
+  const inside = `/${article.folder}/${article.slug}/`;
+  return (await byPath).get(article.lang === 'es' ? inside : `/es${inside}`);
 }
+
+let byPath: Promise<ReadonlyMap<string, Article>> | undefined;
 
 /** Day of the latest review: the edition shown in the footer. Taken from content, so that equal content builds equal bytes. */
 export async function editionDate(): Promise<Date> {
-  const days = (await allArticles()).map((a) => a.entry.data.reviewed.getTime());
-  return new Date(Math.max(0, ...days));
+  latest ??= allArticles().then((list) => list.reduce((day, a) => Math.max(day, a.entry.data.reviewed.getTime()), 0));
+  return new Date(await latest);
 }
+
+let latest: Promise<number> | undefined;

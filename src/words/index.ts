@@ -42,6 +42,11 @@ export const listenWords = en.listen;
 export const faultWords = en.fault;
 export { minutes, percent } from './en/index.ts';
 
+const dateFormats = new Map<Lang, Intl.DateTimeFormat>();
+
 export function formatDate(date: Date, lang: Lang): string {
-  return new Intl.DateTimeFormat(lang, { dateStyle: 'long', timeZone: 'UTC' }).format(date);
+  // Making a format takes longer than a hundred dates written with it.
+  const known = dateFormats.get(lang) ?? new Intl.DateTimeFormat(lang, { dateStyle: 'long', timeZone: 'UTC' });
+  dateFormats.set(lang, known);
+  return known.format(date);
 }
