@@ -1,6 +1,6 @@
 /** Hours in every degree of dirt, from the assembly room to slurry, on one scale of tens. */
 import { levels } from '../../core/topics/bearing-life/index.ts';
-import { formatNumber, toUnit } from '../../core/quantity/index.ts';
+import { formatFigures, toUnit } from '../../core/quantity/index.ts';
 import { valueOf } from '../../core/contract/result.ts';
 import { Axis, linear, Picture, RangeRow, type DrawingProps } from '../kit/index.ts';
 
@@ -62,7 +62,7 @@ function stepsOf(from: number, to: number): number[] {
 }
 
 function figures({ low, high }: { readonly low: number; readonly high: number }): string {
-  const text = (h: number) => (h < 10 ? formatNumber(Number(h.toPrecision(2))) : formatNumber(h, 0));
+  const text = (h: number) => formatFigures(h, 2);
   if (low >= longest) return `over ${longest} h`;
   if (high >= longest) return `${text(low)} h and more`;
   return text(low) === text(high) ? `${text(low)} h` : `${text(low)} to ${text(high)} h`;

@@ -269,6 +269,55 @@ describe('what stands beside a measured seat', () => {
   });
 });
 
+describe('other limits', () => {
+  const far = (mm: number, size: number) => {
+    const read = readInputs(fields, {
+      seat: 'shaft',
+      size,
+      basis: 'readings',
+      readings: [{ across: mm, quarter: size }],
+    });
+    const result = read.ok ? compute(read.inputs) : undefined;
+    return result?.ok === false;
+  };
+
+  it('a reading half a millimeter and a fiftieth of the size away is no reading of this seat', () => {
+    expect([25.99, 26, 26.01].map((mm) => far(mm, 25))).toEqual([false, false, true]);
+    expect([102.49, 102.5, 102.51].map((mm) => far(mm, 100))).toEqual([false, false, true]);
+    expect([23.99, 24].map((mm) => far(mm, 25))).toEqual([true, false]);
+  });
+
+  it('the zone that keeps its hold when warm is the first that does', () => {
+    // Ring 0/-13. Means at 52 mm: H7 +30/0 is -21.5, K7 +9/-21 is -0.5, M7 0/-30 is 8.5, P7 -21/-51 is 29.5.
+    // Cast aluminum (21.5) on steel (12.5) loses 52 mm x 9e-6 for each degree: 21 µm at 44.872, 51 µm at 108.974.
+    const at = (lost: number) => ({
+      seat: 'housing',
+      size: 52,
+      material: 'aluminium-cast',
+      runningRise: lost / (52e3 * 9e-6),
+    });
+    const zone = (lost: number) => {
+      const a = answer(at(lost));
+      return code(a, 'light') === 'light-housing' ? valueOf(a, 'warmZone', 'text').value : code(a, 'light');
+    };
+    expect([20.9, 21, 21.1].map(zone)).toEqual(['K7', 'K7', 'M7']);
+    expect([50.9, 51, 51.1].map(zone)).toEqual(['P7', 'P7', 'light-housing-none']);
+    expect([zone(0), zone(0.1)]).toEqual([undefined, 'J7']);
+    expect(code(answer({ ...at(21), material: 'grey-iron' }), 'light')).toBeUndefined();
+  });
+
+  it('a split housing is told of a tight zone only', () => {
+    const split = (turning: string, load: string) =>
+      code(answer({ seat: 'housing', size: 52, housing: 'split', turning, load }), 'split');
+    // ABMA 7: J7, K7, M7 for a load that changes direction, N7 where it turns against the outer ring.
+    expect(split('unclear', 'light')).toBeUndefined();
+    expect(split('unclear', 'normal')).toBe('split-and-tight');
+    expect(split('unclear', 'heavy')).toBe('split-and-tight');
+    expect(split('outer', 'normal')).toBe('split-and-tight');
+    expect(split('inner', 'normal')).toBeUndefined();
+  });
+});
+
 describe('far from the demo machine', () => {
   it('a small bearing: 10 mm shaft, j5', () => {
     expect(code(seat('shaft', 10, '', [[10.001, 10.001]]))).toBe('seat-good');
