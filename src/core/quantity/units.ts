@@ -13,6 +13,8 @@ export const dimensions = {
   density: 'kg/m3',
   time: 's',
   speed: 'm/s',
+  acceleration: 'm/s2',
+  'area-rate': 'm2/s',
   rotation: '1/s',
   frequency: 'Hz',
   force: 'N',
@@ -29,6 +31,9 @@ export const dimensions = {
   expansion: '1/K',
   viscosity: 'm2/s',
   flow: 'm3/s',
+  'mass-flow': 'kg/s',
+  'air-change': '1/s (air changes)',
+  emission: 'kg/J',
   'heat-transfer': 'W/(m2·K)',
   'specific-heat': 'J/(kg·K)',
   ratio: '1',
@@ -72,6 +77,7 @@ export const units = {
   cm3: { dimension: 'volume', si: 1e-6, math: 'cm^3', also: ['cm³', 'cm^3', 'ccm'], decimals: 1 },
   in3: { dimension: 'volume', si: inch ** 3, math: 'inch^3', also: ['in³', 'in^3', 'cu in'], decimals: 2 },
   m3: { dimension: 'volume', si: 1, math: 'm^3', also: ['m³', 'm^3'] },
+  ft3: { dimension: 'volume', si: foot ** 3, math: 'ft^3', also: ['ft³', 'cu ft', 'ft^3', 'cubic feet'], decimals: 0 },
   gal: { dimension: 'volume', si: gallon, math: 'gallon', also: ['gallon', 'gallons', 'US gal', 'galón', 'galones'] },
   qt: { dimension: 'volume', si: gallon / 4, math: '231/4*inch^3', also: ['quart', 'quarts', 'US qt', 'cuarto', 'cuartos'], decimals: 2 },
   pt: { dimension: 'volume', si: gallon / 8, math: '231/8*inch^3', also: ['pint', 'pints', 'US pt', 'pinta', 'pintas'], decimals: 2 },
@@ -84,6 +90,8 @@ export const units = {
   'g/m': { dimension: 'linear-mass', si: 1e-3, math: 'g/m' },
   'lb/ft': { dimension: 'linear-mass', si: pound / foot, math: 'lbm/ft' },
   'kg/m3': { dimension: 'density', si: 1, math: 'kg/m^3', also: ['kg/m³'] },
+  'mg/m3': { dimension: 'density', si: 1e-6, math: 'mg/m^3', also: ['mg/m³'] },
+  'µg/m3': { dimension: 'density', si: 1e-9, math: 'ug/m^3', also: ['µg/m³', 'ug/m3', 'ug/m³', 'μg/m3', 'μg/m³'], decimals: 0 },
   s: { dimension: 'time', si: 1, math: 's', also: ['sec', 'second', 'seconds'] },
   min: { dimension: 'time', si: 60, math: 'minute', also: ['minute', 'minutes', 'minuto', 'minutos'] },
   h: { dimension: 'time', si: 3600, math: 'hour', also: ['hr', 'hrs', 'hour', 'hours', 'hora', 'horas'] },
@@ -92,6 +100,10 @@ export const units = {
   'm/s': { dimension: 'speed', si: 1, math: 'm/s', decimals: 1 },
   'km/h': { dimension: 'speed', si: 1 / 3.6, math: 'km/hour', also: ['kph'] },
   'ft/min': { dimension: 'speed', si: foot / 60, math: 'ft/minute', also: ['fpm', 'sfpm', 'sfm'], decimals: 0 },
+  'm/min': { dimension: 'speed', si: 1 / 60, math: 'm/minute', decimals: 2 },
+  'm/s2': { dimension: 'acceleration', si: 1, math: 'm/s^2', also: ['m/s²', 'm/s^2'], decimals: 1 },
+  'm2/h': { dimension: 'area-rate', si: 1 / 3600, math: 'm^2/hour', also: ['m²/h', 'm2/hr', 'm^2/h'], decimals: 2 },
+  'in·ft/min': { dimension: 'area-rate', si: (inch * foot) / 60, math: 'inch*ft/minute', also: ['in-ft/min', 'in ft/min', 'inch-feet/min'], decimals: 2 },
   'ft/s': { dimension: 'speed', si: foot, math: 'ft/s' },
   rpm: { dimension: 'rotation', si: 1 / 60, math: '1/minute', also: ['r/min', '1/min', 'rev/min', 'min-1', 'min⁻¹', 'RPM'], decimals: 0 },
   '1/s': { dimension: 'rotation', si: 1, math: '1/s', also: ['rev/s', 'rps'] },
@@ -139,9 +151,15 @@ export const units = {
   'mm2/s': { dimension: 'viscosity', si: 1e-6, math: 'mm^2/s', also: ['cSt', 'mm²/s'] },
   'L/min': { dimension: 'flow', si: 1e-3 / 60, math: 'L/minute', also: ['l/min', 'lpm'], decimals: 2 },
   'gal/min': { dimension: 'flow', si: gallon / 60, math: 'gallon/minute', also: ['gpm'], decimals: 2 },
+  'm3/h': { dimension: 'flow', si: 1 / 3600, math: 'm^3/hour', also: ['m³/h', 'm3/hr', 'm^3/h'], decimals: 1 },
+  'ft3/min': { dimension: 'flow', si: foot ** 3 / 60, math: 'ft^3/minute', also: ['ft³/min', 'cfm', 'CFM'], decimals: 2 },
+  'g/h': { dimension: 'mass-flow', si: 1e-3 / 3600, math: 'g/hour', also: ['g/hr'], decimals: 0 },
+  '1/h': { dimension: 'air-change', si: 1 / 3600, math: '1/hour', also: ['/h', 'ach', 'ACH', 'per hour'], decimals: 1 },
+  'g/kWh': { dimension: 'emission', si: 1e-3 / 3.6e6, math: 'g/(kW*hour)', also: ['g/kW·h', 'g/kW-h', 'g/(kW·h)'], decimals: 0 },
   'W/(m2·K)': { dimension: 'heat-transfer', si: 1, math: 'W/(m^2*K)', also: ['W/m2K'] },
   'J/(kg·K)': { dimension: 'specific-heat', si: 1, math: 'J/(kg*K)', also: ['J/kgK'] },
   '%': { dimension: 'ratio', si: 0.01, math: '0.01', also: ['percent', 'per cent'] },
+  ppm: { dimension: 'ratio', si: 1e-6, math: '1e-6', also: ['parts per million'], decimals: 0 },
   '1': { dimension: 'ratio', si: 1, math: '1' },
 } as const satisfies Record<string, Unit>;
 
@@ -170,5 +188,5 @@ export function unitLabel(key: UnitKey): string {
   return key
     .replace(' diff', '')
     .replace('2', '²')
-    .replace(/(?<=[mn])3/, '³');
+    .replace(/(?<=[mn]|ft)3/, '³');
 }
