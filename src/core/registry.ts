@@ -18,6 +18,11 @@ import * as bladeRundown from './topics/blade-rundown/index.ts';
 import * as fuelMix from './topics/fuel-mix/index.ts';
 import * as compressionCheck from './topics/compression-check/index.ts';
 import * as serviceInterval from './topics/service-interval/index.ts';
+import * as dustControl from './topics/dust-control/index.ts';
+import * as waterSupply from './topics/water-supply/index.ts';
+import * as noiseDose from './topics/noise-dose/index.ts';
+import * as handArmVibration from './topics/hand-arm-vibration/index.ts';
+import * as fumeRoom from './topics/fume-room/index.ts';
 import type { Topic } from './contract/topic.ts';
 
 export const topics: Readonly<Record<string, Topic>> = {
@@ -40,4 +45,9 @@ export const topics: Readonly<Record<string, Topic>> = {
   'fuel-mix': fuelMix,
   'compression-check': compressionCheck,
   'service-interval': serviceInterval,
+  'dust-control': dustControl,
+  'water-supply': waterSupply,
+  'noise-dose': noiseDose,
+  'hand-arm-vibration': handArmVibration,
+  'fume-room': fumeRoom,
 };

@@ -37,6 +37,7 @@ export { Ladder } from './drawing/Ladder.tsx';
 export { Arrow, SizeLine } from './drawing/Arrow.tsx';
 export { Axis } from './drawing/Axis.tsx';
 export { barHeight, barTop, RangeRow } from './drawing/RangeRow.tsx';
+export { StackBar, StackList, type StackMark, type StackPart } from './drawing/StackBar.tsx';
 export { TextLines } from './drawing/TextLines.tsx';
 export { fitText } from './drawing/fit-text.ts';
 export { linear, niceSteps, spreadOut, type Scale } from './drawing/scale.ts';

@@ -1,0 +1,48 @@
+/** What the rules ask of dusty work, and what measured air means. */
+import * as all from './formulas.ts';
+import { silicaLimit } from '../../exposure/index.ts';
+import { places } from './fields.ts';
+
+export { fields } from './fields.ts';
+export { compute } from './compute.ts';
+export { blocks } from './blocks.ts';
+export { words } from './words.ts';
+export { controlTable, factorAsked, fourHours, tasks, type TableRow, type Task } from './control-table.ts';
+
+export const title = 'Dust, water and mask';
+export const formulas = Object.values(all);
+export const sources = [
+  ...new Set([
+    ...places.map((p) => silicaLimit(p).source),
+    'osha-1926-1153',
+    'osha-1926-1153-grinders',
+    'wac-296-840-110',
+    'osha-1910-134',
+    'osha-1910-1000-d',
+    'osha-technical-manual-silica',
+    'osha-extended-shift',
+    'brief-scala',
+    'niosh-96-101',
+    'hse-kerbs',
+    'hsg53',
+    'nr-15-anexo-12',
+    'ds-594-chile',
+  ]),
+];
+export const hazards = ['silica-dust', 'carbon-monoxide'];
+const measured = ['rule', 'way', 'spells', 'shift', 'unsampled'] as const;
+export const decides = {
+  verdict: ['rule', 'way', 'work', 'regular', 'spells', 'shift', 'unsampled'],
+  longShift: measured,
+  mask: measured,
+  filter: ['rule', 'oil', 'filterTime'],
+  check: ['rule'],
+};
+export const example = {
+  rule: 'us-construction',
+  way: 'table',
+  work: [
+    { task: 'hand-held-saw', control: 'water', place: 'outdoors', power: 'engine', time: '2.5 h' },
+    { task: 'breaker', control: 'water', place: 'outdoors', power: 'other', time: '2 h' },
+  ],
+};

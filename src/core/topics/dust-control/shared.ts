@@ -1,0 +1,55 @@
+import type { InputsOf } from '../../contract/field.ts';
+import type { Caution, TextValue, Value, VerdictValue } from '../../contract/result.ts';
+import { filterSeries, silicaLimit, type SilicaLimit } from '../../exposure/index.ts';
+import type { fields } from './fields.ts';
+
+export type DustInputs = InputsOf<typeof fields>;
+type Data = NonNullable<VerdictValue['data']>;
+
+export const cautions: readonly Caution[] = [{ hazard: 'silica-dust', level: 'danger' }];
+
+export function verdict(
+  key: string,
+  label: string,
+  code: string,
+  level: VerdictValue['level'],
+  data: Data = {},
+  main = true,
+): VerdictValue {
+  return { kind: 'verdict', key, label, code, level, data, main };
+}
+
+export const isUsa = (i: DustInputs) => i.rule === 'us-construction' || i.rule === 'us-general';
+
+/** The limit of the place and the law it stands in, for every answer. */
+export function limitValues(i: DustInputs): Value[] {
+  const row: SilicaLimit = silicaLimit(i.rule);
+  const law: TextValue = {
+    kind: 'text',
+    key: 'law',
+    label: 'Law and date, as seen',
+    value: `${row.law}, ${row.date}`,
+    source: row.source,
+  };
+  return [
+    {
+      kind: 'quantity',
+      key: 'limit',
+      label: `Limit, ${row.average}`,
+      value: (row.limit ?? 0) * 1e-6,
+      units: ['mg/m3', 'mg/m3'],
+      decimals: [3, 3],
+      source: row.source,
+    },
+    law,
+    verdict('check', 'Rules of your place', 'check-local', 'note', { law: row.law, date: row.date }, false),
+  ];
+}
+
+/** Which filter may be worn; US series only, since other places have one class for all. */
+export function filterValues(i: DustInputs): Value[] {
+  if (!isUsa(i)) return i.rule === 'gb' ? [verdict('filter', 'Filter', 'filter-p3', 'note', {}, false)] : [];
+  const series = filterSeries(i.oil === true, i.filterTime ?? 0);
+  const code = series.length === 3 ? 'filter-any' : series.length === 2 ? 'filter-r-p' : 'filter-p';
+  return [verdict('filter', 'Filter', code, 'note', {}, false)];
+}

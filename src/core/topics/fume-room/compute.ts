@@ -1,0 +1,273 @@
+import type { InputsOf } from '../../contract/field.ts';
+import { step, type WorkingStep } from '../../contract/formula.ts';
+import { guarded } from '../../contract/guarded.ts';
+import type { QuantityValue, Result, Value, VerdictValue } from '../../contract/result.ts';
+import { isOver } from '../../thresholds/index.ts';
+import { fields } from './fields.ts';
+import * as f from './formulas.ts';
+import { band, ceiling, emissions, levels, lowest, shortTerm } from './levels.ts';
+import {
+  concentrationAt,
+  density,
+  meanOver,
+  sourceOf,
+  steadyConcentration,
+  timeTo,
+  timeToThin,
+  type Room,
+} from './room.ts';
+
+type RoomInputs = InputsOf<typeof fields>;
+
+const ppm = ['ppm', 'ppm'] as const;
+const minutes = ['min', 'min'] as const;
+
+export const compute = guarded(fields, (i): Result => {
+  const { room, steps } = roomOf(i);
+  const part = i.what === 'stopped' ? stopped(i, room) : running(i, room);
+  return {
+    ok: true,
+    values: [
+      ...part.values,
+      {
+        kind: 'quantity',
+        key: 'volume',
+        label: 'Air in the room',
+        value: room.volume,
+        units: ['m3', 'ft3'],
+        decimals: [0, 0],
+      },
+      {
+        kind: 'quantity',
+        key: 'changes',
+        label: 'Air changes an hour',
+        value: room.changes,
+        units: ['1/h', '1/h'],
+        decimals: [1, 1],
+      },
+      checkLocal,
+    ],
+    working: [...steps, ...part.steps],
+    cautions: [{ hazard: 'carbon-monoxide', level: 'danger' }],
+  };
+});
+
+export function roomOf(i: RoomInputs): { readonly room: Room; readonly steps: readonly WorkingStep[] } {
+  const volume = i.length * i.width * i.height;
+  const first = step(f.volume, { l: i.length, w: i.width, h: i.height }, volume);
+  if (i.air === 'shut') return { room: { volume, changes: 0 }, steps: [first] };
+  if (i.air === 'changes') return { room: { volume, changes: i.changes ?? 0 }, steps: [first] };
+  const fan = i.fan ?? 0;
+  const changes = fan / volume;
+  return { room: { volume, changes }, steps: [first, step(f.fanChanges, { Q: fan, V: volume }, changes)] };
+}
+
+/** Carbon monoxide given off [m3/s], and half and twice of it for an engine. */
+export function strengthOf(i: RoomInputs): { readonly low: number; readonly middle: number; readonly high: number } {
+  if (i.what === 'leak') {
+    const middle = (i.leak ?? 0) / density;
+    return { low: middle, middle, high: middle };
+  }
+  const middle = sourceOf(emissions[i.kind ?? 'hand-held'], i.power ?? 0);
+  return { low: middle * band.low, middle, high: middle * band.high };
+}
+
+interface Part {
+  readonly values: readonly Value[];
+  readonly steps: readonly WorkingStep[];
+}
+
+/** An engine in a room is refused whatever the figures say; a leak is measured, and refused where the model passes a limit. */
+function running(i: RoomInputs, room: Room): Part {
+  const strength = strengthOf(i);
+  const run = i.run ?? 0;
+  const at = (source: number) => concentrationAt(room, source, run);
+  const steady = steadyConcentration(room, strength.middle);
+  const end: QuantityValue = {
+    kind: 'quantity',
+    key: 'end',
+    label: 'In the air at the end',
+    value: at(strength.middle),
+    low: at(strength.low),
+    high: at(strength.high),
+    units: ppm,
+    decimals: [0, 0],
+    main: true,
+  };
+  const values: Value[] = [
+    runningVerdict(i, room, strength),
+    ...passing(room, strength, 'ceilingTime', 'Passes NIOSH’s ceiling, 200 ppm, after', ceiling, true),
+    end,
+    ...(steady === undefined
+      ? []
+      : [
+          {
+            kind: 'quantity',
+            key: 'steady',
+            label: 'Where it ends, if nothing changes',
+            value: steady,
+            units: ppm,
+            decimals: [0, 0],
+          } as const,
+        ]),
+    {
+      kind: 'quantity',
+      key: 'quarter',
+      label: 'Average of the first 15 min',
+      value: meanOver(room, strength.middle, 900),
+      units: ppm,
+      decimals: [0, 0],
+      note: 'As if it ran all that time. EU and Great Britain: 100 at most.',
+    },
+    {
+      kind: 'quantity',
+      key: 'source',
+      label: 'Carbon monoxide given off',
+      value: strength.middle * density,
+      low: strength.low * density,
+      high: strength.high * density,
+      units: ['g/h', 'g/h'],
+      decimals: [0, 0],
+    },
+    levelTable(room, strength),
+  ];
+  return { values, steps: runningSteps(i, room, strength.middle, steady, end.value) };
+}
+
+type Strength = ReturnType<typeof strengthOf>;
+
+function runningVerdict(i: RoomInputs, room: Room, strength: Strength): VerdictValue {
+  const say = (code: string, level: VerdictValue['level'], data: VerdictValue['data'] = {}): VerdictValue => ({
+    kind: 'verdict',
+    key: 'verdict',
+    label: 'Answer',
+    code,
+    level,
+    data,
+    main: true,
+  });
+  if (i.what === 'engine') {
+    const time = timeTo(room, strength.middle, ceiling);
+    return time === undefined ? say('engine', 'stop') : say('engine-fast', 'stop', { time });
+  }
+  const steady = steadyConcentration(room, strength.middle);
+  const most = Math.max(concentrationAt(room, strength.middle, i.run ?? 0), meanOver(room, strength.middle, 900));
+  const passes = steady === undefined || isOver(steady, lowest) || isOver(most, shortTerm);
+  return passes ? say('leak-stop', 'stop') : say('leak-measure', 'caution');
+}
+
+function passing(room: Room, strength: Strength, key: string, label: string, level: number, main: boolean): Value[] {
+  const value = timeTo(room, strength.middle, level);
+  if (value === undefined) return [];
+  const slow = timeTo(room, strength.low, level);
+  return [
+    {
+      kind: 'quantity',
+      key,
+      label,
+      value,
+      ...(slow === undefined ? {} : { low: timeTo(room, strength.high, level) ?? value, high: slow }),
+      units: minutes,
+      decimals: [1, 1],
+      main,
+    },
+  ];
+}
+
+/** Minutes to each level for half, the whole and twice the source; empty where the model never gets there. */
+function levelTable(room: Room, strength: Strength): Value {
+  const to = (source: number, value: number) => timeTo(room, source, value) ?? null;
+  return {
+    kind: 'table',
+    key: 'levels',
+    label: 'How fast the air passes each level',
+    columns: [
+      { key: 'what', label: 'Level' },
+      { key: 'ppm', label: 'ppm', units: ppm, decimals: 0 },
+      { key: 'law', label: 'Law and date' },
+      { key: 'low', label: 'Half the exhaust', units: minutes, decimals: 1 },
+      { key: 'middle', label: 'Reckoned', units: minutes, decimals: 1 },
+      { key: 'high', label: 'Twice the exhaust', units: minutes, decimals: 1 },
+    ],
+    rows: levels.map((l) => [
+      l.what,
+      l.value,
+      l.law,
+      to(strength.low, l.value),
+      to(strength.middle, l.value),
+      to(strength.high, l.value),
+    ]),
+  };
+}
+
+function runningSteps(
+  i: RoomInputs,
+  room: Room,
+  source: number,
+  steady: number | undefined,
+  end: number,
+): WorkingStep[] {
+  const given =
+    i.what === 'leak'
+      ? step(f.fromLeak, { g: i.leak ?? 0, rho: density }, source)
+      : step(f.fromEngine, { m: emissions[i.kind ?? 'hand-held'], P: i.power ?? 0, rho: density }, source);
+  const to = timeTo(room, source, ceiling);
+  // So little fresh air that a formula in full would lose its last figures.
+  const shut = steady === undefined || room.changes * (i.run ?? 0) < 1e-4;
+  if (steady === undefined || shut)
+    return [
+      given,
+      ...(steady === undefined
+        ? [step(f.atEndShut, { G: source, t: i.run ?? 0, V: room.volume }, end)]
+        : [step(f.steady, { G: source, n: room.changes, V: room.volume }, steady)]),
+      ...(steady !== undefined || to === undefined
+        ? []
+        : [step(f.reachesShut, { C_l: ceiling, V: room.volume, G: source }, to)]),
+    ];
+  return [
+    given,
+    step(f.steady, { G: source, n: room.changes, V: room.volume }, steady),
+    step(f.atEnd, { C_s: steady, n: room.changes, t: i.run ?? 0 }, end),
+    ...(to === undefined ? [] : [step(f.reaches, { C_l: ceiling, C_s: steady, n: room.changes }, to)]),
+  ];
+}
+
+/** Exhaust left in the air: how long it would take at best, and still nobody goes in without a meter. */
+function stopped(i: RoomInputs, room: Room): Part {
+  const now = i.now ?? 0;
+  const wait = timeToThin(room, now, lowest);
+  const high = isOver(now, lowest);
+  const verdict: VerdictValue = {
+    kind: 'verdict',
+    key: 'verdict',
+    label: 'Answer',
+    code: high ? (wait === undefined ? 'stopped-shut' : 'stopped-wait') : 'stopped-measure',
+    level: high ? 'stop' : 'caution',
+    data: wait === undefined ? {} : { wait },
+    main: true,
+  };
+  if (wait === undefined || !high) return { values: [verdict], steps: [] };
+  return {
+    values: [
+      verdict,
+      {
+        kind: 'quantity',
+        key: 'wait',
+        label: 'Thinned to 20 ppm at best after',
+        value: wait,
+        units: minutes,
+        decimals: [0, 0],
+        main: true,
+      },
+    ],
+    steps: [step(f.thins, { C_0: now, C_l: lowest, n: room.changes }, wait)],
+  };
+}
+
+const checkLocal: VerdictValue = {
+  kind: 'verdict',
+  key: 'check',
+  label: 'Rules of your place',
+  code: 'check-local',
+  level: 'note',
+};

@@ -1,0 +1,28 @@
+import type { Say, Words } from '../../contract/words.ts';
+
+const time = (seconds: number | string | undefined, say: Say) => {
+  const s = Number(seconds);
+  return s < 120 ? `${Math.max(1, Math.floor(s))} seconds` : say.quantity(Math.floor(s / 60) * 60, ['min', 'min']);
+};
+
+export const words: Words = {
+  verdicts: {
+    'engine-fast': (d, say) =>
+      `Do not run it in there. By this reckoning the air passes 200 ppm, NIOSH’s ceiling, in about ${time(d['time'], say)}, and beside the engine sooner. Open doors and fans do not make it safe. Take the work outside, or use a tool without an engine.`,
+    engine: () =>
+      'Do not run it in there. This reckoning mixes the whole room at once and knows no corner and no operator beside the exhaust; people were poisoned with doors open and a fan running. Take the work outside, or use a tool without an engine.',
+    'leak-stop': () =>
+      'Do not stay in there. The reckoning passes a limit: shut off what gives it off, get everybody out, ventilate, and measure from outside before anybody goes in.',
+    'leak-measure': () =>
+      'Ventilate and measure. The reckoning stays under the limits, and a reckoning is no measurement: find where it comes in, stop it, and wear an alarm that sounds.',
+    'stopped-wait': (d, say) =>
+      `Do not go in. Ventilate and measure: at best it takes ${time(d['wait'], say)} to thin to 20 ppm, and corners and pits take longer. Waiting is no permit; the meter is.`,
+    'stopped-shut': () =>
+      'Do not go in. Without fresh air it does not thin out at all. Open doors and windows from outside, and measure.',
+    'stopped-measure': () =>
+      'Ventilate and measure again, in corners and pits too, with an alarm on you. A reading at the door says nothing about the far end.',
+    'check-local': () =>
+      'Check today’s rule of your place. Levels are of OSHA 29 CFR 1910.1000 Table Z-1 (50 ppm), NIOSH (35; 200 at no time) and Directive 2004/37/EC by (EU) 2022/431 of 16 March 2022 (20; 100 over 15 min). None of them allows an engine indoors.',
+  },
+  problems: {},
+};

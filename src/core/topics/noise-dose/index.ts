@@ -1,0 +1,43 @@
+/** A day's noise by the 5 dB and the 3 dB rule, what protectors leave of it, and the helper's distance. */
+import * as all from './formulas.ts';
+
+export { fields } from './fields.ts';
+export { compute } from './compute.ts';
+export { blocks } from './blocks.ts';
+export { words } from './words.ts';
+export { allowedTime, dailyLevel, dose, niosh, osha } from './dose.ts';
+export { levelAt } from './distance.ts';
+
+export const title = 'Noise of the day';
+export const formulas = Object.values(all);
+export const sources = [
+  'osha-1910-95',
+  'niosh-98-126',
+  'directive-2003-10-ec',
+  'osha-nrr-field',
+  'niosh-derating',
+  'hse-protectors',
+  'hse-weekly-noise',
+  'nr-15-anexo-1',
+  'inverse-square',
+];
+export const hazards = ['noise'];
+export const decides = {
+  niosh: ['periods', 'next'],
+  osha: ['periods'],
+  europe: ['periods', 'protector', 'nrr', 'derating', 'second', 'snr', 'high', 'middle', 'low', 'cMinusA'],
+  protectors: ['periods', 'protector', 'nrr', 'derating', 'second', 'snr', 'high', 'middle', 'low', 'cMinusA'],
+  ceiling: ['periods'],
+  check: [],
+};
+export const example = {
+  periods: [
+    { what: 'Cut-off saw, concrete', level: 103, time: '40 min', worn: true },
+    { what: 'Breaker', level: 98, time: '30 min', worn: true },
+    { what: 'Other work', level: 78, time: '360 min', worn: false },
+  ],
+  next: 103,
+  protector: 'nrr',
+  nrr: 27,
+  derating: 'half',
+};
