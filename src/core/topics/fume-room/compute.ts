@@ -21,6 +21,8 @@ type RoomInputs = InputsOf<typeof fields>;
 
 const ppm = ['ppm', 'ppm'] as const;
 const minutes = ['min', 'min'] as const;
+/** Less than one change in a hundred hours is a shut room [1/s]. */
+const leastChanges = 0.01 / 3600;
 
 export const compute = guarded(fields, (i): Result => {
   const { room, steps } = roomOf(i);
@@ -55,10 +57,10 @@ export const compute = guarded(fields, (i): Result => {
 export function roomOf(i: RoomInputs): { readonly room: Room; readonly steps: readonly WorkingStep[] } {
   const volume = i.length * i.width * i.height;
   const first = step(f.volume, { l: i.length, w: i.width, h: i.height }, volume);
-  if (i.air === 'shut') return { room: { volume, changes: 0 }, steps: [first] };
-  if (i.air === 'changes') return { room: { volume, changes: i.changes ?? 0 }, steps: [first] };
   const fan = i.fan ?? 0;
-  const changes = fan / volume;
+  const changes = i.air === 'fan' ? fan / volume : i.air === 'changes' ? (i.changes ?? 0) : 0;
+  if (changes < leastChanges) return { room: { volume, changes: 0 }, steps: [first] };
+  if (i.air === 'changes') return { room: { volume, changes }, steps: [first] };
   return { room: { volume, changes }, steps: [first, step(f.fanChanges, { Q: fan, V: volume }, changes)] };
 }
 
@@ -136,24 +138,21 @@ function running(i: RoomInputs, room: Room): Part {
 
 type Strength = ReturnType<typeof strengthOf>;
 
+/** An engine is refused by itself; the figures only show how fast. Anything else is held against the limits. */
 function runningVerdict(i: RoomInputs, room: Room, strength: Strength): VerdictValue {
-  const say = (code: string, level: VerdictValue['level'], data: VerdictValue['data'] = {}): VerdictValue => ({
+  const one = (key: string, code: string, level: VerdictValue['level']): VerdictValue => ({
     kind: 'verdict',
-    key: 'verdict',
+    key,
     label: 'Answer',
     code,
     level,
-    data,
     main: true,
   });
-  if (i.what === 'engine') {
-    const time = timeTo(room, strength.middle, ceiling);
-    return time === undefined ? say('engine', 'stop') : say('engine-fast', 'stop', { time });
-  }
+  if (i.what === 'engine') return one('engine', 'engine', 'stop');
   const steady = steadyConcentration(room, strength.middle);
   const most = Math.max(concentrationAt(room, strength.middle, i.run ?? 0), meanOver(room, strength.middle, 900));
   const passes = steady === undefined || isOver(steady, lowest) || isOver(most, shortTerm);
-  return passes ? say('leak-stop', 'stop') : say('leak-measure', 'caution');
+  return passes ? one('verdict', 'leak-stop', 'stop') : one('verdict', 'leak-measure', 'caution');
 }
 
 function passing(room: Room, strength: Strength, key: string, label: string, level: number, main: boolean): Value[] {
@@ -212,17 +211,11 @@ function runningSteps(
       ? step(f.fromLeak, { g: i.leak ?? 0, rho: density }, source)
       : step(f.fromEngine, { m: emissions[i.kind ?? 'hand-held'], P: i.power ?? 0, rho: density }, source);
   const to = timeTo(room, source, ceiling);
-  // So little fresh air that a formula in full would lose its last figures.
-  const shut = steady === undefined || room.changes * (i.run ?? 0) < 1e-4;
-  if (steady === undefined || shut)
+  if (steady === undefined)
     return [
       given,
-      ...(steady === undefined
-        ? [step(f.atEndShut, { G: source, t: i.run ?? 0, V: room.volume }, end)]
-        : [step(f.steady, { G: source, n: room.changes, V: room.volume }, steady)]),
-      ...(steady !== undefined || to === undefined
-        ? []
-        : [step(f.reachesShut, { C_l: ceiling, V: room.volume, G: source }, to)]),
+      step(f.atEndShut, { G: source, t: i.run ?? 0, V: room.volume }, end),
+      ...(to === undefined ? [] : [step(f.reachesShut, { C_l: ceiling, V: room.volume, G: source }, to)]),
     ];
   return [
     given,

@@ -23,7 +23,8 @@ export const sources = [
 ];
 export const hazards = ['carbon-monoxide'];
 const room = ['what', 'length', 'width', 'height', 'air', 'changes', 'fan'] as const;
-export const decides = { verdict: [...room, 'power', 'kind', 'run', 'leak', 'now'], check: [] };
+export const decides = { engine: ['what'], verdict: [...room, 'run', 'leak', 'now'], check: [] };
+export const plate = { power: 'power' };
 export const example = {
   what: 'engine',
   length: '8 m',

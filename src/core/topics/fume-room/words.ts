@@ -7,10 +7,8 @@ const time = (seconds: number | string | undefined, say: Say) => {
 
 export const words: Words = {
   verdicts: {
-    'engine-fast': (d, say) =>
-      `Do not run it in there. By this reckoning the air passes 200 ppm, NIOSH’s ceiling, in about ${time(d['time'], say)}, and beside the engine sooner. Open doors and fans do not make it safe. Take the work outside, or use a tool without an engine.`,
     engine: () =>
-      'Do not run it in there. This reckoning mixes the whole room at once and knows no corner and no operator beside the exhaust; people were poisoned with doors open and a fan running. Take the work outside, or use a tool without an engine.',
+      'Do not run an engine in there, not for a minute. Open doors and fans do not make it safe: people were poisoned with both. Take the work outside, or use a tool without an engine.',
     'leak-stop': () =>
       'Do not stay in there. The reckoning passes a limit: shut off what gives it off, get everybody out, ventilate, and measure from outside before anybody goes in.',
     'leak-measure': () =>

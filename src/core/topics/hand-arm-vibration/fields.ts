@@ -4,7 +4,7 @@ const vibration = { kind: 'quantity', dimension: 'acceleration', units: ['m/s2',
 
 const tools = [
   { key: 'what', label: 'Tool', kind: 'text', maxLength: 40 },
-  { key: 'value', label: 'Vibration a', ...vibration, min: 0, above: true },
+  { key: 'value', label: 'Vibration a', ...vibration, min: 0.1 },
   {
     key: 'from',
     label: 'Where it is from',
@@ -52,8 +52,7 @@ export const fields = defineFields([
     key: 'next',
     label: 'Value of what comes next',
     ...vibration,
-    min: 0,
-    above: true,
+    min: 0.1,
     default: 7,
     help: 'With its uncertainty added, for the minutes left today.',
   },

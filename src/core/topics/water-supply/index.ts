@@ -24,6 +24,7 @@ export const decides = {
   fading: ['supply'],
   disposal: [],
 };
+export const plate = { tank: 'waterTank' };
 export const example = {
   length: '12 m',
   depth: '100 mm',
