@@ -6,7 +6,7 @@ export { compute, roomOf, strengthOf } from './compute.ts';
 export { blocks } from './blocks.ts';
 export { words } from './words.ts';
 export { concentrationAt, density, timeTo, type Room } from './room.ts';
-export { ceiling, levels } from './levels.ts';
+export { ceiling, handHeldSource, levels } from './levels.ts';
 
 export const title = 'Fumes in a room';
 export const formulas = Object.values(all);

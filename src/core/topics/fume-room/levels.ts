@@ -1,3 +1,5 @@
+import { sourceOf } from './room.ts';
+
 /** Concentrations of carbon monoxide the answer is held against. All as a moment's level, which is stricter than an average. */
 export interface Level {
   readonly key: string;
@@ -30,6 +32,11 @@ export const emissions = {
   'hand-held-small': 805 * perKilowattHour,
   'walk-behind': 610 * perKilowattHour,
 } as const;
+
+/** Given off by a hand-held saw of 50 cc and more at a power [W]: G [m3/s]. Source: epa-co-ceilings. */
+export function handHeldSource(power: number): number {
+  return sourceOf(emissions['hand-held'], power);
+}
 
 /** A real engine may give off half or twice the ceiling. Assumption, no published figure. */
 export const band = { low: 0.5, high: 2 } as const;
