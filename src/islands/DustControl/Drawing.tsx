@@ -9,6 +9,9 @@ import { fitText, linear, Picture, StackBar, StackList, type DrawingProps } from
 const [left, right] = [8, 352];
 const room = right - left - 24;
 
+const isUsa = (rule: unknown) => rule === 'us-construction' || rule === 'us-general';
+const textOf = (value: unknown) => (typeof value === 'string' ? value : '');
+
 export function Drawing(props: DrawingProps) {
   return props.inputs['way'] === 'measured' ? <Measured {...props} /> : <Hours {...props} />;
 }
@@ -28,7 +31,7 @@ function Hours({ id, answer, inputs }: DrawingProps) {
   };
   const hours = (seconds: number) => `${formatNumber(seconds / 3600, 1)} h`;
   const name = (row: RawInputs) => controlTable[row['task'] as Task].what;
-  const usa = String(inputs['rule']).startsWith('us-');
+  const usa = isUsa(inputs['rule']);
   const stop = verdictOf(answer).level === 'stop';
   return (
     <Picture
@@ -72,10 +75,10 @@ function Measured({ id, answer, inputs, reader }: DrawingProps) {
   const rest = whole - parts.reduce((sum, p) => sum + p.value, 0);
   const all = rest > whole * 1e-9 ? [...parts, { number: parts.length + 1, value: rest }] : parts;
   const names = [
-    ...rows.map((r) => fitText(`${String(r['what'])}, ${mg(Number(r['concentration']))}`, room)),
+    ...rows.map((r) => fitText(`${textOf(r['what'])}, ${mg(Number(r['concentration']))}`, room)),
     ...(all.length > parts.length ? ['hours nobody measured'] : []),
   ];
-  const usa = String(inputs['rule']).startsWith('us-');
+  const usa = isUsa(inputs['rule']);
   return (
     <Picture
       id={id}

@@ -7,7 +7,16 @@ export { fields } from './fields.ts';
 export { compute } from './compute.ts';
 export { blocks } from './blocks.ts';
 export { words } from './words.ts';
-export { controlTable, factorAsked, fourHours, tasks, type TableRow, type Task } from './control-table.ts';
+export {
+  controlTable,
+  factorAsked,
+  fourHours,
+  tasks,
+  type Control,
+  type Place,
+  type TableRow,
+  type Task,
+} from './control-table.ts';
 
 export const title = 'Dust, water and mask';
 export const formulas = Object.values(all);
