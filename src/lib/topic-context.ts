@@ -41,6 +41,6 @@ async function shownSource(id: string) {
 }
 
 async function shownHazard(id: string) {
-  const { level, title, say, do: steps } = await record('hazards', id);
-  return { level, title, say, do: steps };
+  const { level, title, first, say, do: steps } = await record('hazards', id);
+  return { level, title, first, say, do: steps };
 }

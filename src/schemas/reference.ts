@@ -4,6 +4,8 @@ import { id } from './article.ts';
 
 const caution = {
   title: z.string().min(3).max(80),
+  /** The one order that matters most, said where there is room for one line. */
+  first: z.string().min(8).max(60),
   /** What can happen, in one sentence. */
   say: z.string().min(10),
   /** What to do about it, one line each; every don't starts with "Do not". */
