@@ -1,4 +1,5 @@
 /** Reading back: from what was measured to the tension, a verdict and what to do. */
+import { isOver, isUnder } from '../../thresholds/index.ts';
 import { step, type WorkingStep } from '../../contract/formula.ts';
 import type { Problem, Value } from '../../contract/result.ts';
 import { centreMove, tensionFromDeflection, tensionFromFrequency, tensionFromStretch } from './checks.ts';
@@ -14,14 +15,13 @@ export function readingValues(i: BeltInputs, d: Drive, s: Setting, working: Work
   if (i.reading === 'none') return [];
   const measured = measuredTension(i, d, working);
   if (typeof measured !== 'number') return measured;
-  const code =
-    measured < s.low * (1 - 1e-9)
-      ? 'belt-slack'
-      : measured <= s.high * (1 + 1e-9)
-        ? 'belt-right'
-        : measured <= s.high * tightLimit
-          ? 'belt-tight'
-          : 'belt-too-tight';
+  const code = isUnder(measured, s.low)
+    ? 'belt-slack'
+    : !isOver(measured, s.high)
+      ? 'belt-right'
+      : !isOver(measured, s.high * tightLimit)
+        ? 'belt-tight'
+        : 'belt-too-tight';
   const level = code === 'belt-right' ? 'good' : code === 'belt-tight' ? 'note' : 'caution';
   const values: Value[] = [
     {

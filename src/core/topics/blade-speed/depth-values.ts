@@ -14,7 +14,8 @@ const decimals = [0, 2] as const;
 export function depthValues(i: BladeInputs): Worked<Value[]> {
   const pass = cutDepth(i.diameter, i.flange, i.clearance);
   const passStep = step(depthOfCut, { D: i.diameter, F: i.flange, c: i.clearance }, pass);
-  if (!isOver(pass, 0))
+  // Not the difference against 0: a last bit of 0 is no depth.
+  if (!isOver((i.diameter - i.flange) / 2, i.clearance))
     return {
       value: [{ kind: 'verdict', key: 'noDepth', label: 'Depth of cut', code: 'no-depth', level: 'caution' }],
       steps: [passStep],

@@ -1,3 +1,4 @@
+import { isOver, isUnder } from '../../thresholds/index.ts';
 import type { InputsOf } from '../../contract/field.ts';
 import { step, type WorkingStep } from '../../contract/formula.ts';
 import { gamma, meanRemainingLife, survival, type Life } from '../../chance/index.ts';
@@ -176,13 +177,13 @@ function mendOrReplace(inputs: PartInputs, life: Life, reopen: number, working: 
 }
 
 function shapeNote(life: Life): Value[] {
-  if (life.shape > 1) return [];
+  if (isOver(life.shape, 1)) return [];
   return [
     {
       kind: 'verdict',
       key: 'shapeNote',
       label: 'Wear',
-      code: life.shape === 1 ? 'fails-by-chance' : 'fails-early',
+      code: isUnder(life.shape, 1) ? 'fails-early' : 'fails-by-chance',
       level: 'note',
     },
   ];

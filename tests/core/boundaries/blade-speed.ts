@@ -1,0 +1,105 @@
+import type { Boundaries } from './row.ts';
+
+// A floor saw's blade far from the demonstration: 600 mm, 2400 rpm marked.
+const floor = { diameter: 600, known: 'spindle', spindle: 2000, markedAs: 'rpm', markedRotation: 2400, flange: 150 };
+
+export const boundaries: Boundaries = {
+  rows: [
+    {
+      why: 'the marked rotation is the most (29 CFR 1910.215(d)(1)): exactly 2400 rpm is not over it',
+      verdict: 'verdict',
+      inputs: floor,
+      moves: 'spindle',
+      at: 2400,
+      gives: ['near-marked', 'near-marked', 'over-marked'],
+    },
+    {
+      why: 'over 95 % of the mark is near it (our choice): 2280 of 2400 rpm',
+      verdict: 'verdict',
+      inputs: floor,
+      moves: 'spindle',
+      at: 2280,
+      gives: ['within-marked', 'within-marked', 'near-marked'],
+    },
+    {
+      why: 'the machine plate is not exceeded either: 2000 rpm on a plate of 2000',
+      verdict: 'plateVerdict',
+      inputs: { ...floor, machineRotation: 2000 },
+      moves: 'spindle',
+      at: 2000,
+      gives: ['within-plate', 'within-plate', 'over-plate'],
+    },
+    {
+      why: 'the guard takes blades to its own size and no larger: 600 mm',
+      verdict: 'guardVerdict',
+      inputs: { ...floor, guardSize: 600 },
+      moves: 'diameter',
+      at: 600,
+      gives: ['within-guard', 'within-guard', 'over-guard'],
+    },
+    {
+      why: 'a blade under 85 % of the guard leaves it gaping (our choice): 510 of 600 mm',
+      verdict: 'guardVerdict',
+      inputs: { ...floor, guardSize: 600 },
+      moves: 'diameter',
+      at: 510,
+      gives: ['under-guard', 'within-guard', 'within-guard'],
+    },
+    {
+      why: 'two marks agree within 2 % (our choice): 2400 rpm at 600 mm is 75.398 m/s, 2 % more is 76.906 m/s',
+      verdict: 'marksVerdict',
+      inputs: { ...floor, alsoSpeed: 76 },
+      moves: 'alsoSpeed',
+      at: (2400 / 60) * Math.PI * 0.6 * 1.02,
+      gives: ['marks-agree', 'marks-agree', 'marks-contradict'],
+    },
+    {
+      why: 'the depth wanted is reached when it is no more than (D - F) / 2 - c: (600 - 150) / 2 - 3 = 222 mm',
+      verdict: 'wantedVerdict',
+      inputs: { ...floor, clearance: 3, wanted: 200 },
+      moves: 'wanted',
+      at: 222,
+      gives: ['depth-reached', 'depth-reached', 'depth-larger-ask-guard'],
+    },
+    {
+      why: 'an arbor flange leaves a pass only while (D - F) / 2 - c is more than 0: F = 600 - 2 x 3 = 594 mm',
+      verdict: 'noDepth',
+      inputs: { ...floor, clearance: 3 },
+      moves: 'flange',
+      at: 594,
+      gives: [undefined, 'no-depth', 'no-depth'],
+    },
+    {
+      why: 'a blade over 1 % larger than its print (our choice) is not the one printed: 594.0594 x 1.01 = 600 mm',
+      verdict: 'largerVerdict',
+      inputs: { ...floor, newDiameter: 594 },
+      moves: 'newDiameter',
+      at: 600 / 1.01,
+      gives: ['larger-than-printed', undefined, undefined],
+    },
+    {
+      why: 'a diamond blade smaller than printed is worn: 600 mm printed',
+      verdict: 'wornVerdict',
+      inputs: { ...floor, newDiameter: 600 },
+      moves: 'diameter',
+      at: 600,
+      gives: ['worn-diamond', undefined, undefined],
+    },
+    {
+      why: 'the same of an abrasive one',
+      verdict: 'wornVerdict',
+      inputs: { ...floor, newDiameter: 600, bladeKind: 'abrasive' },
+      moves: 'diameter',
+      at: 600,
+      gives: ['worn-abrasive', undefined, undefined],
+    },
+  ],
+  open: [
+    'over-marked-free',
+    'depth-larger',
+    'depth-guard-refuses',
+    'depth-arm-too-short',
+    'twin-deeper-than-half',
+    'twin-short-arm',
+  ],
+};
