@@ -10,5 +10,5 @@ export {
   ageAtShare,
   type Life,
 } from './weibull.ts';
-export { fitLife, type LifeRecord } from './fit.ts';
+export { fitLife, shapeRange, type LifeRecord, type ShapeRange } from './fit.ts';
 export { randomFrom, triangle } from './random.ts';

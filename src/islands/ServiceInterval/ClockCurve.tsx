@@ -2,7 +2,7 @@
 import type { Inputs } from '../../core/contract/field.ts';
 import { formatNumber } from '../../core/quantity/index.ts';
 import type { Answer } from '../../core/contract/result.ts';
-import { costRate } from '../../core/topics/service-interval/index.ts';
+import { partOf, type ServiceInputs } from '../../core/topics/service-interval/index.ts';
 import { Axis, linear, niceSteps, type Reader } from '../kit/index.ts';
 
 const hour = 3600;
@@ -26,19 +26,13 @@ export function clockOf(answer: Answer, inputs: Inputs): Clock | undefined {
     const v = answer.values.find((x) => x.key === key);
     return v?.kind === 'quantity' || v?.kind === 'number' ? v : undefined;
   };
-  const [best, shape, scale, rate, failure] = [
-    of('bestAge'),
-    of('shape'),
-    of('scale'),
-    of('bestRate'),
-    of('runToFailure'),
-  ];
-  if (!best || !shape || !scale || !rate || !failure) return undefined;
-  const costs = { planned: Number(inputs['planned']), failure: Number(inputs['failure']) };
+  const [best, rate, failure] = [of('bestAge'), of('bestRate'), of('runToFailure')];
+  const part = partOf(inputs as ServiceInputs);
+  if (!best || !rate || !failure || !part) return undefined;
   const last = 3 * best.value;
   const points = Array.from({ length: 60 }, (_, k) => {
     const age = (last * (k + 6)) / 65;
-    return { age: age / hour, cost: costRate({ shape: shape.value, scale: scale.value }, costs, age) * hour };
+    return { age: age / hour, cost: part.rate(age) * hour };
   });
   const at = {
     best: best.value / hour,

@@ -52,6 +52,8 @@ export function WallCard({ id, heading, start, list, shop }: Props) {
                 <td>{d.task}</td>
                 <td class="card-hours">
                   {d.hoursLeft === undefined ? '–' : d.hoursLeft <= 0 ? 'now' : hours(d.hoursLeft)}
+                  {d.hoursLeft !== undefined && d.since.from === 'estimated' && ' (estimated)'}
+                  {d.atMeter !== undefined && <span> at {hours(d.atMeter)}</span>}
                 </td>
                 <td class="card-hours">{d.interval === undefined ? '–' : hours(d.interval)}</td>
                 <td class="card-sign" />

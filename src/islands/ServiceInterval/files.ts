@@ -20,7 +20,27 @@ export function listRows(list: readonly DueLine[]): Cell[][] {
   const hours = (seconds: number | undefined) =>
     seconds === undefined ? null : Math.round((seconds / hour) * 10) / 10;
   return [
-    ['Due on', 'In days', 'Machine', 'What is done', 'Interval (h)', 'Still to run (h)', 'Goes by'],
-    ...list.map((d) => [d.date, d.days, d.machine, d.task, hours(d.interval), hours(d.hoursLeft), d.by]),
+    [
+      'Due on',
+      'In days',
+      'Machine',
+      'What is done',
+      'Interval (h)',
+      'Still to run (h)',
+      'Goes by',
+      'At the meter (h)',
+      'Hours since',
+    ],
+    ...list.map((d) => [
+      d.date,
+      d.days,
+      d.machine,
+      d.task,
+      hours(d.interval),
+      hours(d.hoursLeft),
+      d.by,
+      hours(d.atMeter),
+      d.since.from,
+    ]),
   ];
 }

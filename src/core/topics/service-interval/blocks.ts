@@ -1,10 +1,20 @@
 import { block } from '../../contract/block.ts';
-import { fitLife, ageAtShare, gamma } from '../../chance/index.ts';
+import { fitLife, ageAtShare, gamma, shapeRange } from '../../chance/index.ts';
 import { defineFields } from '../../contract/field.ts';
-import { datePattern, dateText, dayNumber } from '../../calendar/index.ts';
-import { daysForHours, dutyInterval, whicheverFirst } from './due.ts';
-import { greaseInterval } from './grease.ts';
-import { bestAge, costRate, flatBand, overhaulPeriod } from './replacement-age.ts';
+import { datePattern, dateText, dayInCalendar, dayNumber } from '../../calendar/index.ts';
+import { isOver } from '../../thresholds/index.ts';
+import { atMeter, daysForHours, dutyInterval, whicheverFirst } from './due.ts';
+import { greaseInterval, temperatureFactor } from './grease.ts';
+import {
+  bandOf,
+  bestAge,
+  bestAgeOfRange,
+  costRate,
+  flatBand,
+  overhaulPeriod,
+  rangeLaw,
+  rateUnder,
+} from './replacement-age.ts';
 
 const hours = <const K extends string>(key: K, label: string) =>
   ({ key, label, kind: 'quantity', dimension: 'time', units: ['h', 'h'], min: 0 }) as const;
@@ -63,7 +73,11 @@ export const blocks = {
     gives: { date: { label: 'Day' } },
     run: (i) => {
       const start = dayNumber(i.date);
-      return start === undefined ? problem('date', 'no-such-day', { got: i.date }) : { date: dateText(start + i.days) };
+      if (start === undefined) return problem('date', 'no-such-day', { got: i.date });
+      const day = start + i.days;
+      return dayInCalendar(day) === day
+        ? { date: dateText(day) }
+        : problem('days', 'beyond-calendar', { got: String(i.days) });
     },
   }),
   'days-between': block({
@@ -77,6 +91,25 @@ export const blocks = {
       return to === undefined ? problem('to', 'no-such-day', { got: i.to }) : { days: to - from };
     },
   }),
+  'at-meter': block({
+    what: 'what an hour meter says: how often a service has been due, when it is due next, and whether it is due now',
+    source: 'arithmetic',
+    fields: defineFields([
+      hours('meter', 'Hour meter'),
+      { ...hours('interval', 'Due every'), above: true },
+      { ...hours('near', 'Counts as due within'), default: 10 },
+    ]),
+    gives: {
+      due: { label: 'Due now' },
+      times: { label: 'Times it has been due' },
+      last: { label: 'Last due at', units: ['h', 'h'] },
+      next: { label: 'Due next at', units: ['h', 'h'] },
+    },
+    run: (i) => {
+      const { due, times, last, next } = atMeter(i.meter, i.interval, i.near);
+      return { due: due ? 'yes' : 'no', times, last, next };
+    },
+  }),
   'replacement-age': block({
     what: 'age at which replacing a part by the clock costs least',
     source: 'barlow-age-replacement',
@@ -85,11 +118,13 @@ export const blocks = {
       number('scale', 'Weibull scale'),
       number('planned', 'Changing it in time'),
       number('failure', 'A failure'),
+      { ...number('at', 'Age asked for'), optional: true },
     ]),
     gives: {
       age: { label: 'Age' },
       rate: { label: 'Cost for each unit of time' },
       runToFailure: { label: 'The same, run until it fails' },
+      rateAt: { label: 'The same, replaced at the age asked for' },
       saves: { label: 'Saved', units: ['%', '%'] },
       bandLow: { label: 'Within 5 % from' },
       bandHigh: { label: 'Within 5 % to' },
@@ -97,15 +132,57 @@ export const blocks = {
     run: (i) => {
       const life = { shape: i.shape, scale: i.scale };
       const runToFailure = costRate(life, i, Infinity);
+      const asked = i.at === undefined ? {} : { rateAt: costRate(life, i, i.at) };
       const age = bestAge(life, i);
-      if (age === undefined) return { runToFailure };
+      if (age === undefined) return { runToFailure, ...asked };
       const rate = costRate(life, i, age);
       const band = flatBand(life, i, age, 0.05);
       return {
         age,
         rate,
         runToFailure,
+        ...asked,
         saves: 1 - rate / runToFailure,
+        bandLow: band.low,
+        ...(band.high === Infinity ? {} : { bandHigh: band.high }),
+      };
+    },
+  }),
+  'replacement-age-of-range': block({
+    what: 'the same for a part whose life is known only as a range, and the cost at an age asked for',
+    source: 'uniform-law',
+    fields: defineFields([
+      { key: 'shortest', label: 'Shortest life seen', kind: 'number', min: 0, max: 1e9 },
+      number('longest', 'Longest life seen'),
+      number('planned', 'Changing it in time'),
+      number('failure', 'A failure'),
+      { ...number('at', 'Age asked for'), optional: true },
+    ]),
+    gives: {
+      age: { label: 'Age' },
+      rate: { label: 'Cost for each unit of time' },
+      runToFailure: { label: 'The same, run until it fails' },
+      rateAt: { label: 'The same, replaced at the age asked for' },
+      failsAt: { label: 'Share that fails before it', units: ['%', '%'] },
+      saves: { label: 'Saved', units: ['%', '%'] },
+      bandLow: { label: 'Within 5 % from' },
+      bandHigh: { label: 'Within 5 % to' },
+    },
+    run: (i) => {
+      if (!isOver(i.longest, i.shortest)) return problem('longest', 'range-empty');
+      const law = rangeLaw(i.shortest, i.longest);
+      const rateOf = (age: number) => rateUnder(law, i, age);
+      const runToFailure = rateOf(Infinity);
+      const asked = i.at === undefined ? {} : { rateAt: rateOf(i.at), failsAt: 1 - law.lasts(i.at) };
+      const age = bestAgeOfRange(i.shortest, i.longest, i);
+      if (age === undefined) return { runToFailure, ...asked };
+      const band = bandOf(rateOf, age, law.far, 0.05);
+      return {
+        age,
+        rate: rateOf(age),
+        runToFailure,
+        ...asked,
+        saves: 1 - rateOf(age) / runToFailure,
         bandLow: band.low,
         ...(band.high === Infinity ? {} : { bandHigh: band.high }),
       };
@@ -171,10 +248,17 @@ export const blocks = {
         columns: [number('time', 'Time'), { key: 'failed', label: 'It had failed', kind: 'yes-no', default: true }],
       },
     ]),
-    gives: { shape: { label: 'Shape' }, scale: { label: 'Scale' } },
+    gives: {
+      shape: { label: 'Shape' },
+      scale: { label: 'Scale' },
+      shapeLow: { label: 'Shape, at least (95 %)' },
+      shapeHigh: { label: 'Shape, at most (95 %)' },
+      failures: { label: 'Failures among the records' },
+    },
     run: (i) => {
-      const life = fitLife(i.records);
-      return life ? { shape: life.shape, scale: life.scale } : problem('records', 'no-fit');
+      const [life, range] = [fitLife(i.records), shapeRange(i.records)];
+      if (!life || !range) return problem('records', 'no-fit');
+      return { ...life, shapeLow: range.low, shapeHigh: range.high, failures: range.failures };
     },
   }),
   'grease-interval': block({
@@ -202,21 +286,34 @@ export const blocks = {
           { value: 'other', label: 'Spherical, tapered or thrust' },
         ],
       },
-      factor('temperature', 'Temperature'),
+      factor('temperature', 'Temperature, as a factor'),
+      {
+        key: 'runsAt',
+        label: 'Bearing runs at',
+        kind: 'quantity',
+        dimension: 'temperature',
+        units: ['°C', '°F'],
+        min: -40,
+        max: 300,
+        optional: true,
+        help: 'The factor is then taken from it: half for every 15 °C above 55 °C.',
+      },
       factor('load', 'Load'),
       factor('surroundings', 'Surroundings'),
     ]),
-    gives: { interval: { label: 'Interval', units: ['h', 'h'] } },
+    gives: { interval: { label: 'Interval', units: ['h', 'h'] }, factor: { label: 'Temperature factor' } },
     run: (i) => {
+      const factorNow = i.runsAt === undefined ? i.temperature : temperatureFactor(i.runsAt);
+      if (factorNow === undefined) return problem('runsAt', 'too-hot-to-grease');
       const interval = greaseInterval(
         i.rotation,
         i.bore,
         { ball: 10, roller: 5, other: 1 }[i.bearing],
-        i.temperature,
+        factorNow,
         i.load,
         i.surroundings,
       );
-      return interval > 0 ? { interval } : problem('rotation', 'too-fast-to-grease');
+      return interval > 0 ? { interval, factor: factorNow } : problem('rotation', 'too-fast-to-grease');
     },
   }),
 };

@@ -1,30 +1,32 @@
 import { step, type WorkingStep } from '../../contract/formula.ts';
 import type { Result, Value, VerdictValue } from '../../contract/result.ts';
 import { guarded } from '../../contract/guarded.ts';
-import { clockProblems, clockValues } from './by-the-clock.ts';
+import { clockAdvice, clockProblems } from './by-the-clock.ts';
+import { isOver } from '../../thresholds/index.ts';
 import { dutyInterval } from './due.ts';
 import { fields } from './fields.ts';
-import { calendarLeft, daysByHours, first, floor, interval } from './formulas.ts';
+import { calendarLeft, daysByHours, first, floor, interval, sinceByMeter, sinceByUse } from './formulas.ts';
 import {
+  daysGone,
   daysOf,
-  dutyOf,
   listProblems,
   sortedList,
   type DueLine,
   type ServiceInputs,
+  type Since,
   type TaskRow,
 } from './read-list.ts';
 
 export const compute = guarded(fields, (inputs): Result => {
   const problems = [...listProblems(inputs), ...clockProblems(inputs)];
   if (problems.length > 0) return { ok: false, problems };
-  const working: WorkingStep[] = soonestWorking(inputs);
   const list = sortedList(inputs);
   const next = list[0];
+  const clock = clockAdvice(inputs);
   return {
     ok: true,
-    values: [...(next ? soonest(next) : []), fleet(list), factors(inputs), ...clockValues(inputs, working)],
-    working,
+    values: [...(next ? soonest(next) : []), fleet(list), factors(inputs), ...clock.values],
+    working: [...(next ? soonestWorking(next, inputs) : []), ...clock.steps],
     cautions: [{ hazard: 'unexpected-start', level: 'danger' }],
   };
 });
@@ -36,7 +38,13 @@ function soonest(next: DueLine): Value[] {
     label: 'Next',
     code: next.days < 0 ? 'overdue' : next.by === 'hours' ? 'due-by-hours' : 'due-by-calendar',
     level: next.days < 0 ? 'caution' : 'good',
-    data: { machine: next.machine, task: next.task, date: next.date, days: Math.abs(next.days) },
+    data: {
+      machine: next.machine,
+      task: next.task,
+      date: next.date,
+      days: Math.abs(next.days),
+      since: next.since.from,
+    },
     main: true,
   };
   return [
@@ -71,6 +79,9 @@ function soonest(next: DueLine): Value[] {
   ];
 }
 
+/** Where the hours run since come from. */
+const sinceWords = { typed: 'typed', meter: 'from the meter', estimated: 'estimated', new: 'just done' } as const;
+
 function fleet(list: readonly DueLine[]): Value {
   return {
     kind: 'table',
@@ -84,8 +95,20 @@ function fleet(list: readonly DueLine[]): Value {
       { key: 'interval', label: 'Interval', units: ['h', 'h'], decimals: 1 },
       { key: 'left', label: 'Still to run', units: ['h', 'h'], decimals: 1 },
       { key: 'by', label: 'Goes by' },
+      { key: 'meter', label: 'At the meter', units: ['h', 'h'], decimals: 1 },
+      { key: 'since', label: 'Hours since' },
     ],
-    rows: list.map((d) => [d.date, d.days, d.machine, d.task, d.interval ?? null, d.hoursLeft ?? null, d.by]),
+    rows: list.map((d) => [
+      d.date,
+      d.days,
+      d.machine,
+      d.task,
+      d.interval ?? null,
+      d.hoursLeft ?? null,
+      d.by,
+      d.atMeter ?? null,
+      d.interval === undefined ? null : sinceWords[d.since.from],
+    ]),
   };
 }
 
@@ -114,23 +137,27 @@ function factors(inputs: ServiceInputs): Value {
 }
 
 /** Working of the service that is due first. */
-function soonestWorking(inputs: ServiceInputs): WorkingStep[] {
-  const next = sortedList(inputs)[0];
-  const row = inputs.tasks.find((r) => r.machine === next?.machine && r.task === next.task);
-  if (!row) return [];
+function soonestWorking(next: DueLine, inputs: ServiceInputs): WorkingStep[] {
+  const { row, duty, since } = next;
   if (row.base === undefined) return [calendarStep(row, inputs)];
-  const duty = dutyOf(row, inputs);
   const t = dutyInterval(row.base, duty, inputs.least);
   const plain = dutyInterval(row.base, duty);
   const { byHours = 0, byCalendar } = daysOf(row, inputs);
   return [
     step(interval, { t_b: row.base, f_d: duty.dust, f_w: duty.water, f_l: duty.load }, plain),
-    ...(t > plain ? [step(floor, { s: inputs.least, t_b: row.base }, t)] : []),
-    step(daysByHours, { t, u: row.since, h: row.perDay, w: row.daysPerWeek }, byHours),
+    ...(isOver(t, plain) ? [step(floor, { s: inputs.least, t_b: row.base }, t)] : []),
+    ...sinceStep(row, since, inputs),
+    step(daysByHours, { t, u: since.hours, h: row.perDay, w: row.daysPerWeek }, byHours),
     ...(byCalendar === undefined
       ? []
       : [step(first, { d_h: byHours, d_c: byCalendar }, Math.min(byHours, byCalendar))]),
   ];
+}
+
+function sinceStep(row: TaskRow, since: Since, inputs: ServiceInputs): WorkingStep[] {
+  if (since.from === 'meter') return [step(sinceByMeter, { m: row.meter ?? 0, m_0: row.meterThen ?? 0 }, since.hours)];
+  if (since.from !== 'estimated') return [];
+  return [step(sinceByUse, { g: daysGone(row, inputs), h: row.perDay, w: row.daysPerWeek }, since.hours)];
 }
 
 function calendarStep(row: TaskRow, inputs: ServiceInputs): WorkingStep {

@@ -1,4 +1,5 @@
 /** When a service is due: hours shortened by the duty, or the calendar, whichever comes first. */
+import { isOver, isUnder } from '../../thresholds/index.ts';
 
 export interface Duty {
   /** Factors on the hours [1]; 1 when the duty does not shorten them. */
@@ -38,6 +39,46 @@ export function daysForHours(left: number, perDay: number, daysPerWeek: number):
   return left / ((perDay * daysPerWeek) / 7);
 }
 
+/**
+ * Hours a machine has run since a day, from how much it runs: for a service whose date is known and whose meter was not read.
+ * Formula: u = g h w / 7.
+ * @param days g, gone since [days], >= 0
+ * @param perDay h, run in a working day [s]
+ * @param daysPerWeek w [1]
+ * @returns u [s]; an estimate
+ * Example: 328 days at 2 h on 5 days a week -> 468.6 h.
+ * Source: arithmetic.
+ */
+export function hoursByUse(days: number, perDay: number, daysPerWeek: number): number {
+  return (days * perDay * daysPerWeek) / 7;
+}
+
+export interface AtMeter {
+  /** Times the interval has been reached by this reading [1]. */
+  readonly times: number;
+  /** Meter reading at which it was due last, and is due next [s]. */
+  readonly last: number;
+  readonly next: number;
+  /** True within `near` of a due reading, on either side. */
+  readonly due: boolean;
+}
+
+/**
+ * What an hour meter says of a service that is due every so many hours, counted from 0.
+ * Formulas: k = floor(m / t); last k t; next (k + 1) t; due where m lies within `near` of k t (k > 0) or of the next.
+ * @param meter m [s], >= 0
+ * @param interval t [s], > 0
+ * @param near how far from a due reading still counts [s], below half the interval to tell one from the next
+ * Example: 1,000 h, every 100 h -> the tenth time, due; every 300 h -> last at 900, next at 1,200, not due within 10 h.
+ * Source: arithmetic.
+ */
+export function atMeter(meter: number, interval: number, near: number): AtMeter {
+  const times = Math.floor((meter / interval) * (1 + 1e-12));
+  const [last, next] = [times * interval, (times + 1) * interval];
+  const due = (times > 0 && !isOver(meter - last, near)) || !isOver(next - meter, near);
+  return { times, last, next, due };
+}
+
 export interface Due {
   /** Days from the start [days]; below zero when overdue. */
   readonly days: number;
@@ -51,7 +92,7 @@ export interface Due {
  * Source: army-tm-service-intervals (the rule).
  */
 export function whicheverFirst(byHours: number, byCalendar?: number): Due {
-  return byCalendar !== undefined && byCalendar < byHours
+  return byCalendar !== undefined && isUnder(byCalendar, byHours)
     ? { days: byCalendar, by: 'calendar' }
     : { days: byHours, by: 'hours' };
 }

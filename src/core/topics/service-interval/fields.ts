@@ -57,7 +57,15 @@ const tasks = [
   },
   { key: 'daysPerWeek', label: 'Working days a week', kind: 'number', default: 5, min: 0, above: true, max: 7 },
   { key: 'last', label: 'Last done on', ...day, optional: true, help: 'The start day, if empty.' },
-  { key: 'since', label: 'Hours run since', ...hours, default: 0 },
+  {
+    key: 'since',
+    label: 'Hours run since',
+    ...hours,
+    optional: true,
+    help: 'Empty: from the meter, or estimated from the day it was done and the use.',
+  },
+  { key: 'meter', label: 'Hour meter now', ...hours, optional: true },
+  { key: 'meterThen', label: 'Hour meter when last done', ...hours, optional: true },
 ] as const;
 
 const records = [
@@ -99,6 +107,7 @@ export const fields = defineFields([
     ...factor,
     default: 0.5,
     help: 'An assumption. Published tables say "more often in dust" and give no figure: fit it from your own job sheets.',
+    usual: 'An assumption the page names as one.',
   },
   {
     key: 'heavyFactor',
@@ -106,6 +115,7 @@ export const fields = defineFields([
     ...factor,
     default: 0.25,
     help: 'An assumption, as above.',
+    usual: 'An assumption the page names as one.',
   },
   {
     key: 'waterFactor',
@@ -113,8 +123,16 @@ export const fields = defineFields([
     ...factor,
     default: 0.7,
     help: 'An assumption. A relubrication guide gives 0.5 to 0.7 for normal and 0.2 to 0.5 for heavy dirt or water.',
+    usual: 'An assumption the page names as one.',
   },
-  { key: 'loadFactor', label: 'Heavy load: hours times', ...factor, default: 0.7, help: 'An assumption.' },
+  {
+    key: 'loadFactor',
+    label: 'Heavy load: hours times',
+    ...factor,
+    default: 0.7,
+    help: 'An assumption.',
+    usual: 'An assumption the page names as one.',
+  },
   {
     key: 'least',
     label: 'Never shorter than this share of the interval',
@@ -126,6 +144,7 @@ export const fields = defineFields([
     max: 100,
     more: true,
     group: 'What the duty does',
+    usual: 'No service a fifth as often as the manual says.',
   },
 
   {
@@ -147,6 +166,7 @@ export const fields = defineFields([
     options: [
       { value: 'typed', label: 'Weibull shape and scale' },
       { value: 'records', label: 'Our own records' },
+      { value: 'range', label: 'Shortest and longest life seen' },
     ],
   },
   {
@@ -184,6 +204,26 @@ export const fields = defineFields([
     help: 'From the same duty as the machine it is for: the dust factor is not applied to them again.',
   },
   {
+    key: 'lifeMin',
+    label: 'Shortest life seen, on clean work',
+    ...hours,
+    default: 200,
+    more: true,
+    group: 'A part whose life you know',
+    when: { field: 'lifeFrom', is: ['range'] },
+    help: 'Every age between the shortest and the longest is then taken as equally likely.',
+  },
+  {
+    key: 'lifeMax',
+    label: 'Longest life seen, on clean work',
+    ...hours,
+    above: true,
+    default: 600,
+    more: true,
+    group: 'A part whose life you know',
+    when: { field: 'lifeFrom', is: ['range'] },
+  },
+  {
     key: 'planned',
     label: 'Changing it in time costs',
     kind: 'money',
@@ -216,6 +256,17 @@ export const fields = defineFields([
     options: dust,
     more: true,
     group: 'A part whose life you know',
-    when: { field: 'lifeFrom', is: ['typed'] },
+    when: { field: 'lifeFrom', is: ['typed', 'range'] },
+  },
+  {
+    key: 'askedAge',
+    label: 'What if it is replaced at',
+    ...hours,
+    above: true,
+    optional: true,
+    more: true,
+    group: 'A part whose life you know',
+    when: wears,
+    help: 'An age of your own, to compare.',
   },
 ]);

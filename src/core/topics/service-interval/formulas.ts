@@ -105,3 +105,34 @@ export const runOut: Formula = {
   symbols: { c_r: n('cost of an hour'), C_f: n('a failure'), m: n('hours by which 63 % have failed'), b },
   source: 'barlow-age-replacement',
 };
+export const sinceByUse: Formula = {
+  id: 'service-interval/since',
+  what: 'Hours run since, estimated from the day it was done',
+  expression: 'u = g * h * w / 7',
+  symbols: {
+    u: hours('run since'),
+    g: n('days gone since it was last done'),
+    h: hours('in a working day'),
+    w: n('working days a week'),
+  },
+  source: 'arithmetic',
+};
+export const sinceByMeter: Formula = {
+  id: 'service-interval/meter',
+  what: 'Hours run since, between two readings of the meter',
+  expression: 'u = m - m_0',
+  symbols: { u: hours('run since'), m: hours('meter now'), m_0: hours('meter when last done') },
+  source: 'arithmetic',
+};
+export const runOutRange: Formula = {
+  id: 'service-interval/run-out-range',
+  what: 'Cost of the part for an hour, run until it fails',
+  expression: 'c_r = C_f / ((m_1 + m_2) / 2)',
+  symbols: {
+    c_r: n('cost of an hour'),
+    C_f: n('a failure'),
+    m_1: n('shortest life, hours'),
+    m_2: n('longest life, hours'),
+  },
+  source: 'uniform-law',
+};

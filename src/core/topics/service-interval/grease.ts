@@ -1,3 +1,5 @@
+import { isOver } from '../../thresholds/index.ts';
+
 /**
  * Hours between greasings of a bearing with a nipple.
  * Formula: t = k (14e6 / (n sqrt(d)) - 4 d) f_T f_L f_U, n in 1/min, d in mm, t in h.
@@ -27,4 +29,23 @@ export function greaseInterval(
       kind * (14e6 / (perMinute * Math.sqrt(millimetres)) - 4 * millimetres) * temperature * load * surroundings,
     ) * 3600
   );
+}
+
+/** Highest bearing temperature [°C] with the share of the interval that is left, as published. */
+const steps = [
+  [55, 1],
+  [70, 0.5],
+  [85, 0.25],
+  [100, 0.125],
+] as const;
+
+/**
+ * What the temperature of the bearing leaves of the interval between greasings: half for every 15 K above 55 °C.
+ * @param temperature of the outer ring as it runs [K]
+ * @returns f_T [1]; undefined above 100 °C, where the rule ends and an ordinary grease does too
+ * Example: 55 °C -> 1; 56 °C -> 0.5; 85 °C -> 0.25.
+ * Source: relubrication-formula.
+ */
+export function temperatureFactor(temperature: number): number | undefined {
+  return steps.find(([upTo]) => !isOver(temperature, upTo + 273.15))?.[1];
 }

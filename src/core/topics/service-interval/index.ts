@@ -5,11 +5,33 @@ export { fields } from './fields.ts';
 export { compute } from './compute.ts';
 export { blocks } from './blocks.ts';
 export { words } from './words.ts';
-export { dutyInterval, daysForHours, whicheverFirst, type Duty, type Due } from './due.ts';
-export { sortedList, dueLine, type DueLine } from './read-list.ts';
+export {
+  atMeter,
+  dutyInterval,
+  daysForHours,
+  hoursByUse,
+  whicheverFirst,
+  type AtMeter,
+  type Duty,
+  type Due,
+} from './due.ts';
+export { sortedList, dueLine, type DueLine, type ServiceInputs } from './read-list.ts';
+export { leastFailures, partOf, type Part } from './by-the-clock.ts';
 export { dueEvents } from './calendar-events.ts';
-export { costRate, bestAge, flatBand, overhaulPeriod, type Costs } from './replacement-age.ts';
-export { greaseInterval } from './grease.ts';
+export {
+  bandOf,
+  bestAge,
+  bestAgeOfRange,
+  costRate,
+  flatBand,
+  overhaulPeriod,
+  rangeLaw,
+  rateUnder,
+  weibullLaw,
+  type Costs,
+  type LifeLaw,
+} from './replacement-age.ts';
+export { greaseInterval, temperatureFactor } from './grease.ts';
 
 export const title = 'Service interval';
 export const formulas = Object.values(all);
@@ -24,8 +46,29 @@ export const sources = [
   'iso-281-weibull',
   'lieblein-zelen-1956',
   'relubrication-formula',
+  'likelihood-ratio-range',
+  'uniform-law',
 ];
 export const hazards = ['unexpected-start'];
+
+/** Which boxes decide each verdict: the list its dates, the part and its costs the clock. */
+export const decides = {
+  verdict: ['start', 'tasks', 'dustyFactor', 'heavyFactor', 'waterFactor', 'loadFactor', 'least'],
+  clock: [
+    'replace',
+    'lifeFrom',
+    'shape',
+    'scale',
+    'records',
+    'lifeMin',
+    'lifeMax',
+    'partDust',
+    'dustyFactor',
+    'heavyFactor',
+    'planned',
+    'failure',
+  ],
+};
 export const example = {
   start: '2026-03-02',
   tasks: [
@@ -59,5 +102,4 @@ export const example = {
       since: '18 h',
     },
   ],
-  replace: true,
 };

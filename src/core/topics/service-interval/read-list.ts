@@ -1,7 +1,8 @@
 import type { InputsOf } from '../../contract/field.ts';
+import { isOver } from '../../thresholds/index.ts';
 import type { Problem } from '../../contract/result.ts';
 import { dateText, dayInCalendar, dayNumber } from '../../calendar/index.ts';
-import { daysForHours, dutyInterval, whicheverFirst, type Duty } from './due.ts';
+import { daysForHours, dutyInterval, hoursByUse, whicheverFirst, type Duty } from './due.ts';
 import type { fields } from './fields.ts';
 
 export type ServiceInputs = InputsOf<typeof fields>;
@@ -21,6 +22,34 @@ export interface DueLine {
   readonly date: string;
   readonly by: 'hours' | 'calendar';
   readonly duty: Duty;
+  readonly since: Since;
+  /** Meter reading at which it is due [s]; only where the meter was read. */
+  readonly atMeter: number | undefined;
+  /** The row it comes from, for its working. */
+  readonly row: TaskRow;
+}
+
+/** Hours run since the service was last done. */
+export interface Since {
+  /** [s] */
+  readonly hours: number;
+  /** typed or read off the meter; estimated from the day it was done and the use; new: just done. */
+  readonly from: 'typed' | 'meter' | 'estimated' | 'new';
+}
+
+/** Days gone since the service was last done, by the calendar. */
+export function daysGone(row: TaskRow, inputs: ServiceInputs): number {
+  const start = dayNumber(inputs.start) ?? 0;
+  return start - (dayNumber(row.last ?? inputs.start) ?? start);
+}
+
+/** The hours typed, else those between two meter readings, else estimated from the day it was done. */
+export function hoursSince(row: TaskRow, inputs: ServiceInputs): Since {
+  if (row.since !== undefined) return { hours: row.since, from: 'typed' };
+  if (row.meter !== undefined && row.meterThen !== undefined)
+    return { hours: row.meter - row.meterThen, from: 'meter' };
+  if (row.last === undefined) return { hours: 0, from: 'new' };
+  return { hours: hoursByUse(daysGone(row, inputs), row.perDay, row.daysPerWeek), from: 'estimated' };
 }
 
 /** Factors of a duty. 1 stands for "does not shorten it". */
@@ -41,19 +70,17 @@ export function daysOf(
   row: TaskRow,
   inputs: ServiceInputs,
 ): { readonly byHours?: number; readonly byCalendar?: number } {
-  const start = dayNumber(inputs.start) ?? 0;
-  const gone = start - (dayNumber(row.last ?? inputs.start) ?? start);
   return {
     ...(row.base === undefined
       ? {}
       : {
           byHours: daysForHours(
-            dutyInterval(row.base, dutyOf(row, inputs), inputs.least) - row.since,
+            dutyInterval(row.base, dutyOf(row, inputs), inputs.least) - hoursSince(row, inputs).hours,
             row.perDay,
             row.daysPerWeek,
           ),
         }),
-    ...(row.limit === undefined ? {} : { byCalendar: row.limit / 86400 - gone }),
+    ...(row.limit === undefined ? {} : { byCalendar: row.limit / 86400 - daysGone(row, inputs) }),
   };
 }
 
@@ -65,15 +92,20 @@ export function dueLine(row: TaskRow, inputs: ServiceInputs): DueLine {
   const interval = row.base === undefined ? undefined : dutyInterval(row.base, dutyOf(row, inputs), inputs.least);
   const start = dayNumber(inputs.start) ?? 0;
   const days = dayInCalendar(start + Math.floor(due.days + 1e-9)) - start;
+  const since = hoursSince(row, inputs);
+  const hoursLeft = interval === undefined ? undefined : interval - since.hours;
   return {
     machine: row.machine,
     task: row.task,
     interval,
-    hoursLeft: interval === undefined ? undefined : interval - row.since,
+    hoursLeft,
     days,
     date: dateText(start + days),
     by: due.by,
     duty: dutyOf(row, inputs),
+    since,
+    atMeter: row.meter === undefined || hoursLeft === undefined ? undefined : row.meter + hoursLeft,
+    row,
   };
 }
 
@@ -85,6 +117,8 @@ export function listProblems(inputs: ServiceInputs): Problem[] {
     const at = `tasks.${k + 1}`;
     if (row.base === undefined && row.limit === undefined)
       problems.push({ field: `${at}.base`, code: 'no-interval', data: { task: row.task } });
+    if (row.meter !== undefined && row.meterThen !== undefined && isOver(row.meterThen, row.meter))
+      problems.push({ field: `${at}.meterThen`, code: 'meter-backwards' });
     if (row.last === undefined) return;
     const last = dayNumber(row.last);
     if (last === undefined) problems.push({ field: `${at}.last`, code: 'no-such-day', data: { got: row.last } });
