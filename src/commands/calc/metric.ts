@@ -31,7 +31,7 @@ export function valueOut(value: Value, around: Around): Readonly<Record<string, 
   const { key: _key, ...rest } = value;
   switch (rest.kind) {
     case 'quantity': {
-      const { units, decimals: _decimals, value: si, low, high, ...named } = rest;
+      const { units, decimals: _decimals, figures: _figures, value: si, low, high, ...named } = rest;
       return {
         ...named,
         value: inUnit(si, units[0]),
@@ -103,9 +103,9 @@ function listen({ code, data = {} }: Omit<VerdictValue, 'key'>, { words, currenc
   const plain = sayer({ currency });
   const say: Say = {
     ...plain,
-    quantity: (si, pair) => {
+    quantity: (si, pair, figures) => {
       heard.set(si, pair);
-      return plain.quantity(si, pair);
+      return plain.quantity(si, pair, figures);
     },
     money: (amount) => {
       heard.set(amount, 'money');

@@ -63,7 +63,7 @@ export function sayer(context: Pick<MessageContext, 'system' | 'currency' | 'lan
   const system = context.system ?? 'metric';
   return {
     system,
-    quantity: (si, pair) => formatQuantity(si, pair, system),
+    quantity: (si, pair, figures) => formatQuantity(si, pair, system, undefined, figures),
     money: (amount) => sayMoney(amount, context.currency ?? 'USD', context.lang),
   };
 }

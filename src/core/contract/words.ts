@@ -5,8 +5,8 @@
 import type { UnitPair, UnitSystem } from '../quantity/index.ts';
 
 export interface Say {
-  /** Formats an SI number for the reader's unit system: say.quantity(x, ['mm', 'in']). */
-  quantity: (si: number, units: UnitPair) => string;
+  /** Formats an SI number for the reader's unit system: say.quantity(x, ['mm', 'in']); in so many figures where told. */
+  quantity: (si: number, units: UnitPair, figures?: number) => string;
   money: (amount: number) => string;
   system: UnitSystem;
 }

@@ -52,6 +52,7 @@ export function formatQuantity(
   units: UnitPair,
   system: UnitSystem,
   decimals?: readonly [number, number],
+  figures?: number,
 ): string {
-  return formatIn(si, pick(units, system), decimals && pick(decimals, system));
+  return formatIn(si, pick(units, system), decimals && pick(decimals, system), figures);
 }

@@ -136,13 +136,6 @@ const needs: Words['verdicts'] = {
 };
 
 export const words: Words = {
-  figures: {
-    tightBy: ['µm', 'thou'],
-    gauge: ['µm', 'thou'],
-    allowed: ['µm', 'thou'],
-    by: ['µm', 'thou'],
-    difference: ['µm', 'thou'],
-  },
   verdicts: {
     ...ceilingWords,
     ...reasons,
@@ -179,5 +172,16 @@ export const words: Words = {
       `${data['got']} is a zone of a hole. A shaft seat needs a small letter, like ${String(data['got']).toLowerCase()}.`,
     'zone-of-a-shaft': (data) =>
       `${data['got']} is a zone of a shaft. A housing seat needs a capital letter, like ${String(data['got']).toUpperCase()}.`,
+  },
+  figures: {
+    by: micro,
+    tightBy: micro,
+    mean: micro,
+    gauge: micro,
+    worst: micro,
+    allowed: micro,
+    tolerance: micro,
+    difference: micro,
+    lost: micro,
   },
 };

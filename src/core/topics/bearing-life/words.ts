@@ -1,19 +1,19 @@
-import { formatFigures, formatIn } from '../../quantity/index.ts';
-import type { Words } from '../../contract/words.ts';
+import { formatFigures } from '../../quantity/index.ts';
+import type { Say, Words } from '../../contract/words.ts';
 
 /** Hours in two figures: the life of a bearing is known no better. */
-function hours(si: number | string | undefined): string {
-  return formatIn(Number(si), 'h', undefined, 2);
+function hours(si: number | string | undefined, say: Say): string {
+  return say.quantity(Number(si), ['h', 'h'], 2);
 }
 
 const viscosity = ['mm2/s', 'mm2/s'] as const;
 
 export const words: Words = {
   verdicts: {
-    'seal-worth': (data) =>
-      `Whole seals and clean water are worth about ${hours(data['gain'])}, ${formatFigures(Number(data['times']), 2)} times the life it has now.`,
-    'seal-worth-most': (data) =>
-      `Whole seals and clean water are worth more than ${hours(data['gain'])}: from about ${hours(data['here'])} to a life that outlasts the machine.`,
+    'seal-worth': (data, say) =>
+      `Whole seals and clean water are worth about ${hours(data['gain'], say)}, ${formatFigures(Number(data['times']), 2)} times the life it has now.`,
+    'seal-worth-most': (data, say) =>
+      `Whole seals and clean water are worth more than ${hours(data['gain'], say)}: from about ${hours(data['here'], say)} to a life that outlasts the machine.`,
     'life-beyond': () =>
       'At this load the steel does not tire before something else ends the bearing. Keep it clean and greased.',
     'wear-not-counted': () =>

@@ -14,7 +14,6 @@ function asRead(difference: number | string | undefined, say: Say): string {
 }
 
 export const words: Words = {
-  figures: { worst: ['mm', 'in'] },
   verdicts: {
     'one-fits': (data, say) =>
       Number(data['worst']) < caliperStep / 2
@@ -46,4 +45,5 @@ export const words: Words = {
       `The bore (${say.quantity(Number(data['bore']), mm)}) must be smaller than the outside diameter (${say.quantity(Number(data['outside']), mm)}).`,
     'ring-outside-table': ringOutsideTable,
   },
+  figures: { worst: mm, bore: mm, outside: mm },
 };

@@ -1,8 +1,7 @@
-import { formatIn, pick } from '../../quantity/index.ts';
 import type { Sentence, Words } from '../../contract/words.ts';
 
 const force: (text: (kilonewtons: string) => string) => Sentence = (text) => (data, say) =>
-  text(formatIn(Number(data['force']), pick(['kN', 'lbf'], say.system), undefined, 2));
+  text(say.quantity(Number(data['force']), ['kN', 'lbf'], 2));
 const share: (text: (percent: string) => string) => Sentence = (text) => (data) =>
   text(`${Math.round(100 * Number(data['share']))} %`);
 const mm = ['mm', 'in'] as const;
