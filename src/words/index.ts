@@ -38,6 +38,8 @@ export const say = en.kit;
 export const signalWord = en.level;
 export const howSeen = en.how;
 export const listenWords = en.listen;
+/** The bench strip and what the device says. */
+export const stripWords = en.strip;
 /** A complaint's page and its planner. */
 export const faultWords = en.fault;
 export { minutes, percent } from './en/index.ts';

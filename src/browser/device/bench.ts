@@ -3,7 +3,7 @@
  * with what was chosen last.
  */
 import { isParts, readRecord, writeRecord, type Kind } from './record.ts';
-import { load, ofDevice, putRecord, save, takeOut, textsFrom, ticketKeys, watch } from './store.ts';
+import { load, ofDevice, ofTicket, putRecord, save, takeOut, textsFrom, ticketKeys, watch } from './store.ts';
 
 export interface Bench {
   /** As the shop numbers them; '' while there is none. */
@@ -38,10 +38,44 @@ export function bench(): Bench {
   return (chosen = load(place) ?? nothing);
 }
 
-/** Puts another saw or ticket on the bench, for this window and those opened later. */
-export function putOnBench(change: Partial<Bench>): void {
+/** Which machine belongs to a ticket, so that taking the ticket up again brings its machine. */
+const machineKind: Kind<{ readonly machine: string }> = {
+  name: 'machine',
+  version: 1,
+  read: (data) => (isParts(data) && typeof data['machine'] === 'string' ? { machine: data['machine'] } : undefined),
+};
+
+/**
+ * Puts another saw on the bench, for this window and those opened later.
+ * @returns takes it back
+ */
+export function chooseMachine(machine: string): () => void {
   const before = bench();
-  chosen = { ...before, ...change };
+  const belongs = ofTicket(machineKind, before.ticket);
+  load(belongs);
+  save(belongs, { machine });
+  put({ ...before, machine });
+  return () => void chooseMachine(before.machine);
+}
+
+/**
+ * Takes up another ticket, with the machine it had. What was begun without a number goes with its first number; a
+ * ticket nobody has worked at yet has no machine, because a plate left over from the last saw would fill boxes.
+ * @returns takes it back
+ */
+export function chooseTicket(ticket: string): () => void {
+  const before = bench();
+  const isNew = textsFrom(ticketKeys(ticket)).length === 0;
+  const back = before.ticket === '' && isNew ? moveTicket('', ticket) : () => undefined;
+  put({ ticket, machine: load(ofTicket(machineKind, ticket))?.machine ?? '' });
+  return () => {
+    back();
+    put(before);
+  };
+}
+
+function put(next: Bench): void {
+  chosen = next;
   try {
     sessionStorage.setItem(inWindow, writeRecord(benchKind, chosen, Date.now()));
   } catch {

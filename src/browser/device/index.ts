@@ -1,14 +1,15 @@
 /** What is kept on this device: records that outlive the page, shared by all pages and windows of the site. */
-export { bench, moveTicket, putOnBench, watchBench, type Bench } from './bench.ts';
+export { bench, chooseMachine, chooseTicket, moveTicket, watchBench, type Bench } from './bench.ts';
 export { merge } from './merge.ts';
 export { isParts, readRecord, writeRecord, type Kind } from './record.ts';
 export {
-  countEntries,
+  countOnSheet,
   emptyHead,
   entriesOf,
   entryKind,
   headKind,
   headOf,
+  openTickets,
   putOnSheet,
   saveHead,
   type Entry,

@@ -120,8 +120,24 @@ export function entriesOf(ticket: string): readonly KeptEntry[] {
     .sort((a, b) => a.at - b.at);
 }
 
-export function countEntries(ticket: string): number {
-  return textsFrom(ticketKeys(ticket, entryKind.name)).length;
+/** Kinds of record that stand on a sheet with a heading of their own. */
+const onSheet = [entryKind.name, 'search', 'quote'];
+
+/** How many things stand on the sheet of a ticket. */
+export function countOnSheet(ticket: string): number {
+  return onSheet.reduce((sum, kind) => sum + textsFrom(ticketKeys(ticket, kind)).length, 0);
+}
+
+/** Tickets with something on their sheet, or a head that was filled in; last touched first. */
+export function openTickets(): readonly string[] {
+  const last = new Map<string, number>();
+  for (const [key, kept] of textsFrom(ticketKeys())) {
+    const [, , ticket = '', kind = ''] = key.split('/').map(decodeURIComponent);
+    if (kind !== headKind.name && !onSheet.includes(kind)) continue;
+    const at = /"at":(\d+)/.exec(kept)?.[1];
+    last.set(ticket, Math.max(last.get(ticket) ?? 0, Number(at ?? 0)));
+  }
+  return [...last].sort((a, b) => b[1] - a[1]).map(([ticket]) => ticket);
 }
 
 export type NewEntry = Pick<Entry, 'kind' | 'title'> & Partial<Entry>;

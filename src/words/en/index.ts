@@ -7,3 +7,4 @@ export { how, level } from './marks.ts';
 export { notice } from './notice.ts';
 export { quote } from './quote.ts';
 export { search } from './search.ts';
+export { strip } from './strip.ts';

@@ -64,7 +64,8 @@ async function opened(before = ''): Promise<Page> {
   return next;
 }
 
-const stored = (at: Page = page) => at.evaluate(() => ({ ...localStorage }));
+const stored = (at: Page = page): Promise<Record<string, string>> =>
+  at.evaluate(() => Object.fromEntries(Object.keys(localStorage).map((k) => [k, localStorage.getItem(k) ?? ''])));
 const saveNote = (at: Page, a: string, b: string) =>
   at.evaluate(([a, b]) => window.device.save(window.device.ofTicket(window.device.noteKind, '1432'), { a, b }), [
     a,
@@ -181,7 +182,7 @@ test.each([
   await saveNote(closed, 'x', 'y');
   expect(await loadNote(closed)).toEqual({ a: 'x', b: 'y' });
   expect((await state(closed)).health).toBe('denied');
-  await closed.evaluate(() => window.device.putOnBench({ ticket: '1432' }));
+  await closed.evaluate(() => void window.device.chooseTicket('1432'));
   expect(await closed.evaluate(() => window.device.bench())).toEqual({ ticket: '1432', machine: '' });
   expect(
     await closed.evaluate(() => {
@@ -249,8 +250,11 @@ test('a change in one window is told in the other', async () => {
 
 test('each window keeps its own bench; a new one starts with the last choice', async () => {
   const other = await opened();
-  await page.evaluate(() => window.device.putOnBench({ ticket: '1', machine: 'mp-350' }));
-  await other.evaluate(() => window.device.putOnBench({ ticket: '2' }));
+  await page.evaluate(() => {
+    window.device.chooseTicket('1');
+    window.device.chooseMachine('mp-350');
+  });
+  await other.evaluate(() => void window.device.chooseTicket('2'));
   for (const [at, ticket] of [
     [page, '1'],
     [other, '2'],
@@ -259,6 +263,24 @@ test('each window keeps its own bench; a new one starts with the last choice', a
     expect((await at.evaluate(() => window.device.bench())).ticket).toBe(ticket);
   }
   expect(await (await opened()).evaluate(() => window.device.bench().ticket)).toBe('2');
+});
+
+test('a ticket brings its machine back; a new one has none, and the change can be taken back', async () => {
+  const now = () => page.evaluate(() => window.device.bench());
+  await page.evaluate(() => {
+    window.device.chooseTicket('1');
+    window.device.chooseMachine('mp-350');
+    Object.assign(window, { back: window.device.chooseTicket('2') });
+  });
+  expect(await now()).toEqual({ ticket: '2', machine: '' });
+  await page.evaluate(() => (window as unknown as { back: () => void }).back());
+  expect(await now()).toEqual({ ticket: '1', machine: 'mp-350' });
+  await page.evaluate(() => {
+    window.device.chooseTicket('2');
+    window.device.chooseMachine('mp-tw');
+    window.device.chooseTicket('1');
+  });
+  expect(await now()).toEqual({ ticket: '1', machine: 'mp-350' });
 });
 
 test('what is put on the sheet counts once however often it is pressed, from any window', async () => {
@@ -272,7 +294,7 @@ test('what is put on the sheet counts once however often it is pressed, from any
   await put(page, 'Push 4.2 mm');
   await put(page, 'Push 4.2 mm');
   await put(other, 'Push 5 mm');
-  expect(await page.evaluate(() => window.device.countEntries('1432'))).toBe(2);
+  expect(await page.evaluate(() => window.device.countOnSheet('1432'))).toBe(2);
   expect((await page.evaluate(() => window.device.entriesOf('1432'))).map((e) => e.sentence)).toEqual([
     'Push 4.2 mm',
     'Push 5 mm',
