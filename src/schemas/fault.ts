@@ -17,6 +17,8 @@ const suspect = z.strictObject({
   fixMinutes: z.number().positive().optional(),
   /** Page that tells how to put it right. */
   fix: pagePath.optional(),
+  /** Only on these kinds of machine. Left out, on all of the complaint's. */
+  kinds: z.array(z.enum(machineKinds)).min(1).optional(),
 });
 
 const tell = z.strictObject({
@@ -33,8 +35,14 @@ const check = z.strictObject({
   minutes: z.number().positive(),
   /** Money it uses up besides time, such as a plug. */
   cost: z.number().nonnegative().optional(),
+  /** The state the machine must be in first, in a few words; shown in bold before the rest. */
+  conditions: z.string().min(5).max(90).optional(),
   /** What to do and what counts as showing a fault. */
   how: z.string().min(20),
+  /** Cautions of this very check, by file name in hazards, the first one first; left out, the page's first one. */
+  hazards: z.array(id).max(2).optional(),
+  /** Only on these kinds of machine: a floor saw has no cord. Left out, on all of the complaint's. */
+  kinds: z.array(z.enum(machineKinds)).min(1).optional(),
   /** Strip-down that must come first, by its id below; its minutes count once. */
   stripDown: id.optional(),
   tells: z.array(tell).min(1),
@@ -62,6 +70,8 @@ export const fault = z
     /** In the order the shop would do them without a plan; the plan is compared with it. */
     checks: z.array(check).min(2).max(12),
     stripDowns: z.array(stripDown).default([]),
+    /** Minutes of the way out when looking on costs more than it is worth: taking the machine down fully. */
+    wayOutMinutes: z.number().positive().default(90),
     /** Where likelihoods and minutes come from, by file name in content/sources. */
     likelihoodsFrom: id.default('common-practice'),
     /** What the page rests on, by file name in content/sources. */

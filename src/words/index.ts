@@ -42,7 +42,7 @@ export const listenWords = en.listen;
 export const stripWords = en.strip;
 /** A complaint's page and its planner. */
 export const faultWords = en.fault;
-export { minutes, percent } from './en/index.ts';
+export { aboutMinutes, minutes, percent } from './en/index.ts';
 
 const dateFormats = new Map<Lang, Intl.DateTimeFormat>();
 

@@ -1,76 +1,129 @@
-/** The one thing to do now, and why it comes next; or what was found. */
-import type { Plan } from '../../core/topics/fault-order/index.ts';
+/** The one thing to do now; or what was found, and how to make sure of it. */
+import type { ComponentChildren } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
+import type { PlannedCheck } from '../../core/topics/fault-order/index.ts';
 import { siteLink } from '../../browser/site-link.ts';
+import { aboutMinutes, faultWords as say, minutes, percent } from '../../words/index.ts';
+import { CheckBody } from './CheckBody.tsx';
+import type { Answer, Search } from './kept.ts';
+import type { PlanNow } from './plan-for.ts';
 import type { FaultSearchProps } from './props.ts';
-import { minutes, percent } from '../../words/index.ts';
 
-interface Props extends Pick<FaultSearchProps, 'checks' | 'suspects'> {
-  readonly plan: Plan;
+interface Props extends FaultSearchProps {
+  readonly now: PlanNow;
+  readonly search: Search;
   readonly live: boolean;
-  readonly answer: (check: string, shows: boolean) => void;
-  readonly skip: (check: string) => void;
+  readonly answer: (check: string, is: Answer) => void;
+  readonly change: (change: Partial<Search>) => void;
+  /** Counts the answers given on this page; the focus follows to what comes next. */
+  readonly turns: number;
 }
 
-export function NextCheck({ plan, live, checks, suspects, answer, skip }: Props) {
-  return (
-    <div class="fault-now" role="status">
-      {now()}
-    </div>
+export function NextCheck({ now, search, live, answer, change, turns, ...page }: Props) {
+  const { plan, model } = now;
+  const heading = useRef<HTMLHeadingElement>(null);
+  useEffect(() => {
+    if (turns > 0) heading.current?.focus({ preventScroll: true });
+  }, [turns]);
+
+  if (search.was)
+    return panel(
+      say.was,
+      search.was.name,
+      <>
+        <p>
+          {say.likely(percent(search.was.chance))} {say.wasSays}
+        </p>
+        <p class="fault-quiet">{fixOf(search.was.id)}</p>
+        {acts([say.takeBack, () => change({ was: undefined })])}
+      </>,
+    );
+  if (plan.belief.contradiction) return panel(say.search, say.contradiction);
+  if (plan.found) {
+    const { id, name, chance, how, confirm } = plan.found;
+    const lead = how === 'shown' ? say.found : how === 'excluded' ? say.foundOut : say.unchecked;
+    return panel(
+      lead,
+      name,
+      <>
+        <p>
+          {how === 'unchecked' ? say.noDiagnosis : say.likely(percent(chance))} {page.suspects[id]?.why} {fixOf(id)}
+        </p>
+        {how !== 'unchecked' &&
+          acts(
+            [say.thatWasIt, () => change({ was: { id, name, chance } })],
+            [say.notIt, () => change({ ruledOut: { ...search.ruledOut, [id]: name } })],
+          )}
+        {confirm && (
+          <div class="fault-confirm">
+            <p class="fault-quiet">{say.makeSure(minutes(confirm.minutes))}</p>
+            <h3>{confirm.name}</h3>
+            {body(confirm)}
+          </div>
+        )}
+      </>,
+    );
+  }
+  if (plan.stop?.advised)
+    return panel(
+      say.search,
+      say.stop,
+      <>
+        <p>{say.stopSays(aboutMinutes(plan.stop.minutes), aboutMinutes(plan.stop.goingOn))}</p>
+        {acts([say.goOnLooking, () => change({ goOn: true })])}
+      </>,
+    );
+  if (!plan.next) return panel(say.search, plan.answered === 0 ? say.nothingSeen : say.nothingLeft);
+  const { next } = plan;
+  const done = Object.keys(search.given).filter((id) => model.checks.some((c) => c.id === id)).length;
+  return panel(
+    say.nextCheck(Math.min(done + 1, model.checks.length), model.checks.length, minutes(next.minutes)),
+    next.name,
+    <>
+      {body(next)}
+      <p class="fault-quiet">{say.why(minutes(next.minutes), percent(next.chanceShows))}</p>
+    </>,
   );
 
-  function now() {
-    if (plan.belief.contradiction)
-      return <p>These answers can’t all be right for a single fault. Take one back, or look for two faults at once.</p>;
-    if (plan.found) {
-      const chance = plan.belief.suspects.find((s) => s.id === plan.found?.id)?.chance ?? 0;
-      const fix = suspects[plan.found.id]?.fix;
-      return (
-        <>
-          <p class="fault-what">{plan.found.name}</p>
-          <p>
-            {plan.found.how === 'shown' ? 'The checks point here' : 'Nothing else is left'}: {percent(chance)} likely.
-            Confirm it with your own eyes before ordering a part.
-          </p>
-          {fix && (
-            <p>
-              <a href={siteLink(fix.path)}>{fix.title}</a>
-            </p>
-          )}
-        </>
-      );
-    }
-    if (!plan.next)
-      return (
-        <p>
-          No check on this list can tell more. The fault may be something that is not listed: start from what you have
-          seen and look wider.
-        </p>
-      );
-    const { id, name, minutes: effort, chanceShows, expectedIfNext } = plan.next;
+  function panel(lead: string, what: string, rest?: ComponentChildren) {
     return (
-      <>
-        <p class="fault-what">{name}</p>
-        <p>{checks[id]?.how}</p>
-        <p class="fault-why">
-          About {minutes(effort)} with what must come off first. It shows something in {percent(chanceShows)} of such
-          machines.
-          {expectedIfNext !== undefined &&
-            ` Starting here, the search takes ${minutes(expectedIfNext)} on average${plan.listedMinutes > expectedIfNext + 0.5 ? `, against ${minutes(plan.listedMinutes)} in the order of the list` : ''}.`}
-        </p>
-        {live && (
-          <p class="fault-answers no-print">
-            <button type="button" class="calc-button calc-button-first" onClick={() => answer(id, true)}>
-              It shows a fault
-            </button>
-            <button type="button" class="calc-button calc-button-first" onClick={() => answer(id, false)}>
-              All right here
-            </button>
-            <button type="button" class="calc-button" onClick={() => skip(id)}>
-              Can’t check that now
-            </button>
-          </p>
-        )}
-      </>
+      <div class="fault-now" id={`${page.id}-next`}>
+        <p class="fault-quiet">{lead}</p>
+        <h2 class="fault-what" tabIndex={-1} ref={heading}>
+          {what}
+        </h2>
+        {rest}
+      </div>
     );
+  }
+
+  function body({ id, name }: PlannedCheck) {
+    return (
+      <CheckBody
+        id={id}
+        name={name}
+        checks={page.checks}
+        cautions={page.cautions}
+        live={live}
+        answer={(is) => answer(id, is)}
+      />
+    );
+  }
+
+  function acts(...buttons: readonly (readonly [label: string, press: () => void])[]) {
+    return (
+      <div class="fault-answers no-print">
+        {buttons.map(([label, press]) => (
+          <button key={label} type="button" class="fault-answer" disabled={!live} onClick={press}>
+            {label}
+          </button>
+        ))}
+      </div>
+    );
+  }
+
+  function fixOf(id: string) {
+    const fix = page.suspects[id]?.fix;
+    return fix && <a href={siteLink(fix.path)}>{fix.title}</a>;
   }
 }

@@ -1,83 +1,124 @@
-/** Working down a complaint: the next check, what was seen, who is left. Planned again after every answer. */
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { planOrder, type FaultModel } from '../../core/topics/fault-order/index.ts';
-import { today } from '../kit/take-away/clock.ts';
-import { keepProgress, keptProgress, nothingYet, type Progress } from './kept.ts';
+/** Working down a complaint: the next check, who is left, every check. Planned again after every answer, kept by ticket. */
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { bench, save, takeOut, watch, watchBench, type Bench } from '../../browser/device/index.ts';
+import { faultWords as say } from '../../words/index.ts';
+import { Caution } from './Caution.tsx';
+import { CheckList } from './CheckList.tsx';
+import { keptSearch, nothingYet, searchPlace, type Answer, type Search } from './kept.ts';
 import { NextCheck } from './NextCheck.tsx';
-import { PathAhead } from './PathAhead.tsx';
+import { planFor } from './plan-for.ts';
 import type { FaultSearchProps } from './props.ts';
-import { SeenSoFar } from './SeenSoFar.tsx';
-import { SuspectTable } from './SuspectTable.tsx';
-import { TicketLine } from './TicketLine.tsx';
+import { Suspects } from './Suspects.tsx';
 
-function without(model: FaultModel, skipped: readonly string[]): FaultModel {
-  return skipped.length === 0 ? model : { ...model, checks: model.checks.filter((c) => !skipped.includes(c.id)) };
-}
-
-export default function FaultSearch({ id, model, checks, suspects }: FaultSearchProps) {
+export default function FaultSearch(page: FaultSearchProps) {
+  const { id, title } = page;
   const [live, setLive] = useState(false);
-  const [progress, setProgress] = useState<Progress>(nothingYet);
-  const heading = useRef<HTMLHeadingElement>(null);
+  const [on, setOn] = useState<Bench>({ ticket: '', machine: '' });
+  const [search, setSearch] = useState<Search>(() => nothingYet(title));
+  /** States before each change made on this page, for "Undo". */
+  const [before, setBefore] = useState<readonly Search[]>([]);
+  const [turns, setTurns] = useState(0);
 
   // What was kept is read after the first paint, which must equal the server's.
   useEffect(() => {
-    setProgress(
-      keptProgress(
-        id,
-        model.checks.map((c) => c.id),
-      ),
-    );
+    setOn(bench());
     setLive(true);
-  }, [id, model]);
+    return watchBench(setOn);
+  }, []);
+  useEffect(() => {
+    if (!live) return;
+    const read = () => {
+      const kept = keptSearch(on.ticket, id, title);
+      // The page hears of its own records too; planning the same again would only cost time.
+      setSearch((now) => (JSON.stringify(now) === JSON.stringify(kept) ? now : kept));
+    };
+    setBefore([]);
+    read();
+    return watch(searchPlace(on.ticket, id).key, read);
+  }, [live, on.ticket, id, title]);
 
-  function keep(next: Progress): void {
-    setProgress(next);
-    keepProgress(id, next);
+  function keep(next: Search): void {
+    setSearch(next);
+    save(searchPlace(on.ticket, id), next);
   }
 
-  function go(next: Progress): void {
-    keep({ ...next, begun: next.seen.length + next.skipped.length === 0 ? '' : next.begun || today() });
-    heading.current?.focus();
+  function change(part: Partial<Search>): void {
+    setBefore([...before, search]);
+    setTurns(turns + 1);
+    keep({ ...search, ...part });
   }
 
-  // A long list takes a while to plan, and the name of the machine has no part in it.
-  const plan = useMemo(
-    () => planOrder(without(model, progress.skipped), progress.seen),
-    [model, progress.skipped, progress.seen],
+  function answer(check: string, is: Answer | undefined): void {
+    const name = page.model.checks.find((c) => c.id === check)?.name ?? check;
+    const others = Object.fromEntries(Object.entries(search.given).filter(([k]) => k !== check));
+    change({ given: is ? { ...others, [check]: { is, name, at: Date.now() } } : others });
+  }
+
+  function undo(): void {
+    const last = before.at(-1);
+    if (!last) return;
+    setBefore(before.slice(0, -1));
+    keep(last);
+  }
+
+  function afresh(): void {
+    takeOut([searchPlace(on.ticket, id).key]);
+    setBefore([...before, search]);
+    setSearch(nothingYet(title));
+  }
+
+  const kind = page.kinds[on.machine];
+  const { model, checks, suspects, wayOutMinutes } = page;
+  const now = useMemo(
+    () => planFor({ model, checks, suspects, wayOutMinutes }, search, kind),
+    [model, checks, suspects, wayOutMinutes, search, kind],
   );
-  const nameOf = (check: string) => model.checks.find((c) => c.id === check)?.name ?? check;
-  const begun = progress.seen.length + progress.skipped.length > 0;
+  const begun = Object.keys(search.given).length + Object.keys(search.ruledOut).length > 0 || search.was !== undefined;
 
   return (
-    <section class="fault" aria-labelledby={`${id}-next`} data-live={live ? 'yes' : 'no'}>
-      <h2 id={`${id}-next`} class="fault-head" tabIndex={-1} ref={heading}>
-        {begun ? 'Where the search stands' : 'What to check first'}
-      </h2>
-      <TicketLine id={id} live={live} progress={progress} change={(machine) => keep({ ...progress, machine })} />
-      <NextCheck
-        plan={plan}
-        live={live}
-        checks={checks}
-        suspects={suspects}
-        answer={(check, shows) => go({ ...progress, seen: [...progress.seen, { check, shows }] })}
-        skip={(check) => go({ ...progress, skipped: [...progress.skipped, check] })}
-      />
-      {begun && <SeenSoFar progress={progress} nameOf={nameOf} change={go} />}
-      <SuspectTable belief={plan.belief} suspects={suspects} begun={begun} />
-      <PathAhead plan={plan} checks={checks} begun={begun} />
-      {live && (
-        <p class="fault-actions no-print">
-          <button type="button" class="calc-button" onClick={() => window.print()}>
-            Print the search as it stands
-          </button>
-          {begun && (
-            <button type="button" class="calc-button" onClick={() => go(nothingYet)}>
-              Start this complaint afresh
-            </button>
+    <section class="fault" aria-label={say.search} data-live={live ? 'yes' : 'no'}>
+      <p class="fault-on-paper fault-ticket-paper">
+        <span>
+          {say.ticket}: {on.ticket}
+        </span>
+        <span>{say.machine}:</span>
+        <span>{say.by}:</span>
+      </p>
+      <div class="fault-look">
+        <div>
+          <NextCheck {...page} now={now} search={search} live={live} answer={answer} change={change} turns={turns} />
+          {page.general.length > 0 && (
+            <details class="fault-more">
+              <summary>{say.moreCautions(page.general.length)}</summary>
+              {page.general.map((hazard) => {
+                const caution = page.cautions[hazard];
+                return caution && <Caution key={hazard} caution={caution} />;
+              })}
+            </details>
           )}
-          <span class="fault-kept">What you answer stays on this device until you start afresh.</span>
-        </p>
-      )}
+        </div>
+        <Suspects belief={now.plan.belief} suspects={page.suspects} />
+      </div>
+      <CheckList
+        now={now}
+        search={search}
+        live={live}
+        checks={page.checks}
+        cautions={page.cautions}
+        answer={answer}
+        change={change}
+      />
+      <p class="fault-acts no-print">
+        <button type="button" class="fault-plain" disabled={before.length === 0} onClick={undo}>
+          {say.undo}
+        </button>
+        <button type="button" class="fault-plain" disabled={!begun} onClick={afresh}>
+          {say.afresh}
+        </button>
+        <button type="button" class="fault-plain" disabled={!live} onClick={() => window.print()}>
+          {say.print}
+        </button>
+      </p>
     </section>
   );
 }

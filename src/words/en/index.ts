@@ -1,5 +1,5 @@
 /** English: every part. */
-export { fault, minutes, percent } from './faults.ts';
+export { aboutMinutes, fault, minutes, percent } from './faults.ts';
 export { frame } from './frame.ts';
 export { kit } from './kit.ts';
 export { listen } from './listen.ts';

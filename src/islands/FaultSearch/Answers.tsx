@@ -1,0 +1,29 @@
+/** The four answers to a check, none leaning forward. */
+import { faultWords as say } from '../../words/index.ts';
+import { answers, type Answer } from './kept.ts';
+
+interface Props {
+  readonly name: string;
+  readonly live: boolean;
+  readonly given?: Answer | undefined;
+  readonly answer: (is: Answer) => void;
+}
+
+export function Answers({ name, live, given, answer }: Props) {
+  return (
+    <div class="fault-answers no-print" role="group" aria-label={say.answersFor(name)}>
+      {answers.map((is) => (
+        <button
+          key={is}
+          type="button"
+          class="fault-answer"
+          disabled={!live}
+          aria-pressed={given === undefined ? undefined : given === is}
+          onClick={() => answer(is)}
+        >
+          {say.answer[is]}
+        </button>
+      ))}
+    </div>
+  );
+}

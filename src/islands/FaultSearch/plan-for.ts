@@ -1,0 +1,60 @@
+/** The plan of a search as it stands, on the machine in hand. */
+import { planOrder, type FaultModel, type Plan } from '../../core/topics/fault-order/index.ts';
+import type { Search } from './kept.ts';
+import type { FaultSearchProps } from './props.ts';
+
+type Page = Pick<FaultSearchProps, 'model' | 'checks' | 'suspects' | 'wayOutMinutes'>;
+
+/** Without a machine on the bench everything on the list may apply. */
+const applies = (kinds: readonly string[] | undefined, kind: string | undefined): boolean =>
+  kinds === undefined || kind === undefined || kinds.includes(kind);
+
+/** The model without what this kind of machine does not have; a list left too short is kept whole. */
+function modelFor({ model, checks, suspects }: Page, kind: string | undefined): FaultModel {
+  const who = model.suspects.filter((s) => applies(suspects[s.id]?.kinds, kind));
+  const which = model.checks.filter((c) => applies(checks[c.id]?.kinds, kind));
+  if (who.length === model.suspects.length && which.length === model.checks.length) return model;
+  if (who.length === 0 || which.length === 0) return model;
+  // Whoever is left takes the share of those that can't be it; "something else" keeps its own.
+  const sum = (list: FaultModel['suspects']) => list.reduce((total, s) => total + s.likelihood, 0);
+  const share = sum(model.suspects) / sum(who);
+  return {
+    ...model,
+    suspects: who.map((s) => ({ ...s, likelihood: s.likelihood * share })),
+    checks: which.map((c) => ({ ...c, tells: c.tells.filter((t) => who.some((s) => s.id === t.suspect)) })),
+  };
+}
+
+export interface PlanNow {
+  readonly model: FaultModel;
+  readonly plan: Plan;
+}
+
+export function planFor(page: Page, search: Search, kind: string | undefined): PlanNow {
+  const model = modelFor(page, kind);
+  const entries = model.checks.flatMap((c) => {
+    const given = search.given[c.id];
+    return given ? [{ check: c.id, ...given }] : [];
+  });
+  const plan = planOrder(
+    model,
+    entries
+      .filter((e) => e.is === 'fault' || e.is === 'sound')
+      .map((e) => ({ check: e.check, shows: e.is === 'fault' })),
+    {
+      ruledOut: Object.keys(search.ruledOut),
+      skipped: entries.filter((e) => e.is === 'unsure' || e.is === 'later').map((e) => e.check),
+      ...(search.goOn ? {} : { fallbackMinutes: page.wayOutMinutes }),
+    },
+  );
+  return { model, plan };
+}
+
+/**
+ * All checks in the order they stand on the page: those the plan still proposes first, then the rest. What was
+ * answered stays in the list, so that it can be answered anew.
+ */
+export function inOrder({ model, plan }: PlanNow): readonly string[] {
+  const planned = [...plan.path, ...plan.ranking].map((c) => c.id);
+  return [...new Set([...planned, ...model.checks.map((c) => c.id)])];
+}
