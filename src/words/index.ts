@@ -38,6 +38,9 @@ export const say = en.kit;
 export const signalWord = en.level;
 export const howSeen = en.how;
 export const listenWords = en.listen;
+/** The job sheet, and the paper of it that the customer takes home. */
+export const sheetWords = en.sheet;
+export const customerPaperWords: InEach<typeof en.customerPaper> = { en: en.customerPaper, es: es.customerPaper };
 /** The bench strip and what the device says. */
 export const stripWords = en.strip;
 /** A complaint's page and its planner. */

@@ -1,5 +1,6 @@
 /** What is kept on this device: records that outlive the page, shared by all pages and windows of the site. */
 export { bench, chooseMachine, chooseTicket, moveTicket, watchBench, type Bench } from './bench.ts';
+export { quoteKind, type KeptQuote } from './quote.ts';
 export { merge } from './merge.ts';
 export { isParts, readRecord, writeRecord, type Kind } from './record.ts';
 export {
@@ -27,6 +28,7 @@ export {
   ofTicket,
   putRecord,
   save,
+  setAside,
   setAsides,
   takeOut,
   textsFrom,

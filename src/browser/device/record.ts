@@ -9,6 +9,8 @@ export interface Kind<T> {
    * date; answers nothing when the data is not what it should be.
    */
   readonly read: (data: unknown, version: number) => T | undefined;
+  /** Parts that follow from the others: where two windows differ in them alone, nobody is asked. */
+  readonly derived?: readonly string[];
   /** Leaving the page is asked about while a record of this kind could not be kept. */
   readonly precious?: boolean;
 }

@@ -79,7 +79,7 @@ let asides = 0;
 const asideKey = (key: string): string => `${asideTop}${Date.now()}.${(asides += 1)}/${key}`;
 
 /** Copies a text to a key of its own; `false` when the device does not take it. */
-function setAside(key: string, text: string): boolean {
+export function setAside(key: string, text: string): boolean {
   const aside = asideKey(key);
   if (putText(aside, text)) return true;
   dropText(aside);
@@ -115,8 +115,8 @@ export function changedAt<T>(place: Place<T>): number {
 const waiting = new Map<string, (mine: unknown) => void>();
 
 export function save<T>(place: Place<T>, data: T): void {
-  const asked = waiting.get(place.key);
-  if (asked) return asked(data);
+  const hold = waiting.get(place.key);
+  if (hold) return hold(data);
   const stored = getText(place.key);
   const base = seen.get(place.key);
   if (stored === undefined || stored === base) return write(place, data);
@@ -131,8 +131,9 @@ export function save<T>(place: Place<T>, data: T): void {
   }
   const was = base === undefined ? undefined : readRecord(place.kind, base).data;
   const merged = merge(was, data, theirs.data);
-  if (merged.conflicts.length === 0) write(place, merged.data as T);
-  else ask(place, was, data, theirs.data, merged.conflicts);
+  const asked = merged.conflicts.filter((part) => !place.kind.derived?.includes(part));
+  if (asked.length === 0) write(place, merged.data as T);
+  else ask(place, was, data, theirs.data, asked);
 }
 
 /** Whatever the answer, and also without one, both changes stay on the device. */

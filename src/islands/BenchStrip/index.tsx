@@ -146,5 +146,12 @@ function fromAddress(known: readonly ListedMachine[]): Undoable | undefined {
     changed = { text: say.ticketNow(ticket), undo: chooseTicket(ticket) };
   if (machine && machine.id !== bench().machine)
     changed = { text: say.changedTo(machine.name), undo: chooseMachine(machine.id) };
+  // The wish has been granted; a reload must not take up a ticket that was left since.
+  asked.delete('ticket');
+  asked.delete('machine');
+  const query = asked.toString();
+  const { pathname, hash } = location;
+  if (`?${query}` !== location.search && location.search !== '')
+    history.replaceState(history.state, '', `${pathname}${query && `?${query}`}${hash}`);
   return changed;
 }

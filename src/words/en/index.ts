@@ -8,3 +8,4 @@ export { notice } from './notice.ts';
 export { quote } from './quote.ts';
 export { search } from './search.ts';
 export { strip } from './strip.ts';
+export { customerPaper, sheet } from './sheet.ts';

@@ -3,3 +3,4 @@ export { frame } from './frame.ts';
 export { notice } from './notice.ts';
 export { quote } from './quote.ts';
 export { search } from './search.ts';
+export { customerPaper } from './sheet.ts';

@@ -1,8 +1,12 @@
 /** Hands the reader a file made on this page. Works from a server and from disk: nothing is sent anywhere. */
 
-export type FileKind = 'csv' | 'ics';
+export type FileKind = 'csv' | 'ics' | 'json';
 
-const types: Readonly<Record<FileKind, string>> = { csv: 'text/csv;charset=utf-8', ics: 'text/calendar;charset=utf-8' };
+const types: Readonly<Record<FileKind, string>> = {
+  csv: 'text/csv;charset=utf-8',
+  ics: 'text/calendar;charset=utf-8',
+  json: 'application/json',
+};
 /** Without this mark spreadsheets take the file for an old code page and break every accent. */
 const byteOrderMark = '\uFEFF';
 

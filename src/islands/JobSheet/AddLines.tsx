@@ -1,0 +1,71 @@
+/** Notes and parts, typed at the bench. */
+import { useState } from 'preact/hooks';
+import { putOnSheet } from '../../browser/device/index.ts';
+import { sheetWords as say } from '../../words/index.ts';
+
+export function AddLines({ live, ticket }: { readonly live: boolean; readonly ticket: string }) {
+  const [note, setNote] = useState('');
+  const [part, setPart] = useState('');
+  const [quantity, setQuantity] = useState('1');
+
+  const addNote = (event: Event) => {
+    event.preventDefault();
+    if (note.trim() === '') return;
+    putOnSheet({ kind: 'note', title: say.note, sentence: note.trim() }, ticket);
+    setNote('');
+  };
+  const addPart = (event: Event) => {
+    event.preventDefault();
+    if (part.trim() === '') return;
+    putOnSheet({ kind: 'part', title: say.part, sentence: `${quantity.trim() || '1'} × ${part.trim()}` }, ticket);
+    setPart('');
+    setQuantity('1');
+  };
+
+  return (
+    <div class="job-add no-print">
+      <form onSubmit={addNote}>
+        <label for="job-note">{say.note}</label>
+        <input
+          id="job-note"
+          type="text"
+          autocomplete="off"
+          maxLength={1000}
+          disabled={!live}
+          value={note}
+          onInput={(e) => setNote(e.currentTarget.value)}
+        />
+        <button type="submit" class="job-plain" disabled={!live}>
+          {say.addNote}
+        </button>
+      </form>
+      <form onSubmit={addPart}>
+        <label for="job-quantity">{say.quantity}</label>
+        <input
+          id="job-quantity"
+          class="job-short"
+          type="text"
+          inputMode="decimal"
+          autocomplete="off"
+          maxLength={10}
+          disabled={!live}
+          value={quantity}
+          onInput={(e) => setQuantity(e.currentTarget.value)}
+        />
+        <label for="job-part">{say.part}</label>
+        <input
+          id="job-part"
+          type="text"
+          autocomplete="off"
+          maxLength={200}
+          disabled={!live}
+          value={part}
+          onInput={(e) => setPart(e.currentTarget.value)}
+        />
+        <button type="submit" class="job-plain" disabled={!live}>
+          {say.addPart}
+        </button>
+      </form>
+    </div>
+  );
+}

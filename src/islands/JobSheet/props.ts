@@ -1,0 +1,7 @@
+import type { ListedMachine } from '../BenchStrip/index.tsx';
+
+/** What the page hands over: who the shop is, for the customer's paper, and the machines by name. */
+export interface JobSheetProps {
+  readonly shop: { readonly name: string; readonly address: readonly string[]; readonly phone: string };
+  readonly machines: readonly ListedMachine[];
+}
