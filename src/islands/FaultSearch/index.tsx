@@ -85,18 +85,18 @@ export default function FaultSearch(page: FaultSearchProps) {
         <span>{say.by}:</span>
       </p>
       <div class="fault-look">
-        <div>
-          <NextCheck {...page} now={now} search={search} live={live} answer={answer} change={change} turns={turns} />
-          {page.general.length > 0 && (
-            <details class="fault-more">
-              <summary>{say.moreCautions(page.general.length)}</summary>
+        <NextCheck {...page} now={now} search={search} live={live} answer={answer} change={change} turns={turns} />
+        {page.general.length > 0 && (
+          <details class="fault-more">
+            <summary>{say.moreCautions(page.general.length)}</summary>
+            <div class="fault-cautions">
               {page.general.map((hazard) => {
                 const caution = page.cautions[hazard];
                 return caution && <Caution key={hazard} caution={caution} />;
               })}
-            </details>
-          )}
-        </div>
+            </div>
+          </details>
+        )}
         <Suspects belief={now.plan.belief} suspects={page.suspects} />
       </div>
       <CheckList
