@@ -28,7 +28,12 @@ export function CheckList({ now, search, live, checks, cautions, answer, change 
             <li key={id} class={given ? 'fault-given' : undefined}>
               <details>
                 <summary>
-                  <span class="fault-check">{check.name}</span>
+                  <span class="fault-check">
+                    {check.name}
+                    <span class="fault-on-paper fault-how-on-paper">
+                      . {checks[id]?.conditions} {checks[id]?.how}
+                    </span>
+                  </span>
                   <span class="fault-effort">{minutes(proposed.get(id) ?? check.minutes)}</span>
                   <span class="fault-seen no-print">{given ? say.gave[given.is] : say.seenAlready}</span>
                   <span class="fault-ticks">

@@ -19,12 +19,6 @@ export function CustomerPaper({ sheet, machine, lang, shop }: Props) {
   return (
     <article class="job-customer" lang={lang}>
       <header>
-        <p class="job-customer-shop">
-          <b>{shop.name}</b>
-          <span>
-            {shop.address.join(', ')}. {say.call} {shop.phone}
-          </span>
-        </p>
         <p class="job-customer-title">{say.title}</p>
         <dl>
           {pair(say.ticket, sheet.ticket)}
@@ -48,6 +42,7 @@ export function CustomerPaper({ sheet, machine, lang, shop }: Props) {
           {say.orders.map((order) => (
             <li key={order}>{order}</li>
           ))}
+          <li>{say.stop(shop.phone)}</li>
         </ul>
       </section>
       <p class="job-customer-sign">

@@ -18,6 +18,7 @@ export function Head({ head, live, machine, set }: Props) {
       <label for={`job-${key}`}>{say[key as 'machine']}</label>
       <input
         id={`job-${key}`}
+        class={head[key] ? 'job-filled' : undefined}
         type={type}
         autocomplete="off"
         maxLength={120}
@@ -26,6 +27,7 @@ export function Head({ head, live, machine, set }: Props) {
         value={head[key]}
         onInput={(e) => set({ [key]: e.currentTarget.value })}
       />
+      {head[key] === '' && hint && <span class="job-on-paper">{hint}</span>}
     </div>
   );
   return (
@@ -115,6 +117,7 @@ export function HandBack({ head, live, set }: SignProps) {
             <label for={`job-${key}`}>{say[key]}</label>
             <input
               id={`job-${key}`}
+              class={head[key] ? 'job-filled' : undefined}
               type={key === 'handedBack' ? 'date' : 'text'}
               autocomplete="off"
               maxLength={60}

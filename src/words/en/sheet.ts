@@ -119,8 +119,7 @@ export const customerPaper = {
     'Read the machine’s own manual; it comes before this paper.',
     'Look at the blade and the guard. Do not cut with a cracked blade or an open guard.',
     'Water on, mask, eye and ear protection on.',
-    'If anything is not right, stop and call us.',
   ],
-  call: 'Call',
+  stop: (phone: string) => `If anything is not right, stop and call us: ${phone}.`,
   signature: 'Signature',
 };

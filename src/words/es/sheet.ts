@@ -26,8 +26,7 @@ export const customerPaper: typeof en = {
     'Lea el manual de la máquina; vale más que este papel.',
     'Mire el disco y el protector. No corte con un disco agrietado ni con el protector abierto.',
     'Agua abierta, mascarilla, gafas y protección para los oídos puestas.',
-    'Si algo no está bien, pare y llámenos.',
   ],
-  call: 'Llame al',
+  stop: (phone) => `Si algo no está bien, pare y llámenos: ${phone}.`,
   signature: 'Firma',
 };
