@@ -6,12 +6,14 @@
  * The same seed gives the same input. Exit: 0 nothing found, 1 something found, 2 the command could not be read.
  */
 import process, { argv } from 'node:process';
+import { fuzzContent } from './fuzz/content.ts';
 import type { Found, FuzzOptions } from './fuzz/part.ts';
 import { fuzzTerminal } from './fuzz/terminal.ts';
 
 /** A part is one file in fuzz/ and one line here. */
 const parts: Readonly<Record<string, (options: FuzzOptions) => Found | Promise<Found>>> = {
   terminal: fuzzTerminal,
+  content: fuzzContent,
 };
 
 function readArguments(args: readonly string[]): { wanted: readonly string[]; options: FuzzOptions } | string {

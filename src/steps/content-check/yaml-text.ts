@@ -21,7 +21,7 @@ export function readYaml(file: string, text: string, firstLine: number): YamlTex
     file,
     line: line(offset),
     field: 'YAML',
-    got: (lines[counter.linePos(offset).line - 1] ?? '').trim().slice(0, 90),
+    got: shownLine(lines[counter.linePos(offset).line - 1]),
     allowed,
   });
   const problems = document.errors.map((error) => problem(error.pos[0], inPlainWords(error)));
@@ -73,4 +73,8 @@ function offsetOf(node: Node | null, path: Path): number {
     } else return at;
   }
   return at;
+}
+
+function shownLine(line = ''): string {
+  return line.trim() === '' ? 'the end of the fields' : line.trim().slice(0, 90);
 }
