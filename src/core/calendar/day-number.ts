@@ -8,7 +8,7 @@ export const datePattern = '\\d{4}-\\d{2}-\\d{2}';
  * Method: years from March, so that the leap day comes last (days from civil).
  * @param text YYYY-MM-DD
  * @returns whole days; undefined when there is no such day
- * Example: dayNumber('2000-03-01') -> 11017. Example: dayNumber('2026-02-30').
+ * Example: dayNumber('2000-03-01') -> 11017. Example: dayNumber('2026-02-30') -> undefined.
  * Source: days-from-civil.
  */
 export function dayNumber(text: string): number | undefined {

@@ -14,7 +14,8 @@ export interface LifeRecord {
  * Method: halving on b between 0.05 and 60; times are scaled by the longest so that powers stay in range.
  * @param records times > 0
  * @returns shape and scale; undefined with fewer than two different failure times, which no law can be fitted to
- * Example: 23 ball bearings of Lieblein and Zelen -> 2.102 and 81.88 million turns.
+ * Check: the 23 ball bearings of Lieblein and Zelen give 2.102 and 81.88 million turns.
+ * Example: fitLife([{ time: 5, failed: true }]) -> undefined.
  * Source: lieblein-zelen-1956.
  */
 export function fitLife(records: readonly LifeRecord[]): Life | undefined {

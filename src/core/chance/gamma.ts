@@ -10,7 +10,7 @@ const lanczos = [
  * Method: Lanczos' approximation, g = 7, nine terms.
  * @param x argument [1], > 0; at or below 0 the answer is NaN
  * @returns Gamma(x) [1], to about 13 figures
- * Example: gamma(5) = 24.
+ * Example: gamma(5) -> 24.0000000.
  * Source: numerical-gamma.
  */
 export function gamma(x: number): number {
@@ -27,7 +27,7 @@ export function gamma(x: number): number {
  * @param a shape [1], > 0
  * @param x upper end of the integral [1], >= 0
  * @returns P(a, x) [1], 0 to 1
- * Example: P(1, x) = 1 - exp(-x).
+ * Example: gammaShare(1, 2) -> 0.864664716763.
  * Source: numerical-gamma.
  */
 export function gammaShare(a: number, x: number): number {
@@ -44,7 +44,7 @@ export function gammaShare(a: number, x: number): number {
  * @param a shape [1], > 0
  * @param x lower end of the integral [1], >= a + 1; below that the fraction converges slowly and the answer is NaN
  * @returns [1]; 0 where x is Infinity
- * Example: a = 1 -> 1 / x.
+ * Example: scaledUpperGamma(1, 50) -> 0.0200000000.
  * Source: numerical-gamma.
  */
 export function scaledUpperGamma(a: number, x: number): number {

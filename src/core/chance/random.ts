@@ -10,7 +10,7 @@ const multiplier = 48271;
  * A generator of numbers strictly between 0 and 1.
  * @param seed any whole number; it is brought into 1 ... 2^31 - 2
  * @returns a function that gives the next number
- * Check: from seed 1 the 10,000th x is 399268537.
+ * Check: from seed 1 the 10,000th x is 399268537. Example: randomFrom(1)() * 2147483647 -> 48271.
  * Source: park-miller-generator.
  */
 export function randomFrom(seed: number): () => number {
@@ -28,7 +28,7 @@ export function randomFrom(seed: number): () => number {
  * @param spread half the width as a share of the peak [1], 0 to below 1
  * @param u a number between 0 and 1
  * @returns in the unit of `middle`
- * Example: u = 0.5 gives the peak itself.
+ * Example: triangle(100, 0.3, 0.5) -> 100. Example: triangle(100, 0.3, 0) -> 70.
  * Source: arithmetic.
  */
 export function triangle(middle: number, spread: number, u: number): number {

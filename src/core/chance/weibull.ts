@@ -18,7 +18,7 @@ export interface Life {
  * @param age age already reached T [time], >= 0; 0 for a new part
  * @returns R [1], 0 to 1
  * Assumes a part that has not failed yet and the same duty as before.
- * Example: b = 2.5, eta = 1000, T = 600, t = 200 -> 0.745591.
+ * Example: survival({ shape: 2.5, scale: 1000 }, 200, 600) -> 0.745591.
  * Source: weibull-conditional.
  */
 export function survival(life: Life, time: number, age = 0): number {
@@ -34,7 +34,7 @@ export function survival(life: Life, time: number, age = 0): number {
  * @param time further time t [time], >= 0
  * @param age age already reached T [time], >= 0; 0 for a new part
  * @returns F [1], 0 to 1
- * Example: b = 2.5, eta = 1000, T = 600, t = 200 -> 0.254409.
+ * Example: failure({ shape: 2.5, scale: 1000 }, 200, 600) -> 0.254409.
  * Source: weibull-conditional.
  */
 export function failure(life: Life, time: number, age = 0): number {
@@ -47,7 +47,7 @@ export function failure(life: Life, time: number, age = 0): number {
  * Formula: h = (b/eta) (t/eta)^(b-1).
  * @param age t [time], > 0 (for b below 1 the rate at 0 has no bound)
  * @returns h [1/time]
- * Example: b = 1, eta = 500 -> 0.002 at any age.
+ * Example: hazardRate({ shape: 1, scale: 500 }, 70) -> 0.002.
  * Source: weibull-conditional.
  */
 export function hazardRate(life: Life, age: number): number {
@@ -58,7 +58,7 @@ export function hazardRate(life: Life, age: number): number {
  * Mean life of a new part.
  * Formula: eta Gamma(1 + 1/b).
  * @returns mean life [time]
- * Example: b = 2.5, eta = 1000 -> 887.264.
+ * Example: meanLife({ shape: 2.5, scale: 1000 }) -> 887.264.
  * Source: weibull-conditional.
  */
 export function meanLife(life: Life): number {
@@ -70,7 +70,7 @@ export function meanLife(life: Life): number {
  * Formula: integral of R from 0 to T = (eta/b) gamma_lower(1/b, (T/eta)^b).
  * @param until T [time], >= 0
  * @returns mean time [time]
- * Example: b = 2.5, eta = 1000, T = 493.047 -> 470.1517.
+ * Example: meanServiceUpTo({ shape: 2.5, scale: 1000 }, 493.047) -> 470.1517.
  * Source: weibull-conditional.
  */
 export function meanServiceUpTo(life: Life, until: number): number {
@@ -83,7 +83,8 @@ export function meanServiceUpTo(life: Life, until: number): number {
  * from x = 1 + 1/b on: (T/b) times the scaled upper gamma, so that a part of many lives still has its mean.
  * @param age T [time], >= 0
  * @returns mean remaining life [time]
- * Example: b = 2.5, eta = 1000, T = 600 -> 438.012. b = 1, eta = 400, T = 12,000 -> 400, as at any age.
+ * Example: meanRemainingLife({ shape: 2.5, scale: 1000 }, 600) -> 438.012.
+ * Example: meanRemainingLife({ shape: 1, scale: 400 }, 12000) -> 400.000.
  * Source: weibull-conditional.
  */
 export function meanRemainingLife(life: Life, age: number): number {
@@ -97,7 +98,7 @@ export function meanRemainingLife(life: Life, age: number): number {
  * Formula: t = eta (-ln(1 - F))^(1/b).
  * @param failed F [1], 0 to below 1
  * @returns t [time]
- * Example: b = 2, eta = 75,000, F = 0.3756 -> 51,470.
+ * Example: ageAtShare({ shape: 2, scale: 75000 }, 0.3756) -> 51470.
  * Source: bloch-machinery-reliability.
  */
 export function ageAtShare(life: Life, failed: number): number {

@@ -29,7 +29,7 @@ export interface Carry {
  * @param carry one of a topic's `carries` @param inputs the inputs the answer was computed from, SI @param answer that answer
  * @returns SI inputs of the other topic; undefined when it is not to be offered: its condition is not met, or a value is missing.
  * A field that was left empty is left empty there too.
- * Example: { to: 'warming', with: { interference: { value: 'interference', end: 'high' } } } and an interference of
+ * For example: { to: 'warming', with: { interference: { value: 'interference', end: 'high' } } } and an interference of
  * 17.5 µm, -4 to 39 -> { interference: 39e-6 }. Source: arithmetic.
  */
 export function carriedInputs(carry: Carry, inputs: Inputs, answer: Answer): Inputs | undefined {

@@ -35,6 +35,10 @@ export type Held = Entry | readonly EntryRow[];
 /** By field key. A box without an entry is empty. */
 export type Entries = Readonly<Record<string, Held>>;
 
+/**
+ * True for a list of rows, as a box of rows holds it. @param raw what a box holds @returns false for a single
+ * figure
+ */
 export function isRows(held: Held | undefined): held is readonly EntryRow[] {
   return Array.isArray(held);
 }

@@ -44,6 +44,10 @@ export interface WorkingStep {
   readonly source: string;
 }
 
+/**
+ * The symbol a formula gives, left of its sign of equality. Example: resultSymbol({ expression: 'v = pi * D * n'
+ * }) -> 'v'.
+ */
 export function resultSymbol(formula: Formula): string {
   return formula.expression.slice(0, formula.expression.indexOf('=')).trim();
 }

@@ -38,6 +38,7 @@ export const silicaLimits = [
 
 export type SilicaPlace = (typeof silicaLimits)[number]['key'];
 
+/** The limit on respirable silica of a place [kg/m3], with its source. @throws Error for a place not in the table. */
 export function silicaLimit(key: SilicaPlace): SilicaLimit {
   const row = silicaLimits.find((l) => l.key === key);
   if (!row) throw new Error(`There is no silica limit for "${key}".`);

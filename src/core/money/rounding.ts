@@ -10,7 +10,7 @@
  * @param amount [currency]
  * @returns cents, a whole number
  * Binary fractions such as 1.005 are held a hair too small; a millionth of a cent is added so that they round as written.
- * Example: 285.1333 -> 28513.
+ * Example: toCents(285.1333) -> 28513. Example: toCents(1.005) -> 101.
  * Source: arithmetic.
  */
 export function toCents(amount: number): number {
@@ -22,7 +22,7 @@ export function toCents(amount: number): number {
  * @param amount [currency]
  * @param smallest [currency], > 0: 0.01 for cents, 1 for a currency without them, 5 where 5 is the smallest coin
  * @returns [currency]
- * Example: 7.4667 -> 7.47; 7.4667 to 1 -> 7; 7.4667 to 5 -> 5.
+ * Example: roundMoney(7.4667) -> 7.47; roundMoney(7.4667, 1) -> 7; roundMoney(7.4667, 5) -> 5.
  * Source: arithmetic.
  */
 export function roundMoney(amount: number, smallest = 0.01): number {

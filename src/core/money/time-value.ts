@@ -15,7 +15,7 @@ export function isNoInterest(rate: number): boolean {
  * @param rate r [1 per period]
  * @param periods n [periods], >= 0
  * @returns [1]
- * Example: 10 %, 8 periods -> 0.4665.
+ * Example: presentWorth(0.1, 8) -> 0.4665.
  * Source: engineering-economy-factors.
  */
 export function presentWorth(rate: number, periods: number): number {
@@ -29,7 +29,7 @@ export function presentWorth(rate: number, periods: number): number {
  * @param periods n [periods], > 0
  * @returns [1 per period]
  * `expm1` and `log1p` keep the digits that a rate close to zero would lose.
- * Example: 15 %, 5 periods -> 0.29832.
+ * Example: capitalRecovery(0.15, 5) -> 0.29832.
  * Source: engineering-economy-factors.
  */
 export function capitalRecovery(rate: number, periods: number): number {
@@ -40,7 +40,7 @@ export function capitalRecovery(rate: number, periods: number): number {
  * What one unit of money at the end of every period is worth today (P/A).
  * Formula: 1 / (A/P).
  * @returns [periods]
- * Example: 15 %, 5 periods -> 3.35216.
+ * Example: presentWorthOfPayments(0.15, 5) -> 3.35216.
  * Source: engineering-economy-factors.
  */
 export function presentWorthOfPayments(rate: number, periods: number): number {
@@ -51,7 +51,7 @@ export function presentWorthOfPayments(rate: number, periods: number): number {
  * Level payment that saves up one unit of money by the end (A/F).
  * Formula: A/P - r.
  * @returns [1 per period]
- * Example: 15 %, 5 periods -> 0.14832.
+ * Example: sinkingFund(0.15, 5) -> 0.14832.
  * Source: engineering-economy-factors.
  */
 export function sinkingFund(rate: number, periods: number): number {
@@ -63,7 +63,7 @@ export function sinkingFund(rate: number, periods: number): number {
  * Formula: 1/r - n / ((1 + r)^n - 1); close to r = 0, where its digits cancel, its series there:
  * (n - 1)/2 - (n^2 - 1)/12 r + (n^2 - 1)/24 r^2.
  * @returns [1]
- * Example: 15 %, 10 periods -> 3.3832.
+ * Example: gradientToLevel(0.15, 10) -> 3.3832.
  * Source: engineering-economy-factors.
  */
 export function gradientToLevel(rate: number, periods: number): number {
@@ -78,7 +78,7 @@ export function gradientToLevel(rate: number, periods: number): number {
  * @param rate r [1 per period]
  * @param flows x_k [currency], money in above zero
  * @returns [currency]
- * Example: 5 %: -15000, 1500, 2500, 3500, 4500, 6000 -> 122.89.
+ * Example: netPresentWorth(0.05, [-15000, 1500, 2500, 3500, 4500, 6000]) -> 122.89.
  * Source: engineering-economy-factors.
  */
 export function netPresentWorth(rate: number, flows: readonly number[]): number {
@@ -91,7 +91,7 @@ export function netPresentWorth(rate: number, flows: readonly number[]): number 
  * @param real r [1 per period]
  * @param inflation f [1 per period]
  * @returns [1 per period]
- * Example: 6 % above 3 % inflation -> 9.18 %.
+ * Example: withInflation(0.06, 0.03) -> 0.0918.
  * Source: engineering-economy-factors.
  */
 export function withInflation(real: number, inflation: number): number {

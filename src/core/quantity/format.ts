@@ -26,7 +26,7 @@ function plain(value: number): string {
 
 /**
  * A number in so many significant figures, thousands set apart where there are more than four digits.
- * Example: formatFigures(436678, 2) -> 440,000; formatFigures(2.576, 2) -> 2.6; formatFigures(0.0312, 2) -> 0.031.
+ * Example: formatFigures(436678, 2) -> '440,000'; formatFigures(2.576, 2) -> '2.6'; formatFigures(0.0312, 2) -> '0.031'.
  */
 export function formatFigures(value: number, figures: number): string {
   const rounded = Number(value.toPrecision(figures));

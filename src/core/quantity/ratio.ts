@@ -13,7 +13,7 @@ const between = /^(.+?)\s*(?::|\bto\b|\ba\b)\s*(.+)$/i;
 /**
  * A ratio of two numbers, "a:b" or "a to b", as a / b.
  * @param text as typed @returns the ratio [1] and how to say it; undefined where the text is no pair of positive numbers
- * Example: readRatio('2.5:1').value -> 2.5. Example: readRatio('1:50').value -> 0.02. Example: readRatio('50').
+ * Example: readRatio('2.5:1').value -> 2.5. Example: readRatio('1:50').value -> 0.02. Example: readRatio('50') -> undefined.
  */
 export function readRatio(text: string): RatioRead | undefined {
   const pair = between.exec(normalise(text));

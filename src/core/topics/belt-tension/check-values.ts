@@ -6,6 +6,7 @@ import type { BeltInputs, Drive } from './drive.ts';
 import * as f from './formulas.ts';
 import type { Setting } from './setting.ts';
 
+/** What to push, sound or measure to check a belt set to the window: values, working pushed in their order. */
 export function checkValues(i: BeltInputs, d: Drive, s: Setting, working: WorkingStep[]): Value[] {
   const push = (t: number) => d.together * deflectionForce(t, d.deflection, d.span, d.extra);
   working.push(step(f.pushForce, { k: d.together, T_0: s.low, Y: d.extra, h: d.deflection, S: d.span }, push(s.low)));

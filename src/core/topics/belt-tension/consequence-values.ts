@@ -12,6 +12,7 @@ import { pullBeforeSlip, shaftLoadRunning, shaftLoadStatic } from './tensions.ts
 /** How much over the top of the window the "life" figure looks. */
 const over = 1.2;
 
+/** What the tension does to bearings, grip and life: values [SI], working pushed in their order. */
 export function consequenceValues(i: BeltInputs, d: Drive, s: Setting, working: WorkingStep[]): Value[] {
   return [
     ...shaftValues(i, d, s, working),

@@ -9,6 +9,7 @@ import type { Setting } from './setting.ts';
 const lengthUnits = ['mm', 'in'] as const;
 const forceUnits = ['N', 'lbf'] as const;
 
+/** Length, wrap, speed and span of a solved drive as values [SI]. */
 export function driveValues(i: BeltInputs, d: Drive): Value[] {
   const engineIsSmall = d.engine <= d.blade;
   const [small, large] = [d.wrap, 2 * Math.PI - d.wrap];
@@ -93,6 +94,7 @@ export function driveValues(i: BeltInputs, d: Drive): Value[] {
   ];
 }
 
+/** The window of tension and what it rests on as values [SI]. */
 export function settingValues(i: BeltInputs, s: Setting): Value[] {
   const t = s.strands;
   return [

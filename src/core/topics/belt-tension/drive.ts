@@ -32,6 +32,10 @@ export interface Drive extends Pulleys {
   readonly tooSmall: boolean;
 }
 
+/**
+ * Pulleys, centre distance, wrap and speed from the inputs [SI]; a problem where the pulleys touch or the belt is
+ * short.
+ */
 export function solveDrive(i: BeltInputs, working: WorkingStep[]): Drive | Problem {
   const engine = pitchOf(i, i.enginePulley, working);
   const blade = pitchOf(i, i.bladePulley, working);

@@ -11,6 +11,10 @@ import type { Setting } from './setting.ts';
 /** Over the window by up to this factor a belt is called tight, above it too tight. It is the first-fit factor; our choice. */
 const tightLimit = 1.33;
 
+/**
+ * A reading held against the window: verdict and values [N]; none without a reading, a problem where it can't be
+ * read.
+ */
 export function readingValues(i: BeltInputs, d: Drive, s: Setting, working: WorkingStep[]): Value[] | Problem {
   if (i.reading === 'none') return [];
   const measured = measuredTension(i, d, working);

@@ -29,6 +29,7 @@ export function serviceFactor(driver: Driver, load: Load, hours: Hours): number 
   return row[hours === 'short' ? 0 : hours === 'day' ? 1 : 2];
 }
 
+/** Id of the source a service factor is from, by the load. */
 export function serviceSource(load: Load): string {
   return load === 'crushing' ? 'service-factor-crushing' : 'service-factor-table';
 }

@@ -28,6 +28,10 @@ export interface Setting {
   readonly strands: Strands;
 }
 
+/**
+ * Pull, own tension, and the window of static tension for one belt or rib [N]. The factor typed goes before the
+ * table's.
+ */
 export function solveSetting(i: BeltInputs, d: Drive, working: WorkingStep[]): Setting {
   const factor = i.factor ?? serviceFactor(i.driver, i.load, i.hours);
   const designPower = factor * i.power;

@@ -25,6 +25,7 @@ interface Wet {
   readonly air: number;
 }
 
+/** What the reading with oil says: values and verdict; none where no oil was put in. */
 export function wetValues(i: InputsOf<typeof fields>, air: number): Worked<Value[]> {
   if (!i.wet || i.reading <= 0) return { value: [], steps: [] };
   const wet: Wet = { reading: i.reading, oiled: i.oiled ?? 0, swept: i.swept ?? 0, oil: i.oil ?? 0, air };

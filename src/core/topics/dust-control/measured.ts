@@ -34,6 +34,7 @@ interface Air {
 const britishFactor = 20;
 const mg = ['mg/m3', 'mg/m3'] as const;
 
+/** Protection by a measured concentration [kg/m3]: values, verdicts and cautions. */
 export function byMeasurement(i: DustInputs): Result {
   const spells = i.spells ?? [];
   const shift = i.shift ?? eightHours;

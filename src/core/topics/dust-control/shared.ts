@@ -8,6 +8,7 @@ type Data = NonNullable<VerdictValue['data']>;
 
 export const cautions: readonly Caution[] = [{ hazard: 'silica-dust', level: 'danger' }];
 
+/** A verdict of this topic with its level and data [SI]. */
 export function verdict(
   key: string,
   label: string,
@@ -19,6 +20,7 @@ export function verdict(
   return { kind: 'verdict', key, label, code, level, data, main };
 }
 
+/** True where the rules of the United States hold. */
 export const isUsa = (i: DustInputs) => i.rule === 'us-construction' || i.rule === 'us-general';
 
 /** The limit of the place and the law it stands in, for every answer. */

@@ -10,6 +10,7 @@ type Work = NonNullable<DustInputs['work']>[number];
 /** Britain asks for this with water on, outdoors too. Source: hse-kerbs. */
 const britishFactor = 20;
 
+/** Protection by the task, as the control table has it: values, verdicts and cautions. */
 export function byTask(i: DustInputs): Result {
   const work = i.work ?? [];
   const hours = work.reduce((sum, w) => sum + w.time, 0);

@@ -25,6 +25,10 @@ export interface Solver {
   readonly expectedWith: (outcomes: readonly Outcome[], weights: Float64Array, check: number) => number;
 }
 
+/**
+ * Least expected time by trying every order [s] over all states of knowledge; gives nothing above its bound of
+ * states.
+ */
 export function exactSolver(sums: Sums): Solver {
   const m = sums.effort.length;
   const memo = new Float64Array(3 ** m).fill(NaN);

@@ -54,6 +54,7 @@ export const compute = guarded(fields, (i): Result => {
   };
 });
 
+/** Volume [m3] and changes of air [1/s] of the room, with the working; no change at all below the least that counts. */
 export function roomOf(i: RoomInputs): { readonly room: Room; readonly steps: readonly WorkingStep[] } {
   const volume = i.length * i.width * i.height;
   const first = step(f.volume, { l: i.length, w: i.width, h: i.height }, volume);

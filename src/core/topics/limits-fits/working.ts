@@ -29,6 +29,7 @@ export function zoneWorking({ zone, limits: { upper, lower }, tolerance: IT, dev
   ];
 }
 
+/** Working of one size in a zone: step of the table, IT value and deviations, in this order. */
 export function sizeWorking(size: number, { upper, lower }: Limits): WorkingStep[] {
   return [
     step(largestPart, { D: size, a_u: upper }, size + upper),

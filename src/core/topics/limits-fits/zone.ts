@@ -73,14 +73,20 @@ export function halfFor(typed: string, hole: boolean): string {
   return both ? (hole ? both.hole : both.shaft) : typed;
 }
 
+/**
+ * True for a letter the code system has, capital for a hole. Example: isLetter('k') -> true. Example:
+ * isLetter('i') -> false.
+ */
 export function isLetter(text: string): text is Letter {
   return (letters as readonly string[]).includes(text);
 }
 
+/** True for a grade the code system has. Example: isGrade('7') -> true. Example: isGrade('19') -> false. */
 export function isGrade(text: string): text is Grade {
   return (grades as readonly string[]).includes(text);
 }
 
+/** A zone as it is written: letter and grade, such as k5 or H7. */
 export function zoneName(hole: boolean, letter: string, grade: string): string {
   return `${hole ? letter.toUpperCase() : letter}${grade}`;
 }

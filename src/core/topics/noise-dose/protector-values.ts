@@ -24,6 +24,7 @@ export interface Protector {
   readonly steps: readonly WorkingStep[];
 }
 
+/** What the protector worn takes off the level and what is counted of it [dB], with the working. */
 export function protectorOf(i: NoiseInputs): Protector {
   const { reduction, steps } = reductionOf(i);
   return { reduction, credited: credited(reduction), steps };
@@ -60,6 +61,7 @@ function reductionOf(i: NoiseInputs): { reduction: number; steps: WorkingStep[] 
   }
 }
 
+/** Level under the protector [dB] and its verdict: values and working. */
 export function protectorPart(i: NoiseInputs, day: Day, protector: Protector): Part {
   if (i.protector === 'none') return { values: [], steps: [] };
   const under = nioshAverage(day.nioshDoseAtEar);

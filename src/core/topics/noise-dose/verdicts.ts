@@ -20,6 +20,7 @@ function verdict(
   return { kind: 'verdict', key, label, code, level, data, main };
 }
 
+/** Verdicts on a day's dose [1] by the rules of the place. */
 export function verdicts(i: NoiseInputs, day: Day, protector: Protector): VerdictValue[] {
   return [
     nioshVerdict(i, day),

@@ -73,6 +73,7 @@ const codes = {
   nothing: 'look-changes-nothing',
 } as const;
 
+/** Whether to look into the engine first: verdict, worth and cost of the look [currency]. */
 export function engineValues(inputs: WorthInputs, look: EngineLook | undefined): Value[] {
   const verdict = (code: string, level: VerdictValue['level'], data: VerdictValue['data'] = {}): Value => ({
     kind: 'verdict',

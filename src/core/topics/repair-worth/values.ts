@@ -23,6 +23,7 @@ export interface Shown {
   readonly steps: readonly WorkingStep[];
 }
 
+/** Yearly cost of both ways and of a cutting hour [currency]. */
 export function yearly(c: Comparison, inputs: WorthInputs): Shown {
   const [repaired, replaced, H] = [repairYearly(c), newYearly(c), inputs.hoursPerYear];
   const steps = [step(perHour, { C: repaired, H }, repaired / H), step(perHour, { C: replaced, H }, replaced / H)];
@@ -35,6 +36,7 @@ export function yearly(c: Comparison, inputs: WorthInputs): Shown {
   return { values, steps };
 }
 
+/** Where the answer would turn: service, price of new, chance of a comeback. */
 export function flips(c: Comparison, inputs: WorthInputs): Shown {
   const most = mostWorthPaying(c);
   const service = serviceToFlip(c);
@@ -141,6 +143,7 @@ export function chance(c: Comparison, inputs: WorthInputs, worn: number): Value[
   ];
 }
 
+/** Rules of thumb beside the answer: share of the new price and, with a working value, of that [1]. */
 export function rulesOfThumb(inputs: WorthInputs, total: number): Shown {
   const half = total / inputs.newPrice;
   const halfStep = step(halfRule, { Q_t: total, P: inputs.newPrice }, half);
@@ -177,6 +180,7 @@ export function serviceSteps(service: number): number[] {
   return [...new Set([...whole, Number(service.toFixed(2))])].sort((a, b) => a - b);
 }
 
+/** Yearly cost of both ways over years of service [currency], as a table. */
 export function serviceTable(c: Comparison): TableValue {
   const replaced = newYearly(c);
   return {

@@ -54,6 +54,7 @@ function largestReason(c: Comparison): { readonly reason: string; readonly amoun
   return { reason, amount: roundMoney(amount) };
 }
 
+/** A word on money already spent, which no answer rests on; none where nothing was spent. */
 export function spentValue(alreadySpent: number): Value[] {
   if (!(alreadySpent > 0)) return [];
   return [

@@ -63,6 +63,7 @@ function recordsOf(inputs: ServiceInputs): LifeRecord[] {
   return (inputs.records ?? []).map((r) => ({ time: r.hours, failed: r.failed }));
 }
 
+/** Why no age of replacement can be worked out from these inputs; none where it can. */
 export function clockProblems(inputs: ServiceInputs): Problem[] {
   if (!inputs.replace || partOf(inputs) !== undefined) return [];
   return inputs.lifeFrom === 'range'

@@ -61,6 +61,7 @@ export function dutyOf(row: Pick<TaskRow, 'dust' | 'water' | 'load'>, inputs: Se
   };
 }
 
+/** Share of the interval that dust leaves [1], by how dusty the work is. */
 export function dustFactor(dust: 'clean' | 'dusty' | 'heavy', inputs: ServiceInputs): number {
   return dust === 'clean' ? 1 : dust === 'dusty' ? inputs.dustyFactor : inputs.heavyFactor;
 }
@@ -109,6 +110,7 @@ export function dueLine(row: TaskRow, inputs: ServiceInputs): DueLine {
   };
 }
 
+/** Every row that can't be: no such day, done after the start, no interval. */
 export function listProblems(inputs: ServiceInputs): Problem[] {
   const problems: Problem[] = [];
   const start = dayNumber(inputs.start);
