@@ -62,7 +62,7 @@ const drop = 3.841459 / 2;
  * @param records times > 0
  * @returns the range; undefined where fitLife fits no law. With few failures the true range is wider still: a law
  * that fits three failures says next to nothing.
- * Example: 23 ball bearings of Lieblein and Zelen -> 1.504 to 2.792 round 2.102.
+ * Check: the 23 ball bearings of Lieblein and Zelen give 1.504 to 2.792 round 2.102.
  * Source: likelihood-ratio-range.
  */
 export function shapeRange(records: readonly LifeRecord[]): ShapeRange | undefined {

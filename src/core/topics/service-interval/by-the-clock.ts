@@ -76,6 +76,7 @@ export interface ClockAdvice {
   readonly steps: readonly WorkingStep[];
 }
 
+/** Whether replacing by the clock pays: verdict, best age [s], saving [1] and cost curve, with the working. */
 export function clockAdvice(inputs: ServiceInputs): ClockAdvice {
   const part = inputs.replace ? partOf(inputs) : undefined;
   if (!part) return { values: [], steps: [] };
