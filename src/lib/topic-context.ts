@@ -1,7 +1,10 @@
 /** Everything around a calculation that lives in content: the words of its sources and cautions, its formulas as MathML, the shop. */
 import { formulaMarkup } from './formula-markup.ts';
 import { liveAddress } from './addresses.ts';
-import { record } from './records.ts';
+import type { Carry } from '../core/contract/carry.ts';
+import type { Fact } from '../core/machine/index.ts';
+import { topics } from '../core/registry.ts';
+import { record, records } from './records.ts';
 import { shop } from './shop.ts';
 
 interface Named {
@@ -9,6 +12,8 @@ interface Named {
   readonly sources: readonly string[];
   readonly hazards: readonly string[];
   readonly decides?: Readonly<Record<string, readonly string[]>>;
+  readonly carries?: readonly Carry[];
+  readonly plate?: Readonly<Record<string, string>>;
 }
 
 const made = new Map<string, Promise<Awaited<ReturnType<typeof make>>>>();
@@ -32,6 +37,9 @@ async function make(name: string, topic: Named) {
     shop: { name: shop.name, address, phone, currency, units, labourRate, tax },
     address: liveAddress(`/calculators/${name}/`),
     decides: topic.decides,
+    carries: (topic.carries ?? []).flatMap(shownCarry),
+    plate: topic.plate,
+    plates: topic.plate ? await platesFor(topic.plate) : undefined,
   };
 }
 
@@ -43,4 +51,26 @@ async function shownSource(id: string) {
 async function shownHazard(id: string) {
   const { level, title, first, say, do: steps } = await record('hazards', id);
   return { level, title, first, say, do: steps };
+}
+
+/** A way on, with what the link needs to know of the other form: its name, and the units its boxes are read in. */
+function shownCarry(carry: Carry) {
+  const to = topics[carry.to];
+  if (!to) return [];
+  const units = to.fields.flatMap((f) =>
+    f.kind === 'quantity' && f.key in carry.with ? [[f.key, f.units[0]] as const] : [],
+  );
+  return [{ ...carry, title: to.title, units: Object.fromEntries(units) }];
+}
+
+/** Of every machine in the shop's list, the figures this form asks for. */
+async function platesFor(plate: Readonly<Record<string, string>>) {
+  const all = [...(await records('machines'))].map(([id, { name, facts }]) => {
+    const figures = Object.entries(plate).flatMap(([field, fact]) => {
+      const value = (facts as Readonly<Partial<Record<string, Fact>>>)[fact]?.value;
+      return value === undefined ? [] : [[field, value] as const];
+    });
+    return [id, { name, figures: Object.fromEntries(figures) }] as const;
+  });
+  return Object.fromEntries(all.filter(([, { figures }]) => Object.keys(figures).length > 0));
 }

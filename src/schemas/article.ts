@@ -58,6 +58,10 @@ export const table = z.strictObject(shared);
 export const explainer = z.strictObject(shared);
 
 /** One page per calculator; the file name is the topic's name in the core. */
-export const calculatorPage = z.strictObject(shared);
+export const calculatorPage = z.strictObject({
+  ...shared,
+  /** One line under the heading, at most 100 characters: what it is for. Without it the summary stands there. */
+  line: z.string().max(100).pipe(text(10)).optional(),
+});
 
 export { id, pagePath };

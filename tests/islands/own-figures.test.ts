@@ -48,7 +48,10 @@ function saidOf(topic: Topic, now: Figures): Said | undefined {
   if (!answer?.ok) return undefined;
   const verdict = judged(answer, askedOf(now, topic.fields), now.entries, topic.decides);
   return {
-    said: answer.values.flatMap((v) => (v.kind === 'verdict' && !verdict.heldBack[v.key] ? [v.code] : [])),
+    // A verdict that hangs on no figure at all is a standing order, such as "the manual goes first".
+    said: answer.values.flatMap((v) =>
+      v.kind === 'verdict' && !verdict.heldBack[v.key] && topic.decides?.[v.key]?.length !== 0 ? [v.code] : [],
+    ),
     stillToEnter: verdict.stillToEnter,
     cautions: answer.cautions.map((c) => c.hazard),
   };

@@ -1,53 +1,66 @@
-/** What can be done with the figures: work out, start again, share, print. */
+/** What can be done with the figures, under the boxes; and with the answer, under it. Every button keeps its place. */
 import { useState } from 'preact/hooks';
-import { printSheet } from './take-away/print-sheet.ts';
 import { say } from '../../words/index.ts';
+import type { IslandProps } from './state/props.ts';
+import { printSheet } from './take-away/print-sheet.ts';
 
-interface Props {
-  readonly id: string;
-  readonly compact: boolean;
+interface FormProps {
   readonly untouched: boolean;
-  /** "Back to the example", or to the article's own figures. */
+  /** "Back to the example", to the plate, or to the article's own figures. */
   readonly toStart: string;
   readonly canUndo: boolean;
   readonly onEmpty: () => void;
-  readonly onExample: () => void;
+  readonly onStart: () => void;
   readonly onUndo: () => void;
-  readonly query: () => string;
 }
 
-export function Actions(props: Props) {
-  const { id, compact, untouched, toStart, canUndo, onEmpty, onExample, onUndo, query } = props;
-  const [copied, setCopied] = useState('');
-  const share = async () => {
-    const address = new URL(`?${query()}#${id}-calculator`, location.href).href;
-    history.replaceState(history.state, '', address);
-    setCopied((await copy(address)) ? say.linkCopied : say.linkInBar);
-  };
+export function FormActions({ untouched, toStart, canUndo, onEmpty, onStart, onUndo }: FormProps) {
   return (
     <div class="calc-actions">
-      <button type="submit" class="calc-button calc-button-first">
-        {say.work}
-      </button>
-      <button type="button" class="calc-button" onClick={onEmpty}>
+      <button type="button" class={untouched ? 'calc-button calc-button-first' : 'calc-button'} onClick={onEmpty}>
         {untouched ? say.useOwn : say.clear}
       </button>
-      <button type="button" class="calc-button" onClick={onExample} disabled={untouched && !canUndo}>
+      <button type="button" class="calc-button" onClick={onStart} disabled={untouched && !canUndo}>
         {toStart}
       </button>
       <button type="button" class="calc-button" onClick={onUndo} disabled={!canUndo}>
         {say.undo}
       </button>
-      {!compact && (
-        <button type="button" class="calc-button" onClick={() => printSheet(id)}>
-          {say.print}
-        </button>
-      )}
-      {!compact && (
-        <button type="button" class="calc-button" onClick={() => void share()}>
-          {say.copyLink}
-        </button>
-      )}
+      <button type="submit" class="calc-button">
+        {say.work}
+      </button>
+    </div>
+  );
+}
+
+interface AnswerProps {
+  readonly page: IslandProps;
+  readonly live: boolean;
+  readonly query: () => string;
+  /** Brings on the page what was to come a moment later. */
+  readonly beforePrint: () => void;
+}
+
+export function AnswerActions({ page, live, query, beforePrint }: AnswerProps) {
+  const [copied, setCopied] = useState('');
+  const share = async () => {
+    const address = new URL(`?${query()}#${page.id}-calculator`, location.href).href;
+    history.replaceState(history.state, '', address);
+    setCopied((await copy(address)) ? say.linkCopied : say.linkInBar);
+  };
+  const print = () => {
+    beforePrint();
+    // One turn later what was brought on stands on the page.
+    setTimeout(() => void printSheet(page, query()));
+  };
+  return (
+    <div class="calc-actions">
+      <button type="button" class="calc-button" disabled={!live} onClick={print}>
+        {say.print}
+      </button>
+      <button type="button" class="calc-button" disabled={!live} onClick={() => void share()}>
+        {say.copyLink}
+      </button>
       <output class="calc-copied" aria-live="polite">
         {copied}
       </output>

@@ -1,31 +1,33 @@
 /** A whole calculator: units, boxes, answer, and the sheet that prints. Every island is this with its topic and its drawing. */
-import { useRef } from 'preact/hooks';
 import type { ComponentType } from 'preact';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { siteLink } from '../../browser/site-link.ts';
 import type { RawInputs } from '../../core/contract/field.ts';
 import { mayBeSaid } from '../../core/contract/judged.ts';
-import { Actions } from './Actions.tsx';
+import { say } from '../../words/index.ts';
+import { FormActions, AnswerActions } from './Actions.tsx';
 import type { DrawingProps } from './drawing/props.ts';
-import type { TakeAwayProps } from './take-away/take-away.ts';
-import type { UnderBox } from './state/form.ts';
 import { ErrorSummary } from './form/ErrorSummary.tsx';
 import { FieldList } from './form/FieldList.tsx';
 import { hasLongRows } from './form/RowsBox.tsx';
 import { hasTwoSystems, UnitSwitch } from './form/UnitSwitch.tsx';
-import { PrintHead } from './take-away/PrintHead.tsx';
-import type { IslandProps, ShopFacts } from './state/props.ts';
-import { AnswerPanel, mainOf } from './result/AnswerPanel.tsx';
+import { AnswerLine } from './result/AnswerLine.tsx';
+import { AnswerPanel } from './result/AnswerPanel.tsx';
 import { FiguresUsed } from './result/FiguresUsed.tsx';
-import { Icon } from './result/Icon.tsx';
-import { spoken, type Reader } from './state/reading.ts';
-import { Working } from './result/Working.tsx';
-import { siteLink } from '../../browser/site-link.ts';
-import { linkQuery } from './state/link.ts';
-import { useAnnouncement } from './state/use-announcement.ts';
+import { mainOf } from './result/main-values.ts';
+import { Below, Side } from './result/Rest.tsx';
 import { hasOwn } from './state/figures.ts';
+import type { UnderBox } from './state/form.ts';
+import { linkQuery } from './state/link.ts';
+import type { IslandProps, ShopFacts } from './state/props.ts';
+import { spoken, type Reader } from './state/reading.ts';
 import { markOf } from './state/saying.ts';
-import { useForm } from './state/use-form.ts';
 import type { TopicParts } from './state/topic-parts.ts';
-import { say } from '../../words/index.ts';
+import { useAnnouncement } from './state/use-announcement.ts';
+import { useForm } from './state/use-form.ts';
+import { useLate } from './state/use-late.ts';
+import { PrintCode, PrintHead } from './take-away/PrintHead.tsx';
+import type { TakeAwayProps } from './take-away/take-away.ts';
 
 interface Props extends IslandProps {
   readonly topic: TopicParts;
@@ -40,73 +42,96 @@ interface Props extends IslandProps {
   readonly toToday?: (figures: RawInputs) => RawInputs;
 }
 
-export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAway, toToday, ...page }: Props) {
+export function Workbench({ topic, drawing, fromShop, underBox, takeAway, toToday, ...given }: Props) {
+  // The same object for as long as the page lives: what hangs on it is not made again at every key.
+  const page = useRef<IslandProps>(given).current;
   const bench = useForm(topic, page, { shop: fromShop?.(page.shop), toToday });
-  const { worked, stale } = bench.calculation;
+  const { live, figures, calculation } = bench;
+  const { worked, stale } = calculation;
   const answerHead = useRef<HTMLHeadingElement>(null);
-  const reader: Reader = { system: bench.figures.system, currency: page.shop.currency, words: topic.words };
-  const summary =
-    worked && !stale
-      ? mainOf(worked.answer.values)
-          .filter((v) => v.kind !== 'verdict' || mayBeSaid(v, worked.judged))
-          .map((v) => spoken(v, reader))
-          .join(' ')
-      : '';
-  const announced = useAnnouncement(summary, bench.live && bench.figures.past.length > 0);
-  const untouched = !hasOwn(bench.figures.entries);
-  const mark = worked && markOf(worked);
-  // Long rows need the whole width; the answer then stands below them.
+  const { system } = figures;
+  const reader = useMemo<Reader>(
+    () => ({ system, currency: page.shop.currency, words: topic.words }),
+    [system, page, topic],
+  );
+  const announced = useAnnouncement(worked && !stale ? summaryOf(worked, reader) : '', live && figures.past.length > 0);
+  // Long rows need the whole width; the answer then stands beside them in a narrow column.
   const longRows = topic.fields.some((f) => f.kind === 'rows' && !f.more && hasLongRows(f));
+  const compact = page.compact === true;
+  const mark = worked && markOf(worked);
   // The short form leads to the full one, which goes by the topic's name.
-  const query = () =>
-    linkQuery(bench.figures, topic.fields, page.compact ? page.name : page.id, bench.calculation.said);
+  const query = () => linkQuery(figures, topic.fields, compact ? page.name : page.id, calculation.said);
+
+  // What may follow a moment later is one and the same node until it does: Preact then passes over it at every key.
+  const late = useLate(worked, live);
+  const side = useMemo(
+    () => late.value && !compact && <Side page={page} worked={late.value} reader={reader} drawing={drawing} />,
+    [late.value, reader, compact, page, drawing],
+  );
+  const below = useMemo(
+    () =>
+      late.value &&
+      !compact && (
+        <Below page={page} worked={late.value} reader={reader} live={live} stale={stale} takeAway={takeAway} />
+      ),
+    [late.value, reader, compact, page, live, stale, takeAway],
+  );
+  const paper = useMemo(
+    () =>
+      late.value && <FiguresUsed asked={late.value.asked} figures={late.value.figures} currency={page.shop.currency} />,
+    [late.value, page],
+  );
+  useEffect(() => {
+    addEventListener('beforeprint', late.flush);
+    return () => removeEventListener('beforeprint', late.flush);
+  }, []);
 
   const submit = (event: Event) => {
     event.preventDefault();
     bench.press();
-    if (bench.calculation.problems.length === 0) answerHead.current?.focus();
+    if (calculation.problems.length === 0) answerHead.current?.focus();
   };
 
   return (
     <section
-      class={`calc${page.compact ? ' calc-compact' : ''}${longRows ? ' calc-form-above' : ''}`}
+      class={`calc${compact ? ' calc-compact' : ''}${longRows ? ' calc-rows-first' : ''}`}
       id={`${page.id}-calculator`}
-      data-live={bench.live ? 'yes' : 'no'}
+      data-live={live ? 'yes' : 'no'}
+      data-stale={stale && worked ? 'yes' : 'no'}
       aria-label={topic.title}
     >
-      <PrintHead id={page.id} title={topic.title} shop={page.shop.name} address={page.address} worked={worked} />
+      <PrintHead page={page} title={topic.title} worked={worked} />
+      {!compact && <AnswerLine id={page.id} worked={worked} stale={stale} reader={reader} />}
       <div class="calc-sheet">
         <form class="calc-form" noValidate onSubmit={submit} aria-labelledby={`${page.id}-figures`}>
-          <fieldset class="calc-switchable" disabled={!bench.live}>
+          <fieldset class="calc-switchable" disabled={!live}>
             <div class="calc-top">
               <h3 class="calc-head" id={`${page.id}-figures`}>
                 {say.figures}
               </h3>
               {hasTwoSystems(topic.fields, worked?.answer.values ?? []) && (
-                <UnitSwitch id={page.id} system={bench.figures.system} onSwitch={bench.switchUnits} />
+                <UnitSwitch id={page.id} system={system} onSwitch={bench.switchUnits} />
               )}
             </div>
-            {untouched && !bench.live && <p class="calc-example">{say.exampleOff}</p>}
-            {bench.figures.pressed && <ErrorSummary id={page.id} lines={bench.problemLines} presses={bench.presses} />}
-            <FieldList form={{ ...bench.form, underBox }} fields={topic.fields} compact={page.compact === true} />
-            <Actions
-              id={page.id}
-              compact={page.compact === true}
-              untouched={untouched}
-              toStart={page.preset ? say.backToPage : say.backToExample}
-              canUndo={bench.figures.past.length > 0}
+            {!live && <p class="calc-example">{say.exampleOff}</p>}
+            {figures.pressed && <ErrorSummary id={page.id} lines={bench.problemLines} presses={bench.presses} />}
+            <FieldList form={{ ...bench.form, underBox }} fields={topic.fields} compact={compact} />
+            <FormActions
+              untouched={!hasOwn(figures.entries)}
+              toStart={page.preset ? say.backToPage : bench.plate ? say.backToPlate : say.backToExample}
+              canUndo={figures.past.length > 0}
               onEmpty={() => {
                 bench.empty();
                 focusFirst(page.id);
               }}
-              onExample={bench.showExample}
+              onStart={bench.showStart}
               onUndo={() => bench.change({ do: 'undo' })}
-              query={query}
             />
           </fieldset>
+          {paper}
         </form>
         <div
-          class={`calc-answer${stale && worked ? ' calc-stale' : ''}${worked && worked.pencil > 0 ? ' calc-pencil' : ''}`}
+          class={worked && worked.pencil > 0 ? 'calc-answer calc-pencil' : 'calc-answer'}
           id={`${page.id}-answer`}
           data-pagefind-ignore="index"
         >
@@ -114,53 +139,48 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
             <h3 class="calc-head" id={`${page.id}-answer-head`} ref={answerHead} tabIndex={-1}>
               {say.answer}
             </h3>
-            {mark && <span class={`calc-mark calc-mark-${mark.ink}`}>{mark.text}</span>}
+            {mark &&
+              (stale ? (
+                <span class="calc-mark calc-earlier">{say.earlier}</span>
+              ) : (
+                <span class={`calc-mark calc-mark-${mark.ink}`}>{mark.text}</span>
+              ))}
           </div>
-          {worked && stale && (
-            <p class="calc-earlier">
-              <Icon name="note" /> {say.earlier}
-            </p>
-          )}
           {worked ? (
-            <>
-              <FiguresUsed asked={worked.asked} figures={worked.figures} currency={page.shop.currency} />
-              <AnswerPanel
-                drawing={drawing}
-                page={page}
-                worked={worked}
-                reader={reader}
-                onConfirm={bench.live ? (keys) => bench.change({ do: 'confirm', keys }) : undefined}
-              />
-            </>
+            <AnswerPanel
+              page={page}
+              worked={worked}
+              reader={reader}
+              live={live}
+              onConfirm={live ? (keys) => bench.change({ do: 'confirm', keys }) : undefined}
+            />
           ) : (
             <p class="calc-nothing">{say.noAnswer}</p>
           )}
-          {page.compact && (
+          {compact ? (
             <p class="calc-full">
               <a href={siteLink(`/calculators/${page.name}/?${query()}`)}>{say.fullForm}</a>
             </p>
+          ) : (
+            <AnswerActions page={page} live={live} query={query} beforePrint={late.flush} />
           )}
         </div>
-        {bench.live && worked && !page.compact && TakeAway && (
-          <div class="calc-take-away">
-            <TakeAway page={page} worked={worked} stale={stale} />
-          </div>
-        )}
-        {worked && !page.compact && (
-          <Working
-            id={page.id}
-            stale={stale}
-            steps={worked.answer.working}
-            markup={page.markup}
-            sources={page.sources}
-          />
-        )}
+        {side}
+        {below}
       </div>
+      {!compact && <PrintCode page={page} />}
       <output class="calc-hidden" id={`${page.id}-said`} aria-live="polite" aria-atomic="true">
         {announced}
       </output>
     </section>
   );
+}
+
+function summaryOf(worked: NonNullable<ReturnType<typeof useForm>['calculation']['worked']>, reader: Reader): string {
+  return mainOf(worked.answer.values)
+    .filter((v) => v.kind !== 'verdict' || mayBeSaid(v, worked.judged))
+    .map((v) => spoken(v, reader))
+    .join(' ');
 }
 
 /** After the boxes have been emptied the hand goes on typing in the first of them. */

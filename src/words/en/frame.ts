@@ -30,6 +30,8 @@ export const frame = {
   about: 'About this almanac',
   menu: 'Sections',
   language: 'Español',
+  contents: 'Contents',
+  whenNot: 'When not',
   onThisPage: 'On this page',
   for: 'For',
   reader: { customer: 'For whoever runs the saw', mechanic: 'For the bench' },

@@ -31,6 +31,8 @@ export const frame: typeof en = {
   about: 'Acerca de este almanaque',
   menu: 'Secciones',
   language: 'English',
+  contents: 'Contenido',
+  whenNot: 'Cuándo no',
   onThisPage: 'En esta página',
   for: 'Para',
   reader: { customer: 'Para quien usa la sierra', mechanic: 'Para el banco de trabajo' },

@@ -17,7 +17,9 @@ export function FieldFrame({ form, field, help = field.help, unit, children }: P
   const box = boxId(form.id, field.key);
   const problem = form.problemAt[field.key];
   return (
-    <div class={`calc-field${inkClass(form, field.key)}${problem ? ' calc-wrong' : ''}`}>
+    <div
+      class={`calc-field${isWide(field) ? ' calc-field-wide' : ''}${inkClass(form, field.key)}${problem ? ' calc-wrong' : ''}`}
+    >
       <div class="calc-asks">
         <label for={box}>
           {field.label}
@@ -88,4 +90,11 @@ export function describedBy(
   const said = field && saidAt(form, field, path);
   const ids = [form.problemAt[path] && `${box}-problem`, help && `${box}-help`, said && `${box}-said`].filter(Boolean);
   return ids.length > 0 ? ids.join(' ') : undefined;
+}
+
+/** Letters of an option that still fit a box of half the form's width. */
+const fitsHalf = 22;
+
+function isWide(field: SingleField): boolean {
+  return field.kind === 'choice' && field.options.some((o) => o.label.length > fitsHalf);
 }

@@ -1,12 +1,12 @@
-/** All boxes of a topic: ungrouped ones first, then each group; seldom-needed ones folded away where they belong. */
+/** All boxes of a topic: first those that must be filled in, in pairs; what stands as it is or is seldom needed is folded. */
 import { useEffect, useRef } from 'preact/hooks';
-import type { Field } from '../../../core/contract/field.ts';
 import { askedFields } from '../../../core/contract/asked.ts';
+import type { Field } from '../../../core/contract/field.ts';
 import { say } from '../../../words/index.ts';
+import { boxId, type Form } from '../state/form.ts';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { RowsBox } from './RowsBox.tsx';
 import { TextBox } from './TextBox.tsx';
-import { boxId, type Form } from '../state/form.ts';
 
 interface Props {
   readonly form: Form;
@@ -15,42 +15,37 @@ interface Props {
 }
 
 export function FieldList({ form, fields, compact }: Props) {
-  const asked = askedFields(fields, form.raw).filter((f) => !compact || !f.more);
-  const groups = [...new Set(asked.flatMap((f) => f.group ?? []))];
+  const asked = askedFields(fields, form.raw);
+  const folded = compact ? [] : asked.filter((f) => folds(f, fields));
+  const shown = asked.filter((f) => (compact ? !f.more : !folded.includes(f)));
+  const groups = [...new Set(folded.map((f) => f.group))];
   return (
     <>
-      <Group form={form} fields={asked.filter((f) => !f.group)} />
-      {groups.map((group) => (
-        <Group key={group} form={form} name={group} fields={asked.filter((f) => f.group === group)} />
-      ))}
+      <Boxes form={form} fields={shown} />
+      {groups.length > 0 && (
+        <div class="calc-mores">
+          {groups.map((group) => (
+            <Seldom key={group ?? ''} form={form} name={group} fields={folded.filter((f) => f.group === group)} />
+          ))}
+        </div>
+      )}
     </>
   );
+}
+
+/** A group of boxes folds when none of them must be typed in: each is optional, or stands as it is. */
+function folds(field: Field, fields: readonly Field[]): boolean {
+  if (field.more) return true;
+  if (!field.group) return false;
+  const must = (f: Field) => !f.more && !f.optional && !f.usual && f.kind !== 'choice' && f.kind !== 'yes-no';
+  // A box that a choice of its own group opens does not hold the group open.
+  const opened = (f: Field) => f.when && fields.some((c) => c.key === f.when?.field && c.group === f.group);
+  return !fields.some((f) => f.group === field.group && must(f) && !opened(f));
 }
 
 interface GroupProps {
   readonly form: Form;
   readonly fields: readonly Field[];
-  readonly name?: string;
-}
-
-function Group({ form, fields, name }: GroupProps) {
-  const usual = fields.filter((f) => !f.more);
-  const seldom = fields.filter((f) => f.more);
-  if (name === undefined || usual.length === 0) {
-    return (
-      <>
-        <Boxes form={form} fields={usual} />
-        <Seldom form={form} fields={seldom} {...(name === undefined ? {} : { name })} />
-      </>
-    );
-  }
-  return (
-    <fieldset class="calc-group">
-      <legend>{name}</legend>
-      <Boxes form={form} fields={usual} />
-      <Seldom form={form} fields={seldom} />
-    </fieldset>
-  );
 }
 
 function Boxes({ form, fields }: GroupProps) {
@@ -64,19 +59,17 @@ function Boxes({ form, fields }: GroupProps) {
   );
 }
 
-function Seldom({ form, fields, name }: GroupProps) {
+function Seldom({ form, fields, name }: GroupProps & { readonly name: string | undefined }) {
   const details = useRef<HTMLDetailsElement>(null);
   const wrong = fields.some((f) => Object.keys(form.problemAt).some((path) => path.split('.')[0] === f.key));
   // A problem must never hide in a closed drawer.
   useEffect(() => {
     if (wrong && details.current) details.current.open = true;
   }, [wrong]);
-  if (fields.length === 0) return null;
   return (
     <details class="calc-more" ref={details}>
       <summary>
-        {say.more}
-        {name && `: ${name}`}
+        {name ?? say.more} ({fields.length})
       </summary>
       <Boxes form={form} fields={fields} />
     </details>

@@ -1,4 +1,4 @@
-/** Caution boxes the answer raised, the gravest first, in the same dress as those in articles. */
+/** Cautions the answer raised, the gravest first, each in one line that opens to all of it; on paper and with scripts off all is open. */
 import type { Caution, CautionLevel } from '../../../core/contract/result.ts';
 import type { ShownHazard } from '../state/props.ts';
 import { signalWord } from '../../../words/index.ts';
@@ -8,33 +8,35 @@ const gravity: readonly CautionLevel[] = ['danger', 'warning', 'caution', 'notic
 interface Props {
   readonly cautions: readonly Caution[];
   readonly hazards: Readonly<Record<string, ShownHazard>>;
+  /** Folded while scripts run; written open, so that nothing is lost without them. */
+  readonly folded: boolean;
 }
 
-export function Cautions({ cautions, hazards }: Props) {
-  const ordered = [...cautions].sort((a, b) => gravity.indexOf(a.level) - gravity.indexOf(b.level));
+export function inOrder(cautions: readonly Caution[]): readonly Caution[] {
+  return [...cautions].sort((a, b) => gravity.indexOf(a.level) - gravity.indexOf(b.level));
+}
+
+export function Cautions({ cautions, hazards, folded }: Props) {
   return (
     <>
-      {ordered.map(({ hazard: id, level }) => {
+      {cautions.map(({ hazard: id, level }) => {
         const hazard = hazards[id];
         // A test holds every topic to its list of cautions.
         if (!hazard) return null;
+        const [first = hazard.say, ...rest] = hazard.do;
         return (
-          <aside
-            class={`hazard hazard-${level}`}
-            key={id}
-            data-hazard={id}
-            aria-label={`${signalWord[level]}: ${hazard.title}`}
-          >
-            <p class="hazard-head">
-              <span class="hazard-level">{signalWord[level]}</span> <span class="hazard-title">{hazard.title}</span>
-            </p>
+          <details class={`hazard hazard-${level} calc-caution`} key={id} data-hazard={id} open={!folded}>
+            <summary>
+              <span class="hazard-level">{signalWord[level]}</span> {first}
+            </summary>
+            <p class="hazard-title">{hazard.title}</p>
             <p>{hazard.say}</p>
             <ul>
-              {hazard.do.map((line) => (
+              {rest.map((line) => (
                 <li key={line}>{line}</li>
               ))}
             </ul>
-          </aside>
+          </details>
         );
       })}
     </>

@@ -1,6 +1,7 @@
 /** Why a verdict is not said: which figures it hangs on that are not the reader's yet, each a way to its box. */
 import { filledIn, isPencil } from '../../../core/contract/entry.ts';
 import type { Field } from '../../../core/contract/field.ts';
+import { hasOwn } from '../state/figures.ts';
 import { boxId } from '../state/form.ts';
 import { mayBeConfirmed } from '../state/starts.ts';
 import type { Worked } from '../state/use-calculation.ts';
@@ -18,7 +19,8 @@ interface Props {
 
 export function Still({ id, worked, compact, onConfirm }: Props) {
   const waiting = worked.asked.filter((f) => worked.judged.stillToEnter.includes(f.key));
-  if (waiting.length === 0) return null;
+  // An example says so in its mark; it waits for nothing.
+  if (waiting.length === 0 || !hasOwn(worked.figures.entries)) return null;
   const toConfirm = waiting.filter((f) => confirmable(f, worked));
   const toEnter = waiting.filter((f) => !toConfirm.includes(f));
   return (

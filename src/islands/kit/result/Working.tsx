@@ -8,46 +8,34 @@ import { SourceMark } from './SourceMark.tsx';
 import { SymbolMark } from './SymbolMark.tsx';
 
 interface Props {
-  readonly id: string;
-  /** True while the boxes have moved on from this answer. */
-  readonly stale: boolean;
   readonly steps: readonly WorkingStep[];
   readonly markup: Readonly<Record<string, string>>;
   readonly sources: Readonly<Record<string, ShownSource>>;
 }
 
-export function Working({ id, stale, steps, markup, sources }: Props) {
+export function Working({ steps, markup, sources }: Props) {
   return (
-    <section
-      class={stale ? 'calc-working calc-stale' : 'calc-working'}
-      data-pagefind-ignore="index"
-      aria-labelledby={`${id}-working`}
-    >
-      <h3 class="calc-head" id={`${id}-working`}>
-        {say.working}
-      </h3>
-      <ol>
-        {steps.map((s, i) => (
-          <li key={i} data-formula={s.formula}>
-            <p class="calc-step">
-              {s.what}
-              <SourceMark id={s.source} source={sources[s.source]} />
-            </p>
-            <Formula markup={markup[s.formula] ?? ''} />
-            <ul class="calc-put">
-              {s.put.map((p) => (
-                <li key={p.symbol}>
-                  <Term term={p} /> <span class="calc-term-name">{p.name}</span>
-                </li>
-              ))}
-            </ul>
-            <p class="calc-gave">
-              {say.gives} <Term term={s.gave} /> <span class="calc-term-name">{s.gave.name}</span>
-            </p>
-          </li>
-        ))}
-      </ol>
-    </section>
+    <ol>
+      {steps.map((s, i) => (
+        <li key={i} data-formula={s.formula}>
+          <p class="calc-step">
+            {s.what}
+            <SourceMark id={s.source} source={sources[s.source]} />
+          </p>
+          <Formula markup={markup[s.formula] ?? ''} />
+          <ul class="calc-put">
+            {s.put.map((p) => (
+              <li key={p.symbol}>
+                <Term term={p} /> <span class="calc-term-name">{p.name}</span>
+              </li>
+            ))}
+          </ul>
+          <p class="calc-gave">
+            {say.gives} <Term term={s.gave} /> <span class="calc-term-name">{s.gave.name}</span>
+          </p>
+        </li>
+      ))}
+    </ol>
   );
 }
 

@@ -12,7 +12,7 @@ import {
 import { askedFields } from '../../../core/contract/asked.ts';
 import type { Field, RawInputs, RowsField, SingleField } from '../../../core/contract/field.ts';
 import { pick, unitLabel, type UnitKey, type UnitSystem } from '../../../core/quantity/index.ts';
-import { afterOwnAct, emptyRowEntries, laidOver, mayBeConfirmed } from './starts.ts';
+import { afterOwnAct, blankEntries, emptyRowEntries, laidOver, mayBeConfirmed } from './starts.ts';
 
 export interface Figures {
   readonly entries: Entries;
@@ -128,10 +128,25 @@ function filled(
   now: Figures,
   { figures, from, of }: Extract<Change, { do: 'fill' }>,
 ): Figures {
-  const start = afterOwnAct(fields, now.entries, '');
+  const before = Object.values(now.entries).flatMap(filledIn);
+  if (Object.keys(figures).length === 0 && !before.some((e) => e.from === from)) return now;
+  // Another machine takes the figures of the one before it away.
+  const start = from === 'plate' ? withoutPlate(fields, now.entries) : afterOwnAct(fields, now.entries, '');
   const free = Object.fromEntries(Object.entries(figures).filter(([key]) => !isOwn(now.entries[key])));
   const entries = laidOver(fields, start, free, from, of);
   return { ...now, entries, past: pushed(now), typing: undefined };
+}
+
+function withoutPlate(fields: readonly Field[], entries: Entries): Entries {
+  const rest = afterOwnAct(fields, entries, '');
+  const blank = blankEntries(fields);
+  return Object.fromEntries(
+    Object.entries(rest).flatMap(([key, held]): readonly (readonly [string, Held])[] => {
+      if (!filledIn(held).some((e) => e.from === 'plate')) return [[key, held]];
+      const standing = blank[key];
+      return standing ? [[key, standing]] : [];
+    }),
+  );
 }
 
 function isOwn(held: Held | undefined): boolean {

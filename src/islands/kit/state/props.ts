@@ -1,7 +1,8 @@
 /** What a page hands to an island: plain data only, because it travels inside the HTML. */
+import type { Carry } from '../../../core/contract/carry.ts';
 import type { Decides } from '../../../core/contract/judged.ts';
 import type { RawInputs } from '../../../core/contract/field.ts';
-import type { UnitSystem } from '../../../core/quantity/index.ts';
+import type { UnitKey, UnitSystem } from '../../../core/quantity/index.ts';
 import type { CautionLevel } from '../../../core/contract/result.ts';
 
 export interface ShownSource {
@@ -29,6 +30,18 @@ export interface ShopFacts {
   readonly tax: { readonly parts: number; readonly labour: number };
 }
 
+export interface ShownCarry extends Carry {
+  /** Of the calculator it leads to. */
+  readonly title: string;
+  readonly units: Readonly<Record<string, UnitKey>>;
+}
+
+/** What a machine's list fills in one form. */
+export interface Plate {
+  readonly name: string;
+  readonly figures: RawInputs;
+}
+
 export interface IslandProps {
   /** Topic, as in the registry and in the address: "blade-speed". */
   readonly name: string;
@@ -43,6 +56,12 @@ export interface IslandProps {
   readonly address?: string;
   /** Fields that decide each verdict; all of them where the topic does not say. */
   readonly decides?: Decides | undefined;
+  /** Ways on to other calculators, with the name of each and the units its boxes are read in. */
+  readonly carries?: readonly ShownCarry[];
+  /** Which fact of a machine fills which box: field key -> fact. */
+  readonly plate?: Readonly<Record<string, string>> | undefined;
+  /** The machines of the shop's list, with the figures this form asks for. */
+  readonly plates?: Readonly<Record<string, Plate>> | undefined;
   /** Figures an article starts from instead of the worked example; as at the terminal. */
   readonly preset?: RawInputs;
   /** The short form: no seldom-needed boxes, no drawing, no working. */

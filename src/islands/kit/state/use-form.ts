@@ -1,15 +1,17 @@
 /** One calculator's state: what is in the boxes, what comes of it, and the acts a reader can do. */
 import { useEffect, useMemo, useReducer, useState } from 'preact/hooks';
-import type { Entries } from '../../../core/contract/entry.ts';
+import { isRows, type Entries } from '../../../core/contract/entry.ts';
 import { describeProblem } from '../../../core/contract/messages.ts';
 import type { RawInputs } from '../../../core/contract/field.ts';
 import type { UnitSystem } from '../../../core/quantity/index.ts';
 import type { Form } from './form.ts';
-import type { IslandProps } from './props.ts';
+import { plateOnBench } from './plate.ts';
+import type { IslandProps, Plate } from './props.ts';
 import type { TopicParts } from './topic-parts.ts';
 import { changesOf, rawOf, startFigures, type Change, type Figures } from './figures.ts';
 import { keptIn, placeOf, type Kept } from './kept.ts';
 import { readLink } from './link.ts';
+import { watchBench } from '../../../browser/device/index.ts';
 import { rememberedUnits, rememberUnits } from './remembered.ts';
 import { blankEntries, exampleEntries, laidOver, pageEntries } from './starts.ts';
 import { useKept } from './use-kept.ts';
@@ -30,8 +32,10 @@ export interface Bench {
   readonly press: () => void;
   readonly switchUnits: (system: UnitSystem) => void;
   readonly empty: () => void;
-  /** Back to the worked example, or to the figures of the article. */
-  readonly showExample: () => void;
+  /** What a machine on the bench fills in here, if there is one. */
+  readonly plate: Plate | undefined;
+  /** Back to the plate of the machine on the bench; without one to the worked example, or the figures of the article. */
+  readonly showStart: () => void;
 }
 
 export interface Starts {
@@ -60,6 +64,10 @@ export function useForm(topic: TopicParts, page: IslandProps, { shop = {}, toTod
   const [presses, setPresses] = useState(0);
   const calculation = useCalculation(topic, figures, page);
 
+  const [plate, setPlate] = useState<Plate>();
+  const fillPlate = (from: Plate | undefined) =>
+    change({ do: 'fill', figures: from?.figures ?? {}, from: 'plate', of: { machine: from?.name ?? '' } });
+
   const entriesFor = (kept: Kept | undefined): Entries =>
     kept && !kept.untouched ? { ...blank(), ...kept.entries } : begin(toToday);
 
@@ -72,7 +80,20 @@ export function useForm(topic: TopicParts, page: IslandProps, { shop = {}, toTod
     const system = linked?.system ?? rememberedUnits();
     if (system) change({ do: 'units', system });
     setLive(true);
+    const onBench = page.preset ? undefined : plateOnBench(page);
+    setPlate(onBench);
+    if (onBench && !linked && machineIn(kept?.entries) !== onBench.name) fillPlate(onBench);
   }, []);
+  useEffect(
+    () =>
+      watchBench(() => {
+        if (page.preset) return;
+        const onBench = plateOnBench(page);
+        setPlate(onBench);
+        fillPlate(onBench);
+      }),
+    [],
+  );
   useKept({
     page,
     live,
@@ -129,6 +150,15 @@ export function useForm(topic: TopicParts, page: IslandProps, { shop = {}, toTod
       change({ do: 'units', system });
     },
     empty: () => change({ do: 'start', entries: blank() }),
-    showExample: () => change({ do: 'start', entries: begin(toToday) }),
+    plate,
+    showStart: () => {
+      change({ do: 'start', entries: plate ? blank() : begin(toToday) });
+      if (plate) fillPlate(plate);
+    },
   };
+}
+
+/** Name of the machine whose figures stand among these. */
+function machineIn(entries: Entries | undefined): string | undefined {
+  return Object.values(entries ?? {}).flatMap((held) => (isRows(held) ? [] : (held.of?.machine ?? [])))[0];
 }
