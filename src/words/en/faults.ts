@@ -1,7 +1,8 @@
 /** A complaint's page and its planner. */
 export const fault = {
   origin: 'How likely, how long and how sure:',
-  estimates: 'These are bench estimates, good enough to order the checks; put in your own shop’s in the file.',
+  estimates:
+    'Every percentage and every minute here is a shop’s guess, good enough to order the checks and no better. Count your own job cards, and put your figures in the file of this complaint.',
   otherComplaint: 'Another complaint, or your own suspects and minutes?',
   ownOrder: 'What to check first',
   doesTheSame: 'does the same sum for them.',

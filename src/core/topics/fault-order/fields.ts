@@ -95,6 +95,7 @@ export const fields = defineFields([
     kind: 'yes-no',
     default: false,
     more: true,
+    usual: 'A list is seldom complete.',
     help: 'No: what is missing to 100 % stays with something else.',
   },
   {
@@ -103,6 +104,7 @@ export const fields = defineFields([
     kind: 'yes-no',
     default: true,
     more: true,
+    usual: 'A part is looked at before it is ordered.',
     help: 'No: once all others are cleared, the last one counts as found.',
   },
   {
@@ -112,6 +114,7 @@ export const fields = defineFields([
     default: 80,
     min: 50,
     more: true,
+    usual: 'Four in five is enough to try the repair.',
     help: 'A suspect this likely counts as found.',
   },
   {
@@ -122,6 +125,7 @@ export const fields = defineFields([
     min: 0,
     max: 100000,
     more: true,
+    usual: 'An hour for a full strip-down.',
     help: 'The way out: a full strip-down, or sending the machine away. It is also taken early, when the checks cost more than they are worth. 0: there is none.',
   },
   {
@@ -132,6 +136,7 @@ export const fields = defineFields([
     min: 0.01,
     max: 1e6,
     more: true,
+    usual: 'The shop’s own rate fills it; it counts only where a check uses up money.',
     help: 'Turns the money of a check into minutes.',
   },
 ]);

@@ -33,5 +33,9 @@ export const sources = [
   'half-split-method',
 ];
 export const hazards = ['unexpected-start'];
+/** Every box has a say in what comes next. */
+export const decides = {
+  verdict: ['suspects', 'checks', 'stripDowns', 'complete', 'confirmLast', 'sure', 'fallbackMinutes', 'labourRate'],
+};
 /** Suspects and checks are the ones the form starts with. */
 export const example = { complete: false, fallbackMinutes: 60 };

@@ -1,7 +1,7 @@
 import { isOver, isUnder } from '../../thresholds/index.ts';
 import type { InputsOf } from '../../contract/field.ts';
 import { step, type WorkingStep } from '../../contract/formula.ts';
-import { gamma, meanRemainingLife, survival, type Life } from '../../chance/index.ts';
+import { failure, gamma, meanLife, meanRemainingLife, survival, type Life } from '../../chance/index.ts';
 import type { Result, Value, VerdictValue } from '../../contract/result.ts';
 import { guarded } from '../../contract/guarded.ts';
 import { ageToChange, costOfChangingNow, costOfLeaving, costOfMending, wearToReplace } from './costs.ts';
@@ -30,6 +30,7 @@ export const compute = guarded(fields, (inputs): Result => {
     ...neighbour(inputs, life, reopen, working),
     ...(inputs.mend ? mendOrReplace(inputs, life, reopen, working) : []),
     ...shapeNote(life),
+    ...horizonNote(life, inputs.horizon),
   ];
   return { ok: true, values, working, cautions: [{ hazard: 'unexpected-start', level: 'danger' }] };
 });
@@ -59,8 +60,8 @@ function neighbour(inputs: PartInputs, life: Life, reopen: number, working: Work
     kind: 'verdict',
     key: 'verdict',
     label: 'While it is open',
-    code: later > now ? 'change-now' : 'leave-it',
-    level: later > now ? 'caution' : 'good',
+    code: isOver(later, now) ? 'change-now' : 'leave-it',
+    level: isOver(later, now) ? 'caution' : 'good',
     data: { between: cent(Math.abs(later - now)) },
     main: true,
   };
@@ -91,8 +92,8 @@ function neighbour(inputs: PartInputs, life: Life, reopen: number, working: Work
       main: true,
       note: 'The chance of opening the machine again, times what that costs.',
     },
-    share('oldFails', 'Chance that it fails before then', 1 - worn),
-    share('newFails', 'Chance that a new one fails before then', 1 - fresh),
+    share('oldFails', 'Chance that it fails before then', failure(life, H, T)),
+    share('newFails', 'Chance that a new one fails before then', failure(life, H)),
     {
       kind: 'quantity',
       key: 'remaining',
@@ -155,7 +156,7 @@ function mendOrReplace(inputs: PartInputs, life: Life, reopen: number, working: 
       kind: 'verdict',
       key: 'mendVerdict',
       label: 'Mend or replace',
-      code: replaced <= mended ? 'replace-it' : 'mend-it',
+      code: isOver(replaced, mended) ? 'mend-it' : 'replace-it',
       level: 'note',
       data: { between: cent(Math.abs(replaced - mended)) },
       main: true,
@@ -173,6 +174,21 @@ function mendOrReplace(inputs: PartInputs, life: Life, reopen: number, working: 
             decimals: 2,
           } as const,
         ]),
+  ];
+}
+
+/** The sum counts one failure at most: past the mean life of a new part it counts too few. */
+function horizonNote(life: Life, horizon: number): Value[] {
+  if (!isOver(horizon, meanLife(life))) return [];
+  return [
+    {
+      kind: 'verdict',
+      key: 'horizonNote',
+      label: 'How far it looks',
+      code: 'looks-too-far',
+      level: 'note',
+      data: { lives: Math.round((horizon / meanLife(life)) * 10) / 10 },
+    },
   ];
 }
 

@@ -11,6 +11,30 @@ export const title = 'Change it while it is open?';
 export const formulas = Object.values(all);
 export const sources = ['arithmetic', 'weibull-conditional', 'hasidi-kalech-2021'];
 export const hazards = ['unexpected-start'];
+
+const life = ['lifeAs', 'mean', 'scale', 'shape', 'horizon', 'reopenMinutes', 'labourRate', 'stopCost'];
+export const decides = {
+  verdict: ['partCost', 'age', ...life],
+  mendVerdict: ['mend', 'replaceCost', 'mendCost', 'mendWear', ...life],
+  ageToChange: ['partCost', ...life],
+  shapeNote: ['shape'],
+  horizonNote: ['lifeAs', 'mean', 'scale', 'shape', 'horizon'],
+};
+/** A part whose life is known may be worth replacing by the clock. */
+export const carries = [
+  {
+    to: 'service-interval',
+    what: 'the life of the part and its price',
+    when: { field: 'lifeAs', is: ['scale'] },
+    with: {
+      replace: { is: true },
+      lifeFrom: { is: 'typed' },
+      shape: { field: 'shape' },
+      scale: { field: 'scale' },
+      planned: { field: 'partCost' },
+    },
+  },
+] as const;
 export const example = {
   partCost: 38,
   age: '200 h',

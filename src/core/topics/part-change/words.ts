@@ -2,6 +2,8 @@ import type { Words } from '../../contract/words.ts';
 
 export const words: Words = {
   verdicts: {
+    'looks-too-far': (d) =>
+      `The time looked ahead is ${d['lives']} lives of such a part, and one failure at most is counted in it. Look ahead less far: to the next service, or one life.`,
     'change-now': (d, say) =>
       `Change it while the machine is open: ${say.money(Number(d['between']))} cheaper than the chance of opening it again.`,
     'leave-it': (d, say) =>
