@@ -33,7 +33,7 @@ export const fields = defineFields([
   },
   {
     key: 'zone',
-    label: 'Tolerance zone, where the drawing names one',
+    label: 'Tolerance zone on the drawing',
     kind: 'text',
     ...zonePattern,
     optional: true,
