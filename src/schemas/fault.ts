@@ -39,7 +39,7 @@ const check = z.strictObject({
   conditions: z.string().min(5).max(90).optional(),
   /** What to do and what counts as showing a fault. */
   how: z.string().min(20),
-  /** Cautions of this very check, by file name in hazards, the first one first; left out, the page's first one. */
+  /** Cautions of this very check, by file name in hazards, the first one shown; left out, the start of the engine. */
   hazards: z.array(id).max(2).optional(),
   /** Only on these kinds of machine: a floor saw has no cord. Left out, on all of the complaint's. */
   kinds: z.array(z.enum(machineKinds)).min(1).optional(),

@@ -1,5 +1,5 @@
 /** Every check in the order of the plan, each to be answered when it was seen already; on paper, boxes to tick. */
-import { aboutMinutes, faultWords as say, minutes } from '../../words/index.ts';
+import { aboutMinutes, faultWords as say, minutes, signalWord } from '../../words/index.ts';
 import { CheckBody } from './CheckBody.tsx';
 import type { Answer, Search } from './kept.ts';
 import { inOrder, type PlanNow } from './plan-for.ts';
@@ -23,6 +23,7 @@ export function CheckList({ now, search, live, checks, cautions, answer, change 
         {inOrder(now).map((id) => {
           const check = model.checks.find((c) => c.id === id);
           const given = search.given[id];
+          const own = cautions[checks[id]?.hazards[0] ?? ''];
           if (!check) return null;
           return (
             <li key={id} class={given ? 'fault-given' : undefined}>
@@ -31,7 +32,8 @@ export function CheckList({ now, search, live, checks, cautions, answer, change 
                   <span class="fault-check">
                     {check.name}
                     <span class="fault-on-paper fault-how-on-paper">
-                      . {checks[id]?.conditions} {checks[id]?.how}
+                      . {own && <b>{signalWord[own.level]}: </b>}
+                      {own?.first} {checks[id]?.conditions} {checks[id]?.how}
                     </span>
                   </span>
                   <span class="fault-effort">{minutes(proposed.get(id) ?? check.minutes)}</span>

@@ -108,6 +108,13 @@ export default function FaultSearch(page: FaultSearchProps) {
         answer={answer}
         change={change}
       />
+      {/* On paper the list comes first, to be worked from; the cautions follow in full, on its back where they are many. */}
+      <div class="fault-on-paper fault-cautions">
+        {page.general.map((hazard) => {
+          const caution = page.cautions[hazard];
+          return caution && <Caution key={hazard} caution={caution} />;
+        })}
+      </div>
       <p class="fault-acts no-print">
         <button type="button" class="fault-plain" disabled={before.length === 0} onClick={undo}>
           {say.undo}
