@@ -62,6 +62,7 @@ async function open(prepare?: (page: Page) => Promise<unknown>) {
   await prepare?.(watched.page);
   await watched.page.goto(`${serving.address}calculators/belt-tension.html`);
   await wakeCalculator(watched.page);
+  await watched.page.getByLabel('Note of the plucked span').check();
   return { ...watched, listen: watched.page.getByRole('button', { name: 'Listen to the belt' }) };
 }
 

@@ -1,36 +1,37 @@
-import type { WorkingStep } from '../../contract/formula.ts';
 import type { Caution, Result } from '../../contract/result.ts';
 import { guarded } from '../../contract/guarded.ts';
-import { checkValues } from './check-values.ts';
-import { consequenceValues } from './consequence-values.ts';
-import { driveValues, settingValues } from './drive-values.ts';
-import { solveDrive } from './drive.ts';
+import { checkValues } from './checks.ts';
+import { beltValues, consequenceValues } from './consequences.ts';
+import { driveValues, solveDrive } from './drive.ts';
 import { fields } from './fields.ts';
 import { readingValues } from './reading.ts';
-import { solveSetting } from './setting.ts';
+import { settingValues, solveSetting } from './setting.ts';
 
 const cautions: readonly Caution[] = [{ hazard: 'moving-belt', level: 'danger' }];
 
 export const compute = guarded(fields, (inputs): Result => {
-  const working: WorkingStep[] = [];
-  const drive = solveDrive(inputs, working);
+  const drive = solveDrive(inputs);
   if ('code' in drive) return { ok: false, problems: [drive] };
-  const setting = solveSetting(inputs, drive, working);
-  const checks = checkValues(inputs, drive, setting, working);
-  const reading = readingValues(inputs, drive, setting, working);
+  const setting = solveSetting(inputs, drive.value);
+  const reading = readingValues(inputs, drive.value, setting.value);
   if ('code' in reading) return { ok: false, problems: [reading] };
-  const values = [
-    ...reading,
-    ...settingValues(inputs, setting),
-    ...checks,
-    ...driveValues(inputs, drive),
-    ...consequenceValues(inputs, drive, setting, working),
-  ];
-  const tooTight = reading.some((v) => v.kind === 'verdict' && v.code === 'belt-too-tight');
+  const belt = beltValues(inputs, drive.value, setting.value);
+  const checks = checkValues(inputs, drive.value, setting.value);
+  const consequences = consequenceValues(inputs, drive.value, setting.value);
+  const tooTight = reading.value.some((v) => v.kind === 'verdict' && v.code === 'belt-too-tight');
   return {
     ok: true,
-    values,
-    working,
+    values: [
+      // That the belt cannot be this drive's belt is read before any tension for it.
+      ...belt.value.filter((v) => v.kind === 'verdict'),
+      ...reading.value,
+      ...settingValues(inputs, setting.value),
+      ...checks.value,
+      ...driveValues(inputs, drive.value),
+      ...belt.value.filter((v) => v.kind !== 'verdict'),
+      ...consequences.value,
+    ],
+    working: [drive, setting, belt, checks, reading, consequences].flatMap((part) => part.steps),
     cautions: tooTight ? [{ hazard: 'belt-over-tension', level: 'notice' }, ...cautions] : cautions,
   };
 });

@@ -65,7 +65,6 @@ export const fields = defineFields([
     label: 'These diameters are',
     kind: 'choice',
     default: 'pitch',
-    more: true,
     options: [
       {
         value: 'pitch',
@@ -84,6 +83,7 @@ export const fields = defineFields([
     label: 'What is known',
     kind: 'choice',
     default: 'centre',
+    usual: 'the box it asks for is the reader’s own',
     options: [
       { value: 'centre', label: 'Distance between the shafts' },
       { value: 'length', label: 'Length of the belt' },
@@ -160,6 +160,7 @@ export const fields = defineFields([
     label: 'Engine',
     kind: 'choice',
     default: 'single',
+    usual: 'saws have one cylinder, and it asks for the tighter belt',
     group: 'Duty',
     options: [
       { value: 'single', label: 'One cylinder' },
@@ -172,6 +173,7 @@ export const fields = defineFields([
     label: 'Hours a day',
     kind: 'choice',
     default: 'short',
+    usual: 'a saw seldom cuts longer in a day',
     group: 'Duty',
     options: [
       { value: 'short', label: 'Up to 5' },
@@ -184,6 +186,7 @@ export const fields = defineFields([
     label: 'Shock in the work',
     kind: 'choice',
     default: 'heavy',
+    usual: 'the row of the table nearest to a saw',
     group: 'Duty',
     options: [
       { value: 'light', label: 'Light: fans, centrifugal pumps' },
@@ -211,6 +214,7 @@ export const fields = defineFields([
     label: 'What was measured',
     kind: 'choice',
     default: 'none',
+    usual: 'nothing measured, nothing judged',
     group: 'Check a belt',
     options: [
       { value: 'none', label: 'Nothing yet' },
@@ -285,6 +289,7 @@ export const fields = defineFields([
     limitFrom: slips,
     more: true,
     group: 'Check a belt',
+    when: { field: 'reading', is: ['stretch'] },
   },
   {
     key: 'axial',
@@ -305,6 +310,7 @@ export const fields = defineFields([
     label: 'Push the span down by',
     kind: 'choice',
     default: '64',
+    usual: 'the force is worked out for the distance shown',
     more: true,
     group: 'Check a belt',
     options: [
@@ -338,6 +344,7 @@ export const fields = defineFields([
     dimension: 'bending-stiffness',
     units: ['N·m2', 'lbf·in2'],
     default: 0,
+    usual: 'a belt as limp as most: the page says when it is not',
     min: 0,
     max: 100,
     limitFrom: slips,
@@ -365,6 +372,7 @@ export const fields = defineFields([
     dimension: 'ratio',
     units: ['%', '%'],
     default: 50,
+    usual: 'half the dry grip, and the sentence says it is an estimate',
     min: 5,
     max: 100,
     more: true,

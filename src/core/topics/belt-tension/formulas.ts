@@ -86,9 +86,9 @@ export const pull = formula('pull', 'Effective pull of one belt or rib', 'F = P 
   z: s.z,
   v: s.v,
 });
-export const ownTension = formula(
+export const centrifugal = formula(
   'centrifugal',
-  'Tension from the belt’s own mass',
+  'Centrifugal tension, from the belt’s own mass',
   'T_c = m * v^2',
   'khurmi-machines',
   { T_c: s.T_c, m: s.m, v: s.v },
@@ -270,5 +270,18 @@ export const move = formula(
     T_m: { name: 'measured tension', unit: 'N' },
     EA: s.EA,
     theta: s.theta,
+  },
+);
+export const stress = formula(
+  'belt-stress',
+  'Stress in the belt, tight side, from the work alone',
+  's_b = (F * R / (R - 1) + T_c) / A_b',
+  'jindal-design',
+  {
+    s_b: { name: 'stress in the belt', unit: 'MPa' },
+    F: s.F,
+    R: s.R,
+    T_c: s.T_c,
+    A_b: { name: 'cross-section of one belt', unit: 'mm2' },
   },
 );

@@ -11,7 +11,7 @@ export const tradeFriction = Math.log(tradeRatio) / Math.PI;
  * @param base friction of belt on metal, mu [1], >= 0
  * @param groove full groove angle phi [rad]; pi for a flat belt
  * @returns f [1]
- * Source: khurmi-machines, Examples 11.17 to 11.19.
+ * Example: 0.15 in a groove of 34 degrees -> 0.513. Source: khurmi-machines, Examples 11.17 to 11.19.
  */
 export function wedgedFriction(base: number, groove: number): number {
   return base / Math.sin(groove / 2);

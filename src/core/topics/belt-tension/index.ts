@@ -1,4 +1,5 @@
 /** Belt tension: length, wrap, tension window, the checks to make and what a setting does. */
+import type { Carry } from '../../contract/carry.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -42,23 +43,29 @@ export {
   tensionFromFrequency,
   tensionFromStretch,
 } from './checks.ts';
-export { bearingLoads, type BearingLoads } from './bearing-loads.ts';
+export { bearingLoads, overload, wetNear, type BearingLoads } from './consequences.ts';
+export { deepestPush, tightLimit } from './reading.ts';
 export { beltNotes, findPitch, type Pitch, type PitchRange } from './pitch.ts';
 export { flexLife, flexPasses, lifeExponent, lifeShare } from './life.ts';
 export { grooveSize, outsideMinusPitch, pitchFromOutside, ribbedFace } from './pulley-size.ts';
 export {
+  beltArea,
+  beltMass,
+  highestSpeed,
   isRibbed,
   leastPulley,
+  pushExtra,
   ribGroove,
   ribSections,
+  textbookStress,
   vGroove,
   vSections,
+  type BeltMass,
   type RibSection,
   type Section,
   type VSection,
-} from './sections.ts';
-export { beltMass, pushExtra, type BeltMass } from './belt-mass.ts';
-export { serviceFactor, type Driver, type Hours, type Load } from './service-factor.ts';
+} from './tables.ts';
+export { newWindow, runInWindow, serviceFactor, type Driver, type Hours, type Load } from './setting.ts';
 
 export const title = 'Belt tension';
 export const formulas = Object.values(all);
@@ -82,6 +89,8 @@ export const sources = [
   'iso-155',
   'belt-worksheets',
   'ribbed-belt-data',
+  'belt-speed-limits',
+  'belt-section-sizes',
   'service-factor-table',
   'service-factor-crushing',
   'wet-belt-grip',
@@ -103,6 +112,28 @@ export const example = {
   driver: 'single',
   hours: 'short',
   load: 'heavy',
-  reading: 'frequency',
-  frequency: '112 Hz',
 };
+const size = ['section', 'enginePulley', 'bladePulley', 'diametersAre'];
+const speed = [...size, 'rotation', 'speedOf'];
+const load = [...speed, 'belts', 'power', 'known', 'centre', 'length', 'mass'];
+const setting = [...load, 'beltState', 'driver', 'hours', 'load', 'factor'];
+const check = ['force', 'deflection', 'frequency', 'growth', 'apart', 'axial', 'rule', 'bending', 'pushExtra'];
+export const decides = {
+  verdict: [...setting, 'reading', ...check],
+  speedVerdict: speed,
+  loadVerdict: load,
+  wetVerdict: [...setting, 'wetGrip'],
+  pulleyVerdict: size,
+};
+export const carries: readonly Carry[] = [
+  {
+    to: 'bearing-life',
+    what: 'how long the bearing beside the pulley lasts',
+    with: { belt: { value: 'nearBearing' }, speed: { value: 'bladeRotation' } },
+  },
+  {
+    to: 'blade-speed',
+    what: 'the speed of its blade',
+    with: { known: { is: 'spindle' }, spindle: { value: 'bladeRotation' } },
+  },
+];

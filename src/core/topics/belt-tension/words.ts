@@ -14,6 +14,13 @@ export const words: Words = {
       `Tight: ${newtons(say, d['measured'])}, above ${newtons(say, d['high'])}. Let off a little: the bearings and the belt wear faster than they need to.`,
     'belt-too-tight': (d, say) =>
       `Too tight: ${newtons(say, d['measured'])}, far above ${newtons(say, d['high'])}. Let it off before the engine is started: it overloads the blade-shaft and crankshaft bearings.`,
+    'belt-too-fast': (d, say) =>
+      `The belt runs at ${say.quantity(Number(d['speed']), ['m/s', 'ft/min'])}; belts of this section are commonly run to ` +
+      `about ${say.quantity(Number(d['limit']), ['m/s', 'ft/min'])}. Check pulleys, speed and section before you set it.`,
+    'belt-overloaded': (d, say) =>
+      `Each belt has to carry ${say.quantity(Number(d['power']), ['kW', 'hp'])}: its work alone stresses it to ` +
+      `${Number(d['times']).toFixed(1)} times what a textbook allows a classical V belt. No tension makes this a drive. ` +
+      'Check the section, the number of belts and the power; the machine’s manual names the belt.',
     'wet-slips': () =>
       'With a wet or slurry-coated belt this drive slips at full power. Clean the belt and the grooves, and keep the belt cover closed; do not make up for slurry by tightening.',
     'wet-near': () =>

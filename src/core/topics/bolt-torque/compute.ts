@@ -47,6 +47,7 @@ export const compute = guarded(fields, (inputs): Result => {
       figures: 2,
       main: true,
       source: factorSource,
+      note: 'Where the machine’s manual gives a torque, use that. This figure is for a bolt nobody gave one for.',
     },
     {
       kind: 'quantity',
@@ -177,7 +178,6 @@ function reminders(i: BoltInputs, clamp: Clamp, share: number): Value[] {
             : note('casting', 'Light alloy', 'casting-bears-it'),
         ]
       : []),
-    note('manual', 'First', 'manual-first'),
     ...(isOver(share, 1) ? [note('overload', 'Preload', 'may-overload', 'caution', { share })] : []),
     note(
       'stateNote',

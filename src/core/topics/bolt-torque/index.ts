@@ -51,7 +51,6 @@ const pull = [...bolt, 'share', 'into', 'engaged', 'shear'];
 export const decides = {
   plated: ['series', 'boltClass', 'state'],
   casting: pull,
-  manual: [],
   overload: [...pull, 'state'],
   stateNote: ['state'],
   leftHand: ['leftHand'],

@@ -4,8 +4,6 @@ const mm = (say: Say, si: number | string | undefined) => say.quantity(Number(si
 
 export const words: Words = {
   verdicts: {
-    'manual-first': () =>
-      "Where the machine's manual gives a torque, use that. This figure is for a bolt nobody gave one for.",
     'may-overload': (data) =>
       `If friction is at its lowest the bolt reaches ${Math.round(100 * Number(data['share']))} % of its proof load and may stretch. Lower the share, or use a fresh oiled bolt and a torque wrench.`,
     'keep-dry': () => 'For a clean, dry thread. Oil or paste on it at this torque stretches or breaks the bolt.',

@@ -21,7 +21,7 @@ const spans = fc.double({ min: 0.05, max: 2, noNaN: true });
 const masses = fc.double({ min: 0.003, max: 1, noNaN: true });
 
 function answer(more: RawInputs): Answer {
-  const read = readInputs(fields, { ...example, reading: 'none', frequency: undefined, ...more });
+  const read = readInputs(fields, { ...example, ...more });
   if (!read.ok) throw new Error(JSON.stringify(read));
   const result = compute(read.inputs);
   if (!result.ok) throw new Error(JSON.stringify(result));
