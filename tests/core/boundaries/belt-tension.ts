@@ -26,6 +26,14 @@ const drive = {
   mass: 1000 * mass,
 };
 
+/** Set to the middle of the window, 1.25 times the least; at half a turn the ratio when wet is 5^g. In percent. */
+const gripFor = (margin: number) => {
+  const q = (margin * 2000) / speed / (2 * (1.25 * least - mass * speed ** 2));
+  return (100 * Math.log((1 + q) / (1 - q))) / Math.log(5);
+};
+/** Belt speed of 250 mm at 1000 rpm [m/s]. */
+const large = (Math.PI * 0.25 * 1000) / 60;
+
 export const boundaries: Boundaries = {
   rows: [
     {
@@ -52,6 +60,55 @@ export const boundaries: Boundaries = {
       at: sound(1.5 * 1.33 * least),
       gives: ['belt-tight', 'belt-tight', 'belt-too-tight'],
     },
+    {
+      why: 'when wet, the ratio 5^g lets the pull of the work through: margin 1 (capstan law)',
+      verdict: 'wetVerdict',
+      inputs: drive,
+      moves: 'wetGrip',
+      at: gripFor(1),
+      gives: ['wet-slips', 'wet-near', 'wet-near'],
+    },
+    {
+      why: 'under a margin of 1.2 little is left (our choice)',
+      verdict: 'wetVerdict',
+      inputs: drive,
+      moves: 'wetGrip',
+      at: gripFor(1.2),
+      gives: ['wet-near', 'wet-holds', 'wet-holds'],
+    },
+    {
+      why: 'the least datum diameter of an A belt is 71 mm (source din-2211-grooves)',
+      verdict: 'pulleyVerdict',
+      inputs: { ...drive, section: 'A' },
+      moves: 'enginePulley',
+      at: 71,
+      gives: ['pulley-small', undefined, undefined],
+    },
+    {
+      why: 'a PJ belt is run to 60 m/s (memory): 60 / (0.1 pi) turns a second',
+      verdict: 'speedVerdict',
+      inputs: drive,
+      moves: 'rotation',
+      at: (60 / (0.1 * Math.PI)) * 60,
+      gives: [undefined, undefined, 'belt-too-fast'],
+    },
+    {
+      why: 'twice (our choice) the 2.2 MPa a textbook allows a C belt of 22 x 14 mm; 4/5 of what m v2 leaves pulls',
+      verdict: 'loadVerdict',
+      inputs: {
+        section: 'C',
+        belts: 1,
+        enginePulley: 250,
+        bladePulley: 250,
+        known: 'centre',
+        centre: 800,
+        rotation: 1000,
+        mass: 350,
+        power: 9,
+      },
+      moves: 'power',
+      at: (0.8 * (4.4 * 14 * (22 - 14 * Math.tan(Math.PI / 9)) - 0.35 * large ** 2) * large) / 1000,
+      gives: [undefined, undefined, 'belt-overloaded'],
+    },
   ],
-  open: ['wet-slips', 'wet-near', 'wet-holds', 'pulley-small'],
 };

@@ -3,6 +3,22 @@ import type { Boundaries } from './row.ts';
 // A small hobby engine: idles at 3000, takes hold at 4200.
 const hobby = { observed: 'stands', idle: 3000, known: 'speed', engages: 4200, weak: 100 };
 
+/** 1440 rpm [rad/s]. */
+const turning = 2 * Math.PI * 24;
+const large = {
+  idle: 400,
+  known: 'parts',
+  running: 1440,
+  power: 70,
+  shoes: 4,
+  mass: 1500,
+  radius: 110,
+  drum: 280,
+  gap: 0,
+  spring: 700,
+  friction: 0.3,
+};
+
 export const boundaries: Boundaries = {
   rows: [
     {
@@ -29,6 +45,18 @@ export const boundaries: Boundaries = {
       at: 3360,
       gives: ['weak-holds-off', 'weak-turns-at-idle', 'weak-turns-at-idle'],
     },
+    {
+      why: 'four shoes of 1.5 kg at 110 mm, 700 N, 0.3 on 140 mm hold z mu R (m r w2 - F) (Bhandari, Example 11.13)',
+      verdict: 'gripVerdict',
+      inputs: large,
+      moves: 'power',
+      at: (4 * 0.3 * 0.14 * (1.5 * 0.11 * turning ** 2 - 700) * turning) / 1000,
+      gives: ['clutch-holds', 'clutch-holds', 'clutch-slips'],
+    },
   ],
-  open: ['drags-on-cord', 'turns-at-idle-seen', 'lingers-after-cut', 'clutch-holds', 'clutch-slips'],
+  noThreshold: {
+    'drags-on-cord': 'said when it was seen',
+    'turns-at-idle-seen': 'said when it was seen',
+    'lingers-after-cut': 'said when it was seen',
+  },
 };

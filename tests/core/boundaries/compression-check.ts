@@ -2,6 +2,12 @@ import type { Boundaries } from './row.ts';
 
 const cold = { reading: 9, healthy: 10, height: 0 };
 
+const oiled = { reading: 7, healthy: 10, height: 0, wet: true, swept: 70, oil: 0.3, oiled: 7.1 };
+/** [bar] */
+const air = 1.01325;
+/** The smallest chamber in cm3: 0.6 of 70 cm3 behind the closed port, exponent 1.3. */
+const chamber = 42 / (((7 + air) / air) ** (1 / 1.3) - 1);
+
 export const boundaries: Boundaries = {
   rows: [
     {
@@ -52,6 +58,29 @@ export const boundaries: Boundaries = {
       at: 6.65,
       gives: ['oil-fell', 'oil-cannot-tell', 'oil-cannot-tell'],
     },
+    {
+      why: 'oil up to half a percent of the swept volume (our choice): 0.35 mL of 70 cm3',
+      verdict: 'oilVerdict',
+      inputs: oiled,
+      moves: 'oil',
+      at: 0.35,
+      gives: ['oil-cannot-tell', 'oil-cannot-tell', 'oil-too-much'],
+    },
+    {
+      why: 'oil as large as the chamber, 42 cm3 / (((7 + 1.01325) / 1.01325)^(1 / 1.3) - 1), stops the piston (memory)',
+      verdict: 'oilVerdict',
+      inputs: oiled,
+      moves: 'oil',
+      at: chamber,
+      gives: ['oil-too-much', 'oil-fills-chamber', 'oil-fills-chamber'],
+    },
+    {
+      why: 'a tenth (common practice) over what 0.3 mL alone can make of 7 bar in that chamber points to the rings',
+      verdict: 'oilVerdict',
+      inputs: oiled,
+      moves: 'oiled',
+      at: 1.1 * (air * ((42 + chamber - 0.3) / (chamber - 0.3)) ** 1.3 - air),
+      gives: ['oil-cannot-tell', 'oil-cannot-tell', 'oil-points-to-rings'],
+    },
   ],
-  open: ['oil-too-much', 'oil-fills-chamber', 'oil-points-to-rings'],
 };

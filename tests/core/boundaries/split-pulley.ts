@@ -46,6 +46,13 @@ export const boundaries: Boundaries = {
       at: 100,
       gives: ['rides-out', undefined, undefined],
     },
+    {
+      why: 'a belt is tight up to the path it closes to: two pulleys of 100 mm at 300 mm ask for 600 + 100 pi',
+      verdict: 'fitVerdict',
+      inputs: { ...cones, drivePulley: 100, beltLength: 914 },
+      moves: 'beltLength',
+      at: 600 + 100 * Math.PI,
+      gives: ['draws-tight', 'draws-tight', 'stays-slack'],
+    },
   ],
-  open: ['draws-tight', 'stays-slack'],
 };

@@ -1,6 +1,7 @@
 import { block } from '../../contract/block.ts';
 import { defineFields } from '../../contract/field.ts';
 import { densityRatio, gasDensityRatio, gaugeElsewhere, mixtureElsewhere, standardPressure } from './air.ts';
+import { isUnder } from '../../thresholds/index.ts';
 import { chamberVolume, readingWithOil } from './wet-test.ts';
 
 const height = {
@@ -106,7 +107,8 @@ export const blocks = {
     },
     run: (i) => {
       const chamber = chamberVolume(i.swept, i.trapped, i.gauge, i.air);
-      if (i.oil >= chamber) return { problem: { field: 'oil', code: 'no-room-for-oil', data: { room: chamber } } };
+      if (!isUnder(i.oil, chamber))
+        return { problem: { field: 'oil', code: 'no-room-for-oil', data: { room: chamber } } };
       return { chamber, gauge: readingWithOil(i.swept, i.trapped, chamber, i.oil, i.air) };
     },
   }),

@@ -1,3 +1,5 @@
+import { isUnder } from '../../thresholds/index.ts';
+
 /**
  * Oil in a cylinder does two things to a compression gauge: it seals the rings for a moment, and it takes up room.
  * Oil does not give way, so what lies on the crown makes the combustion chamber smaller and the reading higher in a
@@ -36,6 +38,6 @@ export function chamberVolume(swept: number, trapped: number, gauge: number, air
  * Example: 70 cm3, 0.7, chamber 9.202 cm3, 1 mL, air 1 bar -> 11.49 bar. Source: wet-test-model.
  */
 export function readingWithOil(swept: number, trapped: number, chamber: number, oil: number, air: number): number {
-  if (oil >= chamber) return Infinity;
+  if (!isUnder(oil, chamber)) return Infinity;
   return air * ((trapped * swept + chamber - oil) / (chamber - oil)) ** wetModel.exponent - air;
 }
