@@ -28,4 +28,5 @@ export const collections = {
   machines: collection('machines', kinds.machines),
   glossary: collection('glossary', kinds.glossary),
   intervals: collection('intervals', kinds.intervals),
+  checks: collection('checks', kinds.checks),
 };

@@ -1,6 +1,7 @@
 /** The kinds of content: folder, schema, endings, and whether each file is a page of its own. One table for build and check. */
 import type { z } from 'astro/zod';
 import { calculatorPage, explainer, guide, job, table } from './article.ts';
+import { checkList } from './checks.ts';
 import { fault } from './fault.ts';
 import { schedule } from './intervals.ts';
 import { machine } from './machine.ts';
@@ -28,6 +29,7 @@ export const kinds = {
   machines: record(machine),
   glossary: record(word),
   intervals: record(schedule),
+  checks: record(checkList),
 } as const satisfies Readonly<Record<string, Kind>>;
 
 export type KindName = keyof typeof kinds;
