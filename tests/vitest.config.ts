@@ -1,11 +1,27 @@
 import { defineConfig } from 'vitest/config';
 
+const root = new URL('..', import.meta.url).pathname;
+const times = { testTimeout: 60_000, hookTimeout: 180_000 };
+/** Tests that build sites, open pages or start programs. */
+const outside = ['tests/{commands,e2e,search,steps}/**/*.test.ts', 'tests/browser/device/**/*.test.ts'];
+
 /** A plain config on purpose: core tests need no Astro and no browser. */
 export default defineConfig({
   test: {
-    root: new URL('..', import.meta.url).pathname,
-    include: ['tests/**/*.test.ts', 'tests/**/*.test.tsx'],
-    testTimeout: 60_000,
-    hookTimeout: 180_000,
+    root,
+    projects: [
+      {
+        test: {
+          ...times,
+          name: 'core and kit',
+          root,
+          include: ['tests/**/*.test.{ts,tsx}'],
+          exclude: outside,
+          // The core keeps no state, so its modules are read once a worker and not once a file: a third of the time.
+          isolate: false,
+        },
+      },
+      { test: { ...times, name: 'site', root, include: outside, globalSetup: 'tests/e2e/support/one-browser.ts' } },
+    ],
   },
 });

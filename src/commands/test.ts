@@ -30,7 +30,10 @@ async function runTests(chromium: string | undefined): Promise<Count> {
       '--reporter=json',
       `--outputFile.json=${report}`,
     ];
-    const code = await runNode('node_modules/vitest/vitest.mjs', args, chromium ? { CHROMIUM_PATH: chromium } : {});
+    const code = await runNode('node_modules/vitest/vitest.mjs', args, {
+      ALMANAC_ONE_BROWSER: 'yes',
+      ...(chromium ? { CHROMIUM_PATH: chromium } : {}),
+    });
     const count = countTests(readFileSync(report, 'utf8'));
     // Vitest can end badly with every test green, for example on an error outside any test.
     return code !== 0 && count.failed === 0 ? { ...count, failed: 1 } : count;

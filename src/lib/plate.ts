@@ -1,4 +1,5 @@
 /** What a machine's plate says, as rows for a table: the figures by group, each with where it comes from. */
+import { textOf } from '../core/contract/text-of.ts';
 import { facts, origins, readFacts, type Facts } from '../core/machine/index.ts';
 import { formatQuantity } from '../core/quantity/index.ts';
 import type { Shop } from '../schemas/shop.ts';
@@ -25,9 +26,9 @@ export function plateRows(known: Facts, units: Shop['units']): readonly PlateRow
         const texts = [first, second].map((system) => formatQuantity(input, asked.units, system));
         return texts[0] === texts[1] ? (texts[0] ?? '') : `${texts[0] ?? ''} (${texts[1] ?? ''})`;
       }
-      if (asked.kind === 'choice') return asked.options.find((o) => o.value === input)?.label ?? String(input);
+      if (asked.kind === 'choice') return asked.options.find((o) => o.value === input)?.label ?? textOf(input);
       if (asked.kind === 'yes-no') return input === true ? 'yes' : 'no';
-      return String(input);
+      return textOf(input);
     }
   });
 }

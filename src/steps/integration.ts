@@ -1,10 +1,12 @@
 /**
- * Hooks into Astro what happens around it: a fresh folder to build in and, after it, the portable folder, the search
+ * Hooks into Astro what happens around it: a fresh folder to build in and, after it, the licenses, the portable folder, the search
  * index, the offline worker; in that order. Only a whole site takes the place of the one before.
  */
 import { rm } from 'node:fs/promises';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { AstroIntegration } from 'astro';
+import { addLicenses } from './licenses/add-licenses.ts';
+import { notePackages, type PackageFolders } from './licenses/shipped-packages.ts';
 import { addSearch } from './search/add-search.ts';
 import { addWorker } from './worker/add-worker.ts';
 import { BrokenLinks, makePortable } from './portable/make-portable.ts';
@@ -20,6 +22,7 @@ export interface PortableOptions {
 export function portable(options: PortableOptions): AstroIntegration {
   let project: string;
   let fresh: FreshFolder | undefined;
+  const shipped: PackageFolders = new Set();
   return {
     name: 'almanac-portable',
     hooks: {
@@ -31,11 +34,12 @@ export function portable(options: PortableOptions): AstroIntegration {
         updateConfig({
           ...(fresh && { outDir: pathToFileURL(`${fresh.path}/`) }),
           build: { format: 'file', inlineStylesheets: 'never' },
-          vite: { plugins: [classicVite()] },
+          vite: { plugins: [classicVite(), notePackages(shipped)] },
         });
       },
       'astro:build:done': async ({ dir }) => {
         const dist = fileURLToPath(dir);
+        await addLicenses(dist, shipped);
         await makePortable(dist, basePath(options.site)).catch(stopAtBrokenLinks);
         await addSearch(dist, project);
         await addWorker(dist);

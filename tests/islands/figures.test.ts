@@ -39,7 +39,7 @@ const fields = defineFields([
     columns: [{ key: 'size', label: 'Size', kind: 'quantity', dimension: 'length', units: ['mm', 'in'] }],
   },
 ]);
-const [bore, depth] = fields;
+const [bore] = fields;
 
 const example = { depth: '1/2 in', how: 'fine', spots: [{ size: '10 mm' }] };
 const start = startFigures(exampleEntries(fields, example), 'metric');
@@ -51,7 +51,7 @@ const metres = (now: Figures, key: string) => {
   if (!read.ok) throw new Error(JSON.stringify(read));
   return read.inputs[key];
 };
-const shown = (now: Figures, field: typeof bore | typeof depth) =>
+const shown = (now: Figures, field: typeof bore | (typeof fields)[1]) =>
   shownText(field, entryAt(now.entries, field.key), now.system);
 
 describe('the unit switch', () => {

@@ -19,8 +19,8 @@ export async function hostFetch(
   return {
     ok: true,
     status: 200,
-    json: async () => JSON.parse(new TextDecoder().decode(bytes)) as unknown,
-    arrayBuffer: async () => bytes.buffer,
+    json: () => Promise.resolve(JSON.parse(new TextDecoder().decode(bytes)) as unknown),
+    arrayBuffer: () => Promise.resolve(bytes.buffer),
   };
 }
 

@@ -1,4 +1,5 @@
 /** The clearance, from the box to running: what each fit and the heat take, with the best and the worst pair of parts. */
+import { textOf } from '../../core/contract/text-of.ts';
 import { pick, toUnit, type UnitKey } from '../../core/quantity/index.ts';
 import { valueOf } from '../../core/contract/result.ts';
 import {
@@ -35,7 +36,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const warmer = readingText(
     quantityReading(Number(inputs['difference']), pick(['°C diff', '°F diff'], reader.system)),
   );
-  const group = inputs['group'] === 'CN' ? 'normal' : String(inputs['group']);
+  const group = inputs['group'] === 'CN' ? 'normal' : textOf(inputs['group']);
   const verdict = valueOf(answer, 'verdict', 'verdict');
   const rows = [
     { name: `In the box, ${group}`, ...fresh },

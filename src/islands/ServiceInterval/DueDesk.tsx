@@ -1,4 +1,5 @@
 /** Under the list: a card for the wall, entries for a calendar, a table for a spreadsheet. */
+import { textOf } from '../../core/contract/text-of.ts';
 import { useEffect, useState } from 'preact/hooks';
 import { calendarText, csvText } from '../../core/export/index.ts';
 import { sortedList } from '../../core/topics/service-interval/index.ts';
@@ -13,7 +14,7 @@ export function DueDesk({ page, worked, stale }: TakeAwayProps) {
   const [host, setHost] = useState('');
   useEffect(() => setHost(location.hostname), []);
   const id = `${page.id}-wall-card`;
-  const start = String(worked.inputs['start']);
+  const start = textOf(worked.inputs['start']);
   const list = sortedList(worked.inputs as Listed);
   const print = () => {
     const card = document.getElementById(id);

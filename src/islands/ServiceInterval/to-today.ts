@@ -1,3 +1,4 @@
+import { textOf } from '../../core/contract/text-of.ts';
 import type { RawInputs } from '../../core/contract/field.ts';
 import { dateText, dayNumber } from '../../core/calendar/index.ts';
 import { today } from '../kit/index.ts';
@@ -8,10 +9,10 @@ import { today } from '../kit/index.ts';
  */
 export function toToday(figures: RawInputs, day = today()): RawInputs {
   const to = dayNumber(day);
-  const from = dayNumber(String(figures['start'] ?? ''));
+  const from = dayNumber(textOf(figures['start'] ?? ''));
   if (to === undefined) return figures;
   const moved = (raw: RawInputs): RawInputs => {
-    const last = dayNumber(String(raw['last'] ?? ''));
+    const last = dayNumber(textOf(raw['last'] ?? ''));
     return last === undefined || from === undefined ? raw : { ...raw, last: dateText(last + to - from) };
   };
   const tasks = figures['tasks'];

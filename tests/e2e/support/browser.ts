@@ -1,4 +1,4 @@
-/** One Chromium for a test file, and pages that remember everything that went wrong on them. */
+/** A Chromium for a test file, shared with the others where one runs for all; and pages that remember everything that went wrong on them. */
 import {
   chromium,
   type Browser,
@@ -7,13 +7,18 @@ import {
   type Locator,
   type Page,
 } from 'playwright-core';
+import { inject } from 'vitest';
+import { asRoot } from './browser-options.ts';
+import type {} from './one-browser.ts';
 import { chromiumHelp, findChromium } from '../../../src/commands/support/chromium.ts';
 
 export async function launch(more: readonly string[] = []): Promise<Browser> {
+  // Closing a shared browser leaves the others' pages open.
+  const shared = more.length === 0 ? inject('browserAddress') : undefined;
+  if (shared !== undefined) return chromium.connect(shared);
   const executablePath = findChromium();
   if (!executablePath) throw new Error(chromiumHelp());
-  // As root, as in a container, Chromium needs its sandbox off.
-  return chromium.launch({ executablePath, args: [...(process.getuid?.() === 0 ? ['--no-sandbox'] : []), ...more] });
+  return chromium.launch({ executablePath, args: [...asRoot(), ...more] });
 }
 
 export interface WatchedPage {

@@ -75,6 +75,23 @@ describe('the folder', () => {
     expect(await read(sheet)).toMatch(/text-align:\s*right/);
   });
 
+  test('carries the license of every library whose code is in its scripts, and of no other', async () => {
+    const text = await read('licenses.txt');
+    const heads = [...text.matchAll(/^(@?[\w./-]+) \d+\.\d+\.\d+\S* \((.+)\)$/gm)].map((m) => `${m[1]}: ${m[2]}`);
+    expect(heads).toEqual(
+      [
+        '@fontsource-variable/bitter: OFL-1.1',
+        '@fontsource/b612-mono: OFL-1.1',
+        '@astrojs/preact: MIT',
+        'astro: MIT',
+        'pagefind: MIT',
+        'preact: MIT',
+      ].sort(),
+    );
+    for (const words of ['authors of Bench Almanac', 'SIL OPEN FONT LICENSE', 'Jason Miller'])
+      expect(text).toContain(words);
+  });
+
   test('gives 404.html addresses from the path of the site, for it is shown at any depth', async () => {
     expect(await read('404.html')).toContain('href="/kb/search.html"');
     expect(await read('offline.html')).toContain('href="search.html"');

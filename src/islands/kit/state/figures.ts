@@ -193,7 +193,7 @@ export function rowsAt(entries: Entries, field: RowsField): readonly EntryRow[] 
 /** What the boxes hold, for reading. An empty box is sent as empty: a default must not slip in behind it. */
 export function rawOf({ entries, system }: Figures, fields: readonly Field[]): RawInputs {
   return Object.fromEntries(
-    fields.map((f) => {
+    fields.map((f): [string, RawInputs[string]] => {
       const held = entries[f.key];
       if (f.kind !== 'rows') return [f.key, isRows(held) ? '' : (held?.text ?? '')];
       if (f.optional && !isRows(held)) return [f.key, f.default ? [] : undefined];

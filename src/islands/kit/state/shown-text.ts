@@ -1,10 +1,11 @@
 /** What stands in a box: the reader's text as it is, any other figure written in the reader's unit. */
+import { textOf } from '../../../core/contract/text-of.ts';
 import type { Entry } from '../../../core/contract/entry.ts';
 import type { RawValue, SingleField } from '../../../core/contract/field.ts';
 import { pick, readQuantity, toUnit, type UnitKey, type UnitSystem } from '../../../core/quantity/index.ts';
 
 export function isBlank(raw: RawValue): boolean {
-  return raw === undefined || raw === null || String(raw).trim() === '';
+  return raw === undefined || raw === null || textOf(raw).trim() === '';
 }
 
 /** Text of a box, given the system of the switch. */

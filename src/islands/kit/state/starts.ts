@@ -1,4 +1,5 @@
 /** What the boxes start from: the worked example, an article's own figures, or nothing; and what an own figure leaves of it. */
+import { textOf } from '../../../core/contract/text-of.ts';
 import {
   isRows,
   type Entries,
@@ -12,14 +13,14 @@ import { askedFields } from '../../../core/contract/asked.ts';
 import type { Field, RawInputs, RawValue, RowsField, SingleField } from '../../../core/contract/field.ts';
 
 /** Text of a figure written as at the terminal. */
-function textOf(raw: RawValue): string {
+function typedText(raw: RawValue): string {
   if (raw === true) return 'yes';
   if (raw === false) return 'no';
-  return raw === undefined || raw === null ? '' : String(raw);
+  return raw === undefined || raw === null ? '' : textOf(raw, Infinity);
 }
 
 function entryOf(raw: RawValue, from: From, of?: Of): Entry {
-  return { text: textOf(raw), from, unitIn: 'metric', ...(of ? { of } : {}) };
+  return { text: typedText(raw), from, unitIn: 'metric', ...(of ? { of } : {}) };
 }
 
 function rowsOf(field: RowsField, raw: RawValue, from: From, of?: Of): readonly EntryRow[] {

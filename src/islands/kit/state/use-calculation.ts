@@ -51,6 +51,8 @@ export function useCalculation(topic: TopicParts, figures: Figures, page: Island
   const { entries, system } = figures;
 
   const evaluator = sum ?? (failedFor === entries ? notLoaded : undefined);
+  // What is typed and how it is read decides; the page and the rest of the form's state do not change the answer.
+  // eslint-disable-next-line react-hooks/exhaustive-deps
   const now = useMemo(() => calculate(topic, figures, evaluator, page), [topic, entries, system, evaluator]);
   const wantsSum = now === 'needs-sum';
   useEffect(() => {

@@ -83,6 +83,8 @@ export function useForm(topic: TopicParts, page: IslandProps, { shop = {}, toTod
     const onBench = page.preset ? undefined : plateOnBench(page);
     setPlate(onBench);
     if (onBench && !linked && machineIn(kept?.entries) !== onBench.name) fillPlate(onBench);
+    // Once, when the page comes alive: nothing that happens later may start the form again.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
   }, []);
   useEffect(
     () =>
@@ -92,6 +94,8 @@ export function useForm(topic: TopicParts, page: IslandProps, { shop = {}, toTod
         setPlate(onBench);
         fillPlate(onBench);
       }),
+    // The bench is watched for as long as the page is open.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
     [],
   );
   useKept({

@@ -23,7 +23,7 @@ export function useKept({ page, live, entries, isStart, onTaken }: KeptOptions):
   now.current = { entries, isStart, onTaken };
   /** What lies on the device, or is what the form started with. */
   const settled = useRef<Entries>();
-  const write = useRef(() => {});
+  const write = useRef<() => void>(() => undefined);
 
   useEffect(() => {
     if (!live) return;
@@ -61,6 +61,8 @@ export function useKept({ page, live, entries, isStart, onTaken }: KeptOptions):
       removeEventListener('pagehide', leave);
       document.removeEventListener('visibilitychange', leave);
     };
+    // The page does not change under a form; what does is read from `now`.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
   }, [live]);
 
   useEffect(() => {
