@@ -185,6 +185,7 @@ export function toUnit(si: number, key: UnitKey): number {
 /** How a unit is written for people: "K diff" and "°C diff" lose the word that tells them apart in code. */
 export function unitLabel(key: UnitKey): string {
   if (key === '1') return '';
+  if (key === '1/h') return '/h';
   return key
     .replace(' diff', '')
     .replace('2', '²')

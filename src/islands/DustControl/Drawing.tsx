@@ -30,7 +30,7 @@ function Hours({ id, answer, inputs }: DrawingProps) {
     return typeof cell === 'number' ? `factor ${cell}` : String(cell ?? '');
   };
   const hours = (seconds: number) => `${formatNumber(seconds / 3600, 1)} h`;
-  const name = (row: RawInputs) => controlTable[row['task'] as Task].what;
+  const name = (row: RawInputs) => controlTable[row['task'] as Task].short;
   const usa = isUsa(inputs['rule']);
   const stop = verdictOf(answer).level === 'stop';
   return (

@@ -36,7 +36,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
       {Array.from({ length: shown }, (_, k) => {
         const share = tank > 0 ? Math.min(1, Math.max(0, water / tank - k)) : 0;
         const x = left + k * (vessel.wide + vessel.gap);
-        const full = share * vessel.tall;
+        const full = share * (vessel.tall - 4);
         return (
           <g key={k}>
             <rect

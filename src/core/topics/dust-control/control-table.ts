@@ -11,6 +11,8 @@ export type Factors = readonly [upTo4h: number, over4h: number];
 export interface TableRow {
   /** Number of the row in the table. */
   readonly row: string;
+  /** For a narrow box or a drawing. */
+  readonly short: string;
   readonly what: string;
   readonly control: Exclude<Control, 'none'>;
   readonly asks: string;
@@ -27,19 +29,19 @@ const secondHand = 'osha-1926-1153-grinders';
 
 // prettier-ignore
 const rows = {
-  'stationary-saw': { row: 'i', what: 'Stationary masonry saw', control: 'water', asks: water, outdoors: [0, 0], enclosed: [0, 0], source: seen },
-  'hand-held-saw': { row: 'ii', what: 'Hand-held power saw: cut-off, ring, twin-blade', control: 'water', asks: water, outdoors: [0, 10], enclosed: [10, 10], source: seen },
-  'fiber-cement-saw': { row: 'iii', what: 'Hand-held saw for fiber cement, blade up to 8 in', control: 'extraction', asks: 'dust collection made for the saw, filter of 99 % or better', outdoors: [0, 0], enclosed: undefined, source: seen },
-  'walk-behind-saw': { row: 'iv', what: 'Walk-behind floor saw', control: 'water', asks: water, outdoors: [0, 0], enclosed: [10, 10], source: seen },
-  'ride-on-saw': { row: 'v', what: 'Ride-on floor saw', control: 'water', asks: water, outdoors: [0, 0], enclosed: undefined, source: seen },
-  'core-drill': { row: 'vi', what: 'Core drill on a rig', control: 'water', asks: 'water fed to the cutting face', outdoors: [0, 0], enclosed: [0, 0], source: seen },
-  'drill': { row: 'vii', what: 'Drill, hand-held or on a stand', control: 'extraction', asks: 'shroud or cowling with dust collector; HEPA vacuum for the holes', outdoors: [0, 0], enclosed: [0, 0], source: seen },
-  'dowel-rig': { row: 'viii', what: 'Dowel drilling rig', control: 'extraction', asks: 'shroud with dust collector; HEPA vacuum for the holes', outdoors: [10, 10], enclosed: undefined, source: secondHand },
-  'breaker': { row: 'x', what: 'Jackhammer or chipping tool, with water', control: 'water', asks: 'steady stream or spray of water where it strikes', outdoors: [0, 10], enclosed: [10, 10], source: seen },
-  'breaker-extraction': { row: 'x', what: 'Jackhammer or chipping tool, with extraction', control: 'extraction', asks: 'shroud and dust collector', outdoors: [0, 10], enclosed: [10, 10], source: seen },
-  'grinder-mortar': { row: 'xi', what: 'Grinder, mortar removal', control: 'extraction', asks: shroud, outdoors: [10, 25], enclosed: [10, 25], source: secondHand },
-  'grinder': { row: 'xii', what: 'Grinder, other uses, with extraction', control: 'extraction', asks: shroud, outdoors: [0, 0], enclosed: [0, 10], source: secondHand },
-  'grinder-wet': { row: 'xii', what: 'Grinder, other uses, with water', control: 'water', asks: 'water fed to the disc, all the time', outdoors: [0, 0], enclosed: undefined, source: secondHand },
+  'stationary-saw': { row: 'i', short: 'Stationary saw', what: 'Stationary masonry saw', control: 'water', asks: water, outdoors: [0, 0], enclosed: [0, 0], source: seen },
+  'hand-held-saw': { row: 'ii', short: 'Hand-held saw', what: 'Hand-held power saw: cut-off, ring, twin-blade', control: 'water', asks: water, outdoors: [0, 10], enclosed: [10, 10], source: seen },
+  'fiber-cement-saw': { row: 'iii', short: 'Fiber cement saw', what: 'Hand-held saw for fiber cement, blade up to 8 in', control: 'extraction', asks: 'dust collection made for the saw, filter of 99 % or better', outdoors: [0, 0], enclosed: undefined, source: seen },
+  'walk-behind-saw': { row: 'iv', short: 'Walk-behind saw', what: 'Walk-behind floor saw', control: 'water', asks: water, outdoors: [0, 0], enclosed: [10, 10], source: seen },
+  'ride-on-saw': { row: 'v', short: 'Ride-on saw', what: 'Ride-on floor saw', control: 'water', asks: water, outdoors: [0, 0], enclosed: undefined, source: seen },
+  'core-drill': { row: 'vi', short: 'Core drill', what: 'Core drill on a rig', control: 'water', asks: 'water fed to the cutting face', outdoors: [0, 0], enclosed: [0, 0], source: seen },
+  'drill': { row: 'vii', short: 'Drill', what: 'Drill, hand-held or on a stand', control: 'extraction', asks: 'shroud or cowling with dust collector; HEPA vacuum for the holes', outdoors: [0, 0], enclosed: [0, 0], source: seen },
+  'dowel-rig': { row: 'viii', short: 'Dowel rig', what: 'Dowel drilling rig', control: 'extraction', asks: 'shroud with dust collector; HEPA vacuum for the holes', outdoors: [10, 10], enclosed: undefined, source: secondHand },
+  'breaker': { row: 'x', short: 'Breaker, wet', what: 'Jackhammer or chipping tool, with water', control: 'water', asks: 'steady stream or spray of water where it strikes', outdoors: [0, 10], enclosed: [10, 10], source: seen },
+  'breaker-extraction': { row: 'x', short: 'Breaker, vacuum', what: 'Jackhammer or chipping tool, with extraction', control: 'extraction', asks: 'shroud and dust collector', outdoors: [0, 10], enclosed: [10, 10], source: seen },
+  'grinder-mortar': { row: 'xi', short: 'Mortar grinder', what: 'Grinder, mortar removal', control: 'extraction', asks: shroud, outdoors: [10, 25], enclosed: [10, 25], source: secondHand },
+  'grinder': { row: 'xii', short: 'Grinder, vacuum', what: 'Grinder, other uses, with extraction', control: 'extraction', asks: shroud, outdoors: [0, 0], enclosed: [0, 10], source: secondHand },
+  'grinder-wet': { row: 'xii', short: 'Grinder, wet', what: 'Grinder, other uses, with water', control: 'water', asks: 'water fed to the disc, all the time', outdoors: [0, 0], enclosed: undefined, source: secondHand },
 } as const satisfies Readonly<Record<string, TableRow>>;
 
 export type Task = keyof typeof rows;

@@ -29,7 +29,7 @@ const work = [
     label: 'Task',
     kind: 'choice',
     default: 'hand-held-saw',
-    options: tasks.map((value) => ({ value, label: controlTable[value].what })),
+    options: tasks.map((value) => ({ value, label: controlTable[value].short, help: controlTable[value].what })),
   },
   {
     key: 'control',
@@ -37,7 +37,7 @@ const work = [
     kind: 'choice',
     default: 'water',
     options: [
-      { value: 'water', label: 'Water fed to the blade' },
+      { value: 'water', label: 'Water, fed to it' },
       { value: 'extraction', label: 'Shroud and vacuum' },
       { value: 'none', label: 'Nothing: dry' },
     ],
@@ -48,8 +48,8 @@ const work = [
     kind: 'choice',
     default: 'outdoors',
     options: [
-      { value: 'outdoors', label: 'Outdoors, open on all sides' },
-      { value: 'enclosed', label: 'Indoors or enclosed' },
+      { value: 'outdoors', label: 'Outdoors' },
+      { value: 'enclosed', label: 'Indoors, enclosed' },
     ],
   },
   {
@@ -59,7 +59,7 @@ const work = [
     default: 'engine',
     options: [
       { value: 'engine', label: 'An engine' },
-      { value: 'other', label: 'Electric, air, hydraulic' },
+      { value: 'other', label: 'No engine' },
     ],
   },
   { key: 'time', label: 'Hours', ...time, above: true },
@@ -105,7 +105,7 @@ export const fields = defineFields([
     minRows: 1,
     maxRows: 12,
     when: table,
-    help: 'Enclosed: any place where dust can hang. A room with open windows, a tent, a stairwell, a deep pit. Ask: can dust drift off freely on all sides?',
+    help: 'Hand-held: cut-off, ring and twin-blade saws. No engine: electric, air or hydraulic. Enclosed: any place where dust can hang. A room with open windows, a tent, a stairwell, a deep pit. Ask: can dust drift off freely on all sides?',
   },
   {
     key: 'regular',

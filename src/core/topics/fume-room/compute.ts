@@ -94,7 +94,7 @@ function running(i: RoomInputs, room: Room): Part {
     low: at(strength.low),
     high: at(strength.high),
     units: ppm,
-    decimals: [0, 0],
+    figures: 2,
     main: true,
   };
   const values: Value[] = [
@@ -110,7 +110,7 @@ function running(i: RoomInputs, room: Room): Part {
             label: 'Where it ends, if nothing changes',
             value: steady,
             units: ppm,
-            decimals: [0, 0],
+            figures: 2,
           } as const,
         ]),
     {
@@ -119,7 +119,7 @@ function running(i: RoomInputs, room: Room): Part {
       label: 'Average of the first 15 min',
       value: meanOver(room, strength.middle, 900),
       units: ppm,
-      decimals: [0, 0],
+      figures: 2,
       note: 'As if it ran all that time. EU and Great Britain: 100 at most.',
     },
     {
@@ -130,7 +130,7 @@ function running(i: RoomInputs, room: Room): Part {
       low: strength.low * density,
       high: strength.high * density,
       units: ['g/h', 'g/h'],
-      decimals: [0, 0],
+      figures: 2,
     },
     levelTable(room, strength),
   ];
@@ -156,6 +156,9 @@ function runningVerdict(i: RoomInputs, room: Room, strength: Strength): VerdictV
   return passes ? one('verdict', 'leak-stop', 'stop') : one('verdict', 'leak-measure', 'caution');
 }
 
+/** How long until a level: seconds while they are few, then minutes. */
+const timeUnits = (seconds: number) => (seconds < 300 ? (['s', 's'] as const) : minutes);
+
 function passing(room: Room, strength: Strength, key: string, label: string, level: number, main: boolean): Value[] {
   const value = timeTo(room, strength.middle, level);
   if (value === undefined) return [];
@@ -167,27 +170,33 @@ function passing(room: Room, strength: Strength, key: string, label: string, lev
       label,
       value,
       ...(slow === undefined ? {} : { low: timeTo(room, strength.high, level) ?? value, high: slow }),
-      units: minutes,
-      decimals: [1, 1],
+      units: timeUnits(value),
+      figures: 2,
       main,
     },
   ];
 }
 
-/** Minutes to each level for half, the whole and twice the source; empty where the model never gets there. */
+/** Time to each level for half, the whole and twice the source; rounded down, so that nothing looks slower than it is. */
 function levelTable(room: Room, strength: Strength): Value {
-  const to = (source: number, value: number) => timeTo(room, source, value) ?? null;
+  const to = (source: number, value: number) => {
+    const t = timeTo(room, source, value);
+    if (t === undefined) return 'not by this reckoning';
+    if (t < 1) return 'under 1 s';
+    if (t < 300) return `${Math.floor(t)} s`;
+    return t < 86400 ? `${Math.floor(t / 60)} min` : 'over a day';
+  };
   return {
     kind: 'table',
     key: 'levels',
     label: 'How fast the air passes each level',
     columns: [
       { key: 'what', label: 'Level' },
-      { key: 'ppm', label: 'ppm', units: ppm, decimals: 0 },
+      { key: 'ppm', label: 'That is', units: ppm, decimals: 0 },
       { key: 'law', label: 'Law and date' },
-      { key: 'low', label: 'Half the exhaust', units: minutes, decimals: 1 },
-      { key: 'middle', label: 'Reckoned', units: minutes, decimals: 1 },
-      { key: 'high', label: 'Twice the exhaust', units: minutes, decimals: 1 },
+      { key: 'low', label: 'Half the exhaust' },
+      { key: 'middle', label: 'Reckoned' },
+      { key: 'high', label: 'Twice the exhaust' },
     ],
     rows: levels.map((l) => [
       l.what,

@@ -67,7 +67,7 @@ function earVerdict(loudest: number, protector: Protector): VerdictValue {
   const ear = loudest - protector.credited;
   const data = { ear: tenth(ear), reduction: tenth(protector.credited) };
   const say = (code: string, level: VerdictValue['level']) => verdict('protectors', 'Protectors', code, level, data);
-  if (!isOver(protector.reduction, 0)) return say('ear-nothing', 'stop');
+  if (!isOver(loudest, ear) || protector.reduction <= 0) return say('ear-nothing', 'stop');
   if (isOver(ear, 85)) return say('ear-loud', 'stop');
   if (isOver(ear, 80)) return say('ear-short', 'caution');
   if (isUnder(ear, 70)) return say('ear-deaf', 'caution');

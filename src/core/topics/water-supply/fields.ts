@@ -186,6 +186,7 @@ export const fields = defineFields([
   {
     key: 'supply',
     label: 'Water comes from',
+    usual: 'Hand-held saws on site mostly drink from a pressure bottle.',
     kind: 'choice',
     default: 'bottle',
     group: water,
