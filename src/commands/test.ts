@@ -32,6 +32,7 @@ async function runTests(chromium: string | undefined): Promise<Count> {
     ];
     const code = await runNode('node_modules/vitest/vitest.mjs', args, {
       ALMANAC_ONE_BROWSER: 'yes',
+      ALMANAC_RUNS: 'full',
       ...(chromium ? { CHROMIUM_PATH: chromium } : {}),
     });
     const count = countTests(readFileSync(report, 'utf8'));

@@ -7,6 +7,7 @@ import { topics } from '../../src/core/registry.ts';
 import { readInputs } from '../../src/core/contract/read-inputs.ts';
 import type { Field, RawInputs, RawValue } from '../../src/core/contract/field.ts';
 import type { Result } from '../../src/core/contract/result.ts';
+import { runs } from '../runs.ts';
 
 export type Sample = Readonly<Record<string, fc.Arbitrary<RawValue>>>;
 
@@ -75,7 +76,7 @@ export function answersAnything(name: string, own: Sample = {}): void {
         const read = readInputs(topic.fields, raw);
         if (read.ok) judge(topic.compute(read.inputs));
       }),
-      { numRuns: 400 },
+      { numRuns: runs(400) },
     );
   });
 

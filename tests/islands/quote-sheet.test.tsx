@@ -13,6 +13,7 @@ import { dayWriter, moneyWriter } from '../../src/islands/RepairWorth/quote/mone
 import { QuoteSheet } from '../../src/islands/RepairWorth/quote/QuoteSheet.tsx';
 import { quoteWords } from '../../src/words/index.ts';
 import { shop } from './page.ts';
+import { runs } from '../runs.ts';
 
 function dataOf(raw: RawInputs): QuoteData {
   const read = readInputs(fields, { ...example, ...raw });
@@ -127,7 +128,7 @@ describe('the lines of a quote', () => {
           expect(cents).toBe(Math.round(data.total * 100));
         },
       ),
-      { numRuns: 150 },
+      { numRuns: runs(150) },
     );
   });
   it('keep one price where parts and labor do not stand apart on the bill', () => {

@@ -11,6 +11,7 @@ import {
   units,
   type UnitKey,
 } from '../../../src/core/quantity/index.ts';
+import { runs } from '../../runs.ts';
 
 const math = create(all ?? {});
 const keys = Object.keys(units) as UnitKey[];
@@ -56,7 +57,7 @@ it('reads back what it wrote, in every unit', () => {
         expect(Math.abs(toUnit(read.si, key) - value)).toBeLessThanOrEqual(5.1e-7 + Math.abs(value) * 1e-12);
       },
     ),
-    { numRuns: 2000 },
+    { numRuns: runs(2000) },
   );
 });
 
@@ -68,7 +69,7 @@ it('converts there and back without loss', () => {
         value === 0 ? 6 : Math.max(0, 8 - Math.ceil(Math.log10(Math.abs(value) + 1))),
       );
     }),
-    { numRuns: 1000 },
+    { numRuns: runs(1000) },
   );
 });
 

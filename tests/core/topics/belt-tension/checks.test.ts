@@ -15,6 +15,7 @@ import {
 import { readInputs } from '../../../../src/core/contract/read-inputs.ts';
 import { valueOf, type Answer } from '../../../../src/core/contract/result.ts';
 import type { RawInputs } from '../../../../src/core/contract/field.ts';
+import { runs } from '../../../runs.ts';
 
 const tensions = fc.double({ min: 1, max: 3000, noNaN: true });
 const spans = fc.double({ min: 0.05, max: 2, noNaN: true });
@@ -117,7 +118,7 @@ describe('the window', () => {
           expect((valueOf(a, 'slipMargin', 'number').value * (low - own)) / (aim - own) / factor).toBeCloseTo(1, 8);
         },
       ),
-      { numRuns: 50 },
+      { numRuns: runs(50) },
     );
   });
 

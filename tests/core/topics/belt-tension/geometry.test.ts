@@ -10,6 +10,7 @@ import {
   textbookLength,
   wrapSmall,
 } from '../../../../src/core/topics/belt-tension/index.ts';
+import { runs } from '../../../runs.ts';
 
 /** Two pulleys from 20 mm to 1 m, and a centre distance from touching to ten times that. */
 const drives = fc
@@ -42,7 +43,7 @@ describe('an open belt round two pulleys', () => {
         expect(back).toBeDefined();
         expect(Math.abs((back as number) - centre) / centre).toBeLessThan(1e-9);
       }),
-      { numRuns: 2000 },
+      { numRuns: runs(2000) },
     );
   });
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { findPitch } from '../../../../src/core/topics/belt-tension/index.ts';
+import { runs } from '../../../runs.ts';
 
 const rate = 48000;
 /** As many samples as the page listens to at once. */
@@ -68,7 +69,7 @@ describe('the note of a plucked belt', () => {
     // Half a percent of the note is one percent of the tension; a belt window is tens of percent wide.
     fc.assert(
       fc.property(sounds, (s) => Math.abs((findPitch(pluck(s), rate)?.frequency ?? 0) / s.frequency - 1) < 0.005),
-      { numRuns: 100 },
+      { numRuns: runs(100) },
     );
   });
 
@@ -83,7 +84,7 @@ describe('the note of a plucked belt', () => {
               1,
           ) < 0.0005,
       ),
-      { numRuns: 100 },
+      { numRuns: runs(100) },
     );
   });
 
@@ -144,7 +145,7 @@ describe('how sure the figure is', () => {
           );
         },
       ),
-      { numRuns: 200 },
+      { numRuns: runs(200) },
     );
   });
 

@@ -16,6 +16,7 @@ import {
   tradeFriction,
   wedgedFriction,
 } from '../../../../src/core/topics/belt-tension/index.ts';
+import { runs } from '../../../runs.ts';
 
 const wraps = fc.double({ min: 1, max: 3.6, noNaN: true });
 const forces = fc.double({ min: 0.1, max: 5000, noNaN: true });
@@ -40,7 +41,7 @@ describe('static tension', () => {
           expect(Math.abs(trade - capstan) / capstan).toBeLessThan(1e-10);
         },
       ),
-      { numRuns: 2000 },
+      { numRuns: runs(2000) },
     );
   });
 

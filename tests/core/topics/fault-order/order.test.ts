@@ -9,6 +9,7 @@ import {
   type FaultModel,
 } from '../../../../src/core/topics/fault-order/index.ts';
 import { bruteForce } from './brute-force.ts';
+import { runs } from '../../../runs.ts';
 
 const chance = fc.integer({ min: 0, max: 20 }).map((k) => k / 20);
 const minutes = fc.integer({ min: 1, max: 30 });
@@ -71,7 +72,7 @@ describe('the order of checks', () => {
           expect(plan.expectedMinutes).toBeCloseTo(bruteForce(m, { confirmLast, sure, fallback }), 8);
         },
       ),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
   });
 
@@ -184,7 +185,7 @@ describe('the bound beside the rule for long lists', () => {
         expect(long.bound).toBeLessThanOrEqual(best.expectedMinutes + 1e-9);
         expect(long.expectedMinutes).toBeGreaterThanOrEqual(best.expectedMinutes - 1e-6);
       }),
-      { numRuns: 300 },
+      { numRuns: runs(300) },
     );
   });
 

@@ -17,6 +17,7 @@ import {
   words,
   type Comparison,
 } from '../../../../src/core/topics/repair-worth/index.ts';
+import { runs } from '../../../runs.ts';
 
 const money = fc.integer({ min: 0, max: 3000 });
 const comparison: fc.Arbitrary<Comparison> = fc.record({
@@ -76,7 +77,7 @@ describe('the most worth paying', () => {
           expect(valueOf(after, key, 'money').value).toBe(valueOf(without, key, 'money').value);
         expect(valueOf(after, 'spent', 'verdict').code).toBe('already-spent');
       }),
-      { numRuns: 20 },
+      { numRuns: runs(20) },
     );
   });
 
@@ -238,7 +239,7 @@ describe('a quote', () => {
           ).toBeCloseTo(units('quoteTotal'), 5);
         },
       ),
-      { numRuns: 40 },
+      { numRuns: runs(40) },
     );
   });
 

@@ -16,6 +16,7 @@ import {
   temperatureFactor,
   words,
 } from '../../../../src/core/topics/service-interval/index.ts';
+import { runs } from '../../../runs.ts';
 
 function worked(raw: RawInputs): Answer {
   const read = readInputs(fields, { ...example, replace: true, ...raw });
@@ -110,7 +111,7 @@ describe('a life known only as a range', () => {
           expect(least).toBeLessThanOrEqual(rateUnder(law, costs, Infinity) * (1 + 1e-9));
         },
       ),
-      { numRuns: 50 },
+      { numRuns: runs(50) },
     );
   });
   it.each([

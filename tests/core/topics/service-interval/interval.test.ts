@@ -17,6 +17,7 @@ import {
 import { dateText, dayNumber } from '../../../../src/core/calendar/index.ts';
 import { readInputs } from '../../../../src/core/contract/read-inputs.ts';
 import type { RawInputs } from '../../../../src/core/contract/field.ts';
+import { runs } from '../../../runs.ts';
 
 const shape = fc.double({ min: 1.3, max: 6, noNaN: true });
 const planned = fc.integer({ min: 1, max: 200 });
@@ -101,7 +102,7 @@ describe('the calendar', () => {
         expect(dateText(n)).toBe(text);
         expect(dayNumber(text)).toBe(n);
       }),
-      { numRuns: 1000 },
+      { numRuns: runs(1000) },
     );
   });
 
