@@ -1,6 +1,7 @@
 /** Small records that articles use by file name: cautions, sources, words. */
 import { z } from 'astro/zod';
 import { id } from './article.ts';
+import { harms, levelOf, levels, likelihoods } from './caution-level.ts';
 
 const caution = {
   title: z.string().min(3).max(80),
@@ -12,14 +13,29 @@ const caution = {
   do: z.array(z.string().min(5)).min(1),
 };
 
-export const hazard = z.strictObject({
-  /** ANSI Z535 sense: danger kills, warning may kill, caution hurts, notice damages. */
-  level: z.enum(['danger', 'warning', 'caution', 'notice']),
-  ...caution,
-  /** The same in Spanish, for what customers read. */
-  es: z.strictObject(caution),
-  sources: z.array(id).default([]),
-});
+export const hazard = z
+  .strictObject({
+    /** Signal word in the sense of ANSI Z535; chosen by the two answers below, as `caution-level.ts` has it. */
+    level: z.enum(levels),
+    /** The worst that can well happen: it kills, leaves lasting harm, hurts and heals, or damages things. */
+    harm: z.enum(harms).optional(),
+    /** Whether that is to be expected when the order is not followed, or only possible. */
+    likelihood: z.enum(likelihoods).optional(),
+    ...caution,
+    /** The same in Spanish, for what customers read. */
+    es: z.strictObject(caution),
+    sources: z.array(id).default([]),
+  })
+  .superRefine(({ level, harm, likelihood }, context) => {
+    if (harm === undefined || likelihood === undefined) return;
+    const right = levelOf(harm, likelihood);
+    if (level !== right)
+      context.addIssue({
+        code: 'custom',
+        path: ['level'],
+        message: `${right}, by harm "${harm}" and likelihood "${likelihood}"`,
+      });
+  });
 
 export const source = z.strictObject({
   /** Author, work, edition. */

@@ -7,7 +7,7 @@ import { fields } from './fields.ts';
 import { readingValues } from './reading.ts';
 import { settingValues, solveSetting } from './setting.ts';
 
-const cautions: readonly Caution[] = [{ hazard: 'moving-belt', level: 'danger' }];
+const cautions: readonly Caution[] = [{ hazard: 'moving-belt', level: 'warning' }];
 
 export const compute = guarded(fields, (inputs): Result => {
   const drive = solveDrive(inputs);

@@ -36,7 +36,7 @@ export const compute = guarded(fields, (i): Result => {
       ...heightValues(air.value),
     ],
     working: [...air.steps, ...judged.steps, ...wet.steps],
-    cautions: wet.value.some(isStop) ? [{ hazard: 'oil-lock', level: 'danger' }, ...cautions] : cautions,
+    cautions: wet.value.some(isStop) ? [{ hazard: 'oil-lock', level: 'warning' }, ...cautions] : cautions,
   };
 });
 

@@ -48,7 +48,7 @@ export const compute = guarded(fields, (i): Result => {
   const values = parts.flatMap((part) => part.value);
   // A narrow belt lies deeper and turns the blades faster than they are marked for.
   const faster = values.some((v) => v.kind === 'verdict' && v.code === 'belt-narrow');
-  const cautions: Caution[] = [{ hazard: 'moving-belt', level: 'danger' }];
+  const cautions: Caution[] = [{ hazard: 'moving-belt', level: 'warning' }];
   return {
     ok: true,
     values: [...values, statesTable(states, belted, i.drivePulley)],
