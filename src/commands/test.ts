@@ -1,7 +1,7 @@
 /**
  * npm test: builds the site, checks types, rules and layout of the code, runs every test, and ends with one line,
- * "N passed, N failed", over all of it. Told to (`npm test -- --install`, or CI=true), it first installs a missing
- * Chromium; otherwise it changes nothing on the machine.
+ * "N passed, N failed", over all of it. A missing Chromium is installed only after saying so: at a terminal it
+ * asks; --install and --no-install answer beforehand.
  */
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -46,8 +46,8 @@ async function runTests(chromium: string | undefined): Promise<Count> {
   }
 }
 
-const mayInstall = process.argv.includes('--install') || process.env['CI'] === 'true';
-const chromium = await findOrInstallChromium(mayInstall);
+const said = (flag: string) => process.argv.includes(flag);
+const chromium = await findOrInstallChromium(said('--install') ? 'yes' : said('--no-install') ? 'no' : 'ask');
 if (!chromium) console.error(chromiumHelp());
 const counts = [
   await step('Build', buildSite),

@@ -1,6 +1,7 @@
 /** Finds a Chromium for the tests and pictures that need a browser. */
 import { accessSync, constants, statSync } from 'node:fs';
 import { delimiter, join } from 'node:path';
+import { createInterface } from 'node:readline/promises';
 import { run } from './command.ts';
 
 const names = ['chromium', 'chromium-browser', 'chrome'];
@@ -37,18 +38,34 @@ export function chromiumHelp(): string {
   if (named) return `CHROMIUM_PATH names ${named}, which is no program that can be started.`;
   return `The browser tests need Chromium, and none was found.
 Install it (Debian: apt-get install chromium), or name the program of any browser built on it
-in CHROMIUM_PATH, then run the command again. On a Debian machine of your own, as root,
-"npm test -- --install" installs it first.`;
+in CHROMIUM_PATH, then run the command again. On Debian, as root, the command can install it itself:
+it asks at a terminal, and "npm test -- --install" says yes beforehand, "-- --no-install" no.`;
 }
 
-/** `asked`: whether this machine may be changed. Only then, and only on Debian as root, Chromium is installed. */
-export async function findOrInstallChromium(asked: boolean): Promise<string | undefined> {
+/** Whether a missing Chromium may be installed: said beforehand, or asked for at a terminal. */
+export type Install = 'yes' | 'no' | 'ask';
+
+/**
+ * Only on Debian as root is there something to decide. At a terminal a person is asked; where nobody can answer, as in
+ * a fresh container, it is said in words before anything is changed.
+ */
+export async function findOrInstallChromium(install: Install): Promise<string | undefined> {
   const found = findChromium();
   const able = process.platform === 'linux' && process.getuid?.() === 0 && onPath(['apt-get']);
-  if (found || !asked || !able || process.env['CHROMIUM_PATH']) return found;
-  console.log('No Chromium found. As asked, the Debian package "chromium" is installed on this machine now.');
+  if (found || !able || process.env['CHROMIUM_PATH'] || !(await agreed(install))) return found;
+  console.log('No Chromium found. The Debian package "chromium" is installed on this machine now.');
   const quiet = { DEBIAN_FRONTEND: 'noninteractive' };
   await run('apt-get', ['update', '-qq'], quiet);
   await run('apt-get', ['install', '-y', '-qq', '--no-install-recommends', 'chromium'], quiet);
   return findChromium();
+}
+
+async function agreed(install: Install): Promise<boolean> {
+  if (install !== 'ask' || !process.stdin.isTTY) return install !== 'no';
+  const terminal = createInterface({ input: process.stdin, output: process.stdout });
+  const answer = await terminal.question(
+    'No Chromium found. Install the Debian package "chromium" on this machine? [y/N] ',
+  );
+  terminal.close();
+  return /^y/i.test(answer.trim());
 }
