@@ -39,9 +39,11 @@ interface AnswerProps {
   readonly query: () => string;
   /** Brings on the page what was to come a moment later. */
   readonly beforePrint: () => void;
+  /** Missing while a figure is not the reader's: such an answer does not go on a job sheet. */
+  readonly onSheet: (() => void) | undefined;
 }
 
-export function AnswerActions({ page, live, query, beforePrint }: AnswerProps) {
+export function AnswerActions({ page, live, query, beforePrint, onSheet }: AnswerProps) {
   const [copied, setCopied] = useState('');
   const share = async () => {
     const address = new URL(`?${query()}#${page.id}-calculator`, location.href).href;
@@ -55,6 +57,17 @@ export function AnswerActions({ page, live, query, beforePrint }: AnswerProps) {
   };
   return (
     <div class="calc-actions">
+      <button
+        type="button"
+        class="calc-button calc-button-first"
+        disabled={!onSheet}
+        onClick={() => {
+          onSheet?.();
+          setCopied(say.onSheet);
+        }}
+      >
+        {say.putOnSheet}
+      </button>
       <button type="button" class="calc-button" disabled={!live} onClick={print}>
         {say.print}
       </button>

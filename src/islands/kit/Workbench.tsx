@@ -26,6 +26,7 @@ import type { TopicParts } from './state/topic-parts.ts';
 import { useAnnouncement } from './state/use-announcement.ts';
 import { useForm } from './state/use-form.ts';
 import { useLate } from './state/use-late.ts';
+import { putAnswerOnSheet } from './take-away/on-sheet.ts';
 import { PrintCode, PrintHead } from './take-away/PrintHead.tsx';
 import type { TakeAwayProps } from './take-away/take-away.ts';
 
@@ -162,7 +163,17 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway, toToda
               <a href={siteLink(`/calculators/${page.name}/?${query()}`)}>{say.fullForm}</a>
             </p>
           ) : (
-            <AnswerActions page={page} live={live} query={query} beforePrint={late.flush} />
+            <AnswerActions
+              page={page}
+              live={live}
+              query={query}
+              beforePrint={late.flush}
+              onSheet={
+                worked && !stale && worked.pencil === 0
+                  ? () => putAnswerOnSheet(page, topic.title, worked, reader, query())
+                  : undefined
+              }
+            />
           )}
         </div>
         {side}

@@ -1,6 +1,7 @@
 /** A typed figure or word: quantities, numbers, counts, money and text share one box. */
 import { useRef } from 'preact/hooks';
 import type { SingleField } from '../../../core/contract/field.ts';
+import { say } from '../../../words/index.ts';
 import { describedBy, FieldFrame } from './FieldFrame.tsx';
 import { boxId, bringsUnit, textIn, unitOfBox, type Form } from '../state/form.ts';
 
@@ -71,6 +72,15 @@ export function Box({ box, field, text, unit, wrong, describedBy: described, onT
         onFocus={onEnter}
         onBlur={onLeave}
       />
+      {field.kind === 'text' && field.day && (
+        <input
+          type="date"
+          class="calc-day"
+          aria-label={say.pickDay}
+          value={/^\d{4}-\d\d-\d\d$/.test(text) ? text : ''}
+          onInput={(e) => e.currentTarget.value && onText(e.currentTarget.value, true)}
+        />
+      )}
       {unit !== undefined && (
         <span class={unitClass} aria-hidden="true">
           {unit}
