@@ -14,7 +14,7 @@ import { hasTwoSystems, UnitSwitch } from './form/UnitSwitch.tsx';
 import { AnswerLine } from './result/AnswerLine.tsx';
 import { AnswerPanel } from './result/AnswerPanel.tsx';
 import { FiguresUsed } from './result/FiguresUsed.tsx';
-import { mainOf } from './result/main-values.ts';
+import { mainOf } from './state/main-values.ts';
 import { Below, Side } from './result/Rest.tsx';
 import { hasOwn } from './state/figures.ts';
 import type { UnderBox } from './state/form.ts';

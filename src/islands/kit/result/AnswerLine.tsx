@@ -4,7 +4,7 @@ import { say } from '../../../words/index.ts';
 import { isMeasured, readingOf, readingText, verdictText, type Reader } from '../state/reading.ts';
 import { markOf, sayingOf } from '../state/saying.ts';
 import type { Worked } from '../state/use-calculation.ts';
-import { mainOf } from './main-values.ts';
+import { mainOf } from '../state/main-values.ts';
 
 interface Props {
   readonly id: string;

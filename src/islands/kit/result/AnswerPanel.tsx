@@ -4,7 +4,7 @@ import { sayingOf } from '../state/saying.ts';
 import type { Worked } from '../state/use-calculation.ts';
 import type { Reader } from '../state/reading.ts';
 import { Cautions, inOrder } from './Cautions.tsx';
-import { mainOf } from './main-values.ts';
+import { mainOf } from '../state/main-values.ts';
 import { MainValues } from './MainValues.tsx';
 import { Still } from './Still.tsx';
 

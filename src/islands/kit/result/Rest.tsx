@@ -9,7 +9,7 @@ import type { Worked } from '../state/use-calculation.ts';
 import type { TakeAwayProps } from '../take-away/take-away.ts';
 import { say } from '../../../words/index.ts';
 import { CarryLinks } from './CarryLinks.tsx';
-import { mainOf } from './main-values.ts';
+import { mainOf } from '../state/main-values.ts';
 import { OtherValues } from './OtherValues.tsx';
 import { Working } from './Working.tsx';
 

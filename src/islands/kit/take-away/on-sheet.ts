@@ -1,5 +1,5 @@
 import { putOnSheet } from '../../../browser/device/index.ts';
-import { mainOf } from '../result/main-values.ts';
+import { mainOf } from '../state/main-values.ts';
 import type { IslandProps } from '../state/props.ts';
 import { spoken, type Reader } from '../state/reading.ts';
 import { sayingOf } from '../state/saying.ts';
