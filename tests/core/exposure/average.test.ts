@@ -7,6 +7,7 @@ import {
   filterSeries,
   leastRespirator,
   longShiftFactor,
+  respirators,
   timeToLimit,
   worstEightHours,
 } from '../../../src/core/exposure/index.ts';
@@ -71,6 +72,13 @@ describe('averages', () => {
     expect([...hours].sort((a, b) => b - a)).toEqual(hours);
     expect(hours.at(-1)).toBe(0);
   });
+});
+
+describe('factors as printed', () => {
+  // 29 CFR 1910.134 Table 1 in a US Army sheet, air-purifying and powered air; full mask with powered air from the same.
+  it('USA', () => expect(respirators.us.map((r) => r.factor)).toEqual([10, 25, 50, 1000]));
+  // HSG53 and BS EN 529 at second hand: FFP1, FFP2, FFP3; full mask with P3 from memory.
+  it('Great Britain', () => expect(respirators.gb.map((r) => r.factor)).toEqual([4, 10, 20, 40]));
 });
 
 describe('masks and filters, below, at and above', () => {

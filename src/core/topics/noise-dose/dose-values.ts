@@ -65,8 +65,8 @@ export function dosePart(day: Day): Part {
     ]),
   };
   const values: Value[] = [
-    share('oshaDose', 'OSHA dose, bare ears', day.oshaDose, true),
     share('nioshDose', 'NIOSH dose, bare ears', day.nioshDose, true),
+    share('oshaDose', 'OSHA dose, bare ears', day.oshaDose, true),
     ...decibel('oshaTwa', 'OSHA average over 8 h, dB(A)', oshaAverage(day.oshaDose)),
     ...decibel('nioshTwa', 'NIOSH average over 8 h, dB(A)', nioshAverage(day.nioshDose)),
     ...decibel('lex', 'Daily level, EU and Great Britain, dB(A)', day.level),
