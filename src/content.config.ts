@@ -29,4 +29,6 @@ export const collections = {
   glossary: collection('glossary', kinds.glossary),
   intervals: collection('intervals', kinds.intervals),
   checks: collection('checks', kinds.checks),
+  parts: collection('parts', kinds.parts),
+  trouble: collection('trouble', kinds.trouble),
 };

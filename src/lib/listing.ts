@@ -1,5 +1,5 @@
 /** Rows for lists of pages. */
-import { articlesIn, type Folder } from './articles.ts';
+import { articlesIn, type Article, type Folder } from './articles.ts';
 import type { Lang } from '../words/index.ts';
 
 export interface Row {
@@ -9,9 +9,14 @@ export interface Row {
 }
 
 export async function rowsIn(folder: Folder, lang: Lang = 'en'): Promise<readonly Row[]> {
-  return (await articlesIn(folder, lang)).map((a) => ({
-    path: a.path,
-    title: a.entry.data.title,
-    summary: a.entry.data.summary,
-  }));
+  const list = await articlesIn(folder, lang);
+  // Guides stand in the order of use, everything else by title.
+  const orderOf = (a: Article) => ('order' in a.entry.data ? a.entry.data.order : 0);
+  return [...list]
+    .sort((a, b) => orderOf(a) - orderOf(b))
+    .map((a) => ({
+      path: a.path,
+      title: a.entry.data.title,
+      summary: a.entry.data.summary,
+    }));
 }

@@ -1,7 +1,7 @@
 /** Cautions, sources, machines and words by id, read once. A wrong id stops the build with the id in the message. */
 import { getCollection, type CollectionEntry } from 'astro:content';
 
-type RecordFolder = 'hazards' | 'sources' | 'machines' | 'glossary';
+type RecordFolder = 'hazards' | 'sources' | 'machines' | 'glossary' | 'checks' | 'parts';
 
 const cache = new Map<RecordFolder, Promise<ReadonlyMap<string, unknown>>>();
 

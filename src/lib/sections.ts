@@ -6,7 +6,9 @@ export function sectionsOf(lang: Lang): readonly (readonly [path: string, label:
   if (lang === 'es')
     return [
       ['/es/guides/', words.guides],
-      ['/es/glossary/', words.glossary],
+      ['/es/trouble/', words.trouble],
+      ['/es/check/', words.checkFirst],
+      ['/es/shop/', words.theShop],
       ['/es/search/', words.search],
     ];
   return [

@@ -1,6 +1,7 @@
 /** Titles of pages named in front matter ("jobs/drive-belt-change"), in the reader's language where there is a twin. */
 import { allArticles } from './articles.ts';
 import { allFaults } from './faults.ts';
+import { allTrouble, troublePath } from './trouble.ts';
 import type { Lang } from '../words/index.ts';
 
 export interface PageTitle {
@@ -14,6 +15,12 @@ export async function titleOf(page: string, lang: Lang): Promise<PageTitle | und
   if (folder === 'faults') {
     const fault = (await allFaults()).find((f) => f.id === slug);
     return fault && { path: `/faults/${fault.id}/`, title: fault.data.title, lang: 'en' };
+  }
+  if (folder === 'trouble') {
+    const found = (await allTrouble()).find((t) => t.id === slug);
+    return (
+      found && { path: troublePath(found.id, lang), title: (lang === 'es' ? found.data.es : found.data).title, lang }
+    );
   }
   const same = (await allArticles()).filter((a) => a.folder === folder && a.slug === slug);
   const best = same.find((a) => a.lang === lang) ?? same[0];

@@ -10,7 +10,7 @@ const id = z
 const pagePath = z
   .string()
   .regex(
-    /^(?:guides|jobs|tables|explainers|calculators|faults)\/[a-z0-9-]+$/,
+    /^(?:guides|jobs|tables|explainers|calculators|faults|trouble)\/[a-z0-9-]+$/,
     'must be a folder and a file name without ending, like jobs/drive-belt-change',
   );
 
@@ -35,10 +35,16 @@ const shared = {
   kinds: z.array(z.enum(machineKinds)).default([]),
 };
 
+/** One line under the heading, at most 100 characters: what it is for. Without it the summary stands there. */
+const line = z.string().max(100).pipe(text(10)).optional();
+
 /** Customer care guides. A Spanish twin stands in guides/es/ under the same file name. */
 export const guide = z.strictObject({
   ...shared,
   lang: z.enum(['en', 'es']).default('en'),
+  /** Place in the order of use: before the first cut 1, after the last one last. */
+  order: z.number().int().min(1).max(99).default(50),
+  line,
   /** How long it takes, where the guide is something to do: "5 minutes". */
   time: text(3).optional(),
   /** What the customer needs at hand for it. */
@@ -60,8 +66,7 @@ export const explainer = z.strictObject(shared);
 /** One page per calculator; the file name is the topic's name in the core. */
 export const calculatorPage = z.strictObject({
   ...shared,
-  /** One line under the heading, at most 100 characters: what it is for. Without it the summary stands there. */
-  line: z.string().max(100).pipe(text(10)).optional(),
+  line,
 });
 
 export { id, pagePath };

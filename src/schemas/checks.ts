@@ -19,6 +19,8 @@ const check = z.strictObject({
   es: z.strictObject(said),
   /** Caution that stands before it, by file name in hazards/. */
   hazard: id.optional(),
+  /** Parts it looks at, by id in parts/: where its number stands on the drawing of the machine. */
+  parts: z.array(id).default([]),
   /** The engine runs from this check on. */
   running: z.boolean().default(false),
 });

@@ -4,6 +4,8 @@ import { calculatorPage, explainer, guide, job, table } from './article.ts';
 import { checkList } from './checks.ts';
 import { fault } from './fault.ts';
 import { schedule } from './intervals.ts';
+import { partList } from './parts.ts';
+import { trouble } from './trouble.ts';
 import { machine } from './machine.ts';
 import { hazard, source, word } from './reference.ts';
 
@@ -30,6 +32,8 @@ export const kinds = {
   glossary: record(word),
   intervals: record(schedule),
   checks: record(checkList),
+  parts: record(partList),
+  trouble: { schema: trouble, ending: 'yaml', page: true },
 } as const satisfies Readonly<Record<string, Kind>>;
 
 export type KindName = keyof typeof kinds;

@@ -4,6 +4,11 @@ import { text } from './words.ts';
 
 const currencies = new Set(Intl.supportedValuesOf('currency'));
 
+const visit = {
+  bring: z.array(text(3)).min(1),
+  look: text(10),
+};
+
 export const shop = z.strictObject({
   /** Shown at the top of every page and on every printed sheet. */
   name: z.string().max(60).pipe(text(2)),
@@ -14,6 +19,16 @@ export const shop = z.strictObject({
   address: z.array(text()).min(1),
   phone: text(3),
   hours: z.array(text()).min(1),
+  /** For the page "The shop": what to bring with a machine, and what a look at it costs. */
+  visit: z.strictObject(visit).optional(),
+  /** The line, the hours and the visit in Spanish; without it the Spanish pages show the English ones, marked as such. */
+  es: z
+    .strictObject({
+      line: z.string().max(120).pipe(text(5)).optional(),
+      hours: z.array(text()).min(1).optional(),
+      visit: z.strictObject(visit).optional(),
+    })
+    .optional(),
   /** ISO 4217, three letters. */
   currency: z
     .string()

@@ -37,4 +37,5 @@ export {
   type Place,
   type Trouble,
 } from './store.ts';
+export { ticksKind, type Ticks } from './ticks.ts';
 export type { Health } from './storage.ts';

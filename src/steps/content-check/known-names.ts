@@ -32,7 +32,7 @@ export async function knownNames(projectFolder: string): Promise<Known> {
 }
 
 /** Pages whose addresses the check derives from content/ itself. */
-const madeFromArticles = /^(?:\[folder\]|es\/guides|faults)\//;
+const madeFromArticles = /^(?:\[folder\]|es\/guides|faults|(?:es\/)?trouble)\//;
 
 /** The components in the object that src/components/mdx-components.ts exports, each from the file it is imported from. */
 async function listedComponents(projectFolder: string): Promise<[string, ReadonlySet<string>][]> {

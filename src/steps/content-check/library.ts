@@ -41,6 +41,8 @@ export function libraryOf(files: readonly ContentFile[], known: Known, pictures:
     if (!kindOf(folder)?.page) continue;
     pages.add(`${folder}/${id}`);
     if (file.ending === 'mdx') anchors.set(`${folder}/${id}`, anchorsOf(parseBody(file).tree));
+    // A complaint's file holds both languages, and makes a page in each.
+    if (folder === 'trouble') addresses.add(`/es/${folder}/${id}/`);
     addresses.add(id.startsWith('es/') ? `/es/${folder}/${id.slice(3)}/` : `/${folder}/${id}/`);
   }
   return { ...known, ids, pages, addresses, anchors, files: pictures };

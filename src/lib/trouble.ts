@@ -1,0 +1,26 @@
+/** What can be wrong with a saw, as its user says it, in the order of the list. */
+import { getCollection, type CollectionEntry } from 'astro:content';
+import type { Lang } from '../words/index.ts';
+import type { Row } from './listing.ts';
+
+let cache: Promise<readonly CollectionEntry<'trouble'>[]> | undefined;
+
+export function allTrouble(): Promise<readonly CollectionEntry<'trouble'>[]> {
+  cache ??= getCollection('trouble').then((list) => [...list].sort((a, b) => a.data.order - b.data.order));
+  return cache;
+}
+
+export const troublePath = (id: string, lang: Lang): string => `${lang === 'es' ? '/es' : ''}/trouble/${id}/`;
+
+export async function troubleRows(lang: Lang): Promise<readonly Row[]> {
+  return (await allTrouble()).map(({ id, data }) => {
+    const { title, line } = lang === 'es' ? data.es : data;
+    return { path: troublePath(id, lang), title, summary: line };
+  });
+}
+
+/** The customer's page of a complaint at the bench ("faults/hard-to-start"). */
+export async function customerPageOf(fault: string): Promise<string> {
+  const found = (await allTrouble()).find((t) => t.data.related.includes(fault));
+  return found ? troublePath(found.id, 'en') : '/trouble/';
+}
