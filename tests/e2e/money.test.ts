@@ -172,35 +172,3 @@ test('the wall card prints on its side, alone', async () => {
   expect(Number(width)).toBeGreaterThan(Number(height));
   await context.close();
 });
-
-test('a half-finished search is there again after the page was closed, with its machine and its day', async () => {
-  const { page, context, troubles } = await watchedPage(browser);
-  const open = async (to: Page) => {
-    await to.goto(`${serving.address}faults/vibration.html`);
-    await to.locator('.fault').scrollIntoViewIfNeeded();
-    await to.locator('.fault[data-live=yes]').waitFor();
-  };
-  await open(page);
-  const first = await page.locator('.fault-what').innerText();
-  await page.fill('#vibration-machine', 'MP-500, ticket 1182');
-  await page.getByRole('button', { name: 'All right here' }).click();
-  await page.getByRole('button', { name: 'Can’t check that now' }).click();
-  const next = await page.locator('.fault-what').innerText();
-  expect(next).not.toBe(first);
-  await page.close();
-
-  const later = await context.newPage();
-  await open(later);
-  expect(await later.locator('.fault-what').innerText()).toBe(next);
-  expect(await later.inputValue('#vibration-machine')).toBe('MP-500, ticket 1182');
-  expect(await later.locator('.fault-seen').innerText()).toContain(first);
-  await later.emulateMedia({ media: 'print' });
-  expect(await later.locator('.fault-ticket-paper').innerText()).toMatch(
-    /MP-500, ticket 1182[\s\S]*Begun: \d{4}-\d\d-\d\d/,
-  );
-  await later.emulateMedia({ media: 'screen' });
-  await later.getByRole('button', { name: 'Start this complaint afresh' }).click();
-  expect(await later.locator('.fault-what').innerText()).toBe(first);
-  expect(troubles).toEqual([]);
-  await context.close();
-});

@@ -1,0 +1,258 @@
+/** Working down a complaint on the built page: near, in any order, by ticket, from a server and from disk. */
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { serveFolder, type Serving } from '../../src/commands/support/serve.ts';
+import { open, sheetsIn, takeTicket } from './support/bench.ts';
+import { launch, watchedPage } from './support/browser.ts';
+import { dist, pages } from './support/site.ts';
+
+let browser: Browser;
+let serving: Serving;
+beforeAll(async () => {
+  browser = await launch();
+  serving = await serveFolder(dist);
+});
+afterAll(async () => {
+  await browser.close();
+  await serving.close();
+});
+
+const faults = pages.filter((p) => p.startsWith('faults/'));
+const shown = (page: Page) => page.locator('.fault-what').innerText();
+const panel = (page: Page) => page.locator('.fault-now');
+const line = (page: Page, n: number) => page.locator('.fault-path > li').nth(n);
+const press = (page: Page, name: string) => panel(page).getByRole('button', { name, exact: true }).click();
+
+describe.each([
+  // How far down the page the next check and its answers may lie [px].
+  { width: 1366, height: 768, check: 240, answers: 480 },
+  { width: 390, height: 844, check: 300, answers: 700 },
+])('at $width px', ({ width, height, check, answers }) => {
+  test('the next check and its answers are on the first screen of every complaint', async () => {
+    const { page, context, troubles } = await watchedPage(browser, { viewport: { width, height } });
+    const far: string[] = [];
+    for (const file of faults) {
+      await open(page, serving.address + file);
+      const name = await page.locator('.fault-what').boundingBox();
+      const buttons = await panel(page).locator('.fault-answers').boundingBox();
+      if (!name || !buttons) throw new Error(`${file} shows no check`);
+      if (name.y > check) far.push(`${file}: next check at ${name.y}`);
+      if (buttons.y + buttons.height > answers) far.push(`${file}: answers end at ${buttons.y + buttons.height}`);
+    }
+    expect(far).toEqual([]);
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+});
+
+test('no answer leans forward: the four are drawn alike', async () => {
+  const { page, context } = await watchedPage(browser);
+  await open(page, serving.address + (faults[0] ?? ''));
+  const looks = await panel(page)
+    .locator('.fault-answer')
+    .evaluateAll((all) =>
+      all.map((b) => {
+        const { color, backgroundColor, borderTopColor, borderTopWidth, fontWeight, fontSize } = getComputedStyle(b);
+        return [color, backgroundColor, borderTopColor, borderTopWidth, fontWeight, fontSize].join();
+      }),
+    );
+  expect(looks).toHaveLength(4);
+  expect(new Set(looks).size).toBe(1);
+  await context.close();
+});
+
+describe.each([
+  { way: 'from a server', address: (file: string) => serving.address + file },
+  { way: 'from disk', address: (file: string) => new URL(file, pathToFileURL(join(dist, '/'))).href },
+])('$way', ({ address }) => {
+  test('a search is there again under its ticket, untouched by another ticket in another window', async () => {
+    const { page, context, troubles } = await watchedPage(browser);
+    const file = 'faults/vibration.html';
+    await open(page, address(file));
+    await takeTicket(page, '1182');
+    const first = await shown(page);
+    await press(page, 'Looks sound');
+    const second = await shown(page);
+    expect(second).not.toBe(first);
+
+    const other = await context.newPage();
+    await open(other, address(file));
+    expect(await shown(other)).toBe(second);
+    await takeTicket(other, '1183');
+    expect(await shown(other)).toBe(first);
+    await press(other, 'Shows the fault');
+    // The first window still stands at its own ticket.
+    expect(await page.inputValue('.strip input')).toBe('1182');
+    expect(await shown(page)).toBe(second);
+    await page.reload();
+    await page.locator('.fault[data-live=yes]').waitFor();
+    expect(await shown(page)).toBe(second);
+    expect(await line(page, 0).innerText()).not.toContain('looks sound');
+    expect(await page.locator('.fault-path').innerText()).toContain('looks sound');
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+});
+
+test('a check seen already is answered out of order, changed, taken back, and undone', async () => {
+  const { page, context, troubles } = await watchedPage(browser);
+  await open(page, `${serving.address}faults/vibration.html`);
+  const before = await page.locator('.fault-path').innerText();
+  const third = line(page, 2);
+  const name = await third.locator('.fault-check').innerText();
+  await third.locator('summary').first().click();
+  await third.getByRole('button', { name: 'Looks sound' }).click();
+  const answered = page.locator('.fault-path > li', { hasText: name.split('\n')[0] ?? '' });
+  expect(await answered.locator('.fault-seen').innerText()).toBe('looks sound');
+  await answered.locator('summary').first().click();
+  await answered.getByRole('button', { name: 'Not sure' }).click();
+  expect(await answered.locator('.fault-seen').innerText()).toBe('not sure');
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  expect(await answered.locator('.fault-seen').innerText()).toBe('looks sound');
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  expect(await page.locator('.fault-path').innerText()).toBe(before);
+  expect(troubles).toEqual([]);
+  await context.close();
+});
+
+test('a finding is made sure of, can be it, and can be not it', async () => {
+  const { page, context } = await watchedPage(browser);
+  await open(page, `${serving.address}faults/heavy-to-pull.html`);
+  await takeTicket(page, '7');
+  // One finding after another until one suspect is likely enough.
+  for (let k = 0; k < 4 && (await panel(page).getByRole('button', { name: 'Not it: go on' }).count()) === 0; k += 1)
+    await press(page, 'Shows the fault');
+  const suspect = await shown(page);
+  await press(page, 'Not it: go on');
+  expect(await shown(page)).not.toBe(suspect);
+  expect(await page.locator('.fault-ruled-out').innerText()).toContain(suspect);
+  await page.getByRole('button', { name: 'Undo', exact: true }).click();
+  expect(await shown(page)).toBe(suspect);
+  await press(page, 'That was it');
+  expect(await panel(page).innerText()).toContain('That was it:');
+  await open(page, `${serving.address}job-sheet.html`);
+  expect(await page.locator('.job-entry').first().innerText()).toContain(`It was: ${suspect}`);
+  await context.close();
+});
+
+test('a check that makes sure stands with the finding, with its own answers', async () => {
+  const { page, context } = await watchedPage(browser);
+  let made = 0;
+  for (const file of faults) {
+    await page.evaluate(() => localStorage.clear()).catch(() => undefined);
+    await open(page, serving.address + file);
+    await press(page, 'Shows the fault');
+    if ((await page.locator('.fault-confirm').count()) === 0) continue;
+    made += 1;
+    const name = await page.locator('.fault-confirm h3').innerText();
+    await page.locator('.fault-confirm').getByRole('button', { name: 'Looks sound' }).click();
+    const seen = page.locator('.fault-path > li', { hasText: name });
+    expect(await seen.locator('.fault-seen').innerText()).toBe('looks sound');
+  }
+  expect(made).toBeGreaterThan(0);
+  await context.close();
+});
+
+test('leaving out every check is no diagnosis', async () => {
+  const { page, context } = await watchedPage(browser);
+  for (const file of faults) {
+    await page.evaluate(() => localStorage.clear()).catch(() => undefined);
+    await open(page, serving.address + file);
+    for (let k = 0; k < 15; k += 1) {
+      const later = panel(page).getByRole('button', { name: 'Can’t check now' });
+      if ((await later.count()) === 0) break;
+      await later.first().click();
+    }
+    const said = await panel(page).innerText();
+    expect(said, file).toMatch(/Nothing was checked|no diagnosis|Stop looking/);
+    expect(said, file).not.toMatch(/That was it/);
+  }
+  await context.close();
+});
+
+test('every caution a complaint names is on its paper in full, and the list of checks is on the first side', async () => {
+  const { page, context } = await watchedPage(browser);
+  for (const file of faults)
+    for (const format of ['A4', 'Letter']) {
+      await open(page, serving.address + file);
+      await page.emulateMedia({ media: 'print' });
+      const height = format === 'A4' ? 297 : 279;
+      // The list ends within the first side: its height from the top of the paper, in mm at 96 px an inch.
+      await page.setViewportSize({
+        width: Math.round(((format === 'A4' ? 210 : 216) - 28) * (96 / 25.4)),
+        height: 1000,
+      });
+      const end = await page.locator('.fault-path').evaluate((e) => e.getBoundingClientRect().bottom + scrollY);
+      expect((end * 25.4) / 96, `${file}, ${format}`).toBeLessThan(height - 30);
+      const full = await page
+        .locator('.fault-caution')
+        .evaluateAll((all) =>
+          all
+            .filter((c) => getComputedStyle(c).display !== 'none' && c.closest('.fault-path, .fault-more') === null)
+            .map((c) => c.querySelector('summary')?.textContent),
+        );
+      const named = await page.locator('.fault-more .fault-caution summary').allTextContents();
+      expect(
+        named.filter((n) => !full.includes(n)),
+        file,
+      ).toEqual([]);
+      await page.emulateMedia({ media: null });
+      expect(sheetsIn(await page.pdf({ format, preferCSSPageSize: true })), `${file}, ${format}`).toBeLessThanOrEqual(
+        2,
+      );
+    }
+  await context.close();
+});
+
+test('a search kept by an earlier edition is taken over', async () => {
+  const { page, context } = await watchedPage(browser);
+  await open(page, `${serving.address}faults/vibration.html`);
+  const first = await shown(page);
+  await page.evaluate(() =>
+    localStorage.setItem(
+      'almanac-fault-vibration',
+      JSON.stringify({ seen: [{ check: 'blade-look', shows: false }], skipped: [], machine: 'x', begun: '2026-11-01' }),
+    ),
+  );
+  await page.reload();
+  await page.locator('.fault[data-live=yes]').waitFor();
+  expect(await shown(page)).not.toBe(first);
+  expect(await page.evaluate(() => localStorage.getItem('almanac-fault-vibration'))).toBe(null);
+  await context.close();
+});
+
+test('two windows at one ticket follow each other; the same check answered two ways is asked about', async () => {
+  const { page, context } = await watchedPage(browser);
+  const address = `${serving.address}faults/vibration.html`;
+  await open(page, address);
+  await takeTicket(page, '5');
+  const other = await context.newPage();
+  await open(other, address);
+  await press(page, 'Looks sound');
+  await expect.poll(() => other.locator('.fault-path').innerText()).toContain('looks sound');
+  // A window the other one does not hear of: as after a sleep.
+  await other.evaluate(() => window.addEventListener('storage', (e) => e.stopImmediatePropagation(), true));
+  const check = await shown(page);
+  expect(await shown(other)).toBe(check);
+  await other.evaluate(() => {
+    const key = Object.keys(localStorage).find((k) => k.includes('/search/')) ?? '';
+    const record = JSON.parse(localStorage.getItem(key) ?? '') as { data: { given: Record<string, unknown> } };
+    // As the first window would have written it in the meantime.
+    record.data.given['seat-look'] = { is: 'sound', name: 'Blade off', at: 1 };
+    localStorage.setItem(key, JSON.stringify(record));
+  });
+  const seat = other.locator('.fault-path > li', { hasText: 'flanges, bush and bore' });
+  await seat.locator('summary').first().click();
+  await seat.getByRole('button', { name: 'Shows the fault' }).click();
+  const asked = other.locator('.device-notes');
+  expect(await asked.innerText()).toContain('Changed in two windows');
+  await asked.getByRole('button', { name: 'This window’s' }).click();
+  await asked.waitFor({ state: 'detached' });
+  expect(await seat.locator('.fault-seen').innerText()).toBe('shows the fault');
+  expect(
+    await other.evaluate(() => Object.keys(localStorage).filter((k) => k.startsWith('almanac-aside/')).length),
+  ).toBe(1);
+  await context.close();
+});
