@@ -19,7 +19,12 @@ export function Answers({ name, live, given, answer }: Props) {
           class="fault-answer"
           disabled={!live}
           aria-pressed={given === undefined ? undefined : given === is}
-          onClick={() => answer(is)}
+          onClick={(e) => {
+            // A line of the list closes with its answer, and its place in the order may change.
+            const line = e.currentTarget.closest('details');
+            if (line) line.open = false;
+            answer(is);
+          }}
         >
           {say.answer[is]}
         </button>

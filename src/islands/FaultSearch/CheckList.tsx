@@ -20,10 +20,12 @@ export function CheckList({ now, search, live, checks, cautions, answer, change 
     <section class="fault-part">
       <h2>{say.allChecks}</h2>
       <ol class="fault-path">
-        {inOrder(now).map((id) => {
+        {inOrder(now).map((id, i, all) => {
           const check = model.checks.find((c) => c.id === id);
           const given = search.given[id];
-          const own = cautions[checks[id]?.hazards[0] ?? ''];
+          // On paper a caution holds until the next one.
+          const hazard = checks[id]?.hazards[0] ?? '';
+          const own = checks[all[i - 1] ?? '']?.hazards[0] === hazard ? undefined : cautions[hazard];
           if (!check) return null;
           return (
             <li key={id} class={given ? 'fault-given' : undefined}>
