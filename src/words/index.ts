@@ -41,6 +41,8 @@ export const listenWords = en.listen;
 /** The job sheet, and the paper of it that the customer takes home. */
 export const sheetWords = en.sheet;
 export const customerPaperWords: InEach<typeof en.customerPaper> = { en: en.customerPaper, es: es.customerPaper };
+/** Saws a mechanic adds on the device. */
+export const ownSawWords = en.ownSaws;
 /** The bench strip and what the device says. */
 export const stripWords = en.strip;
 /** A complaint's page and its planner. */

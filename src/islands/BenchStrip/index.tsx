@@ -30,6 +30,9 @@ interface Undoable {
   readonly undo: () => void;
 }
 
+/** Stands in the list of saws for the way to add one. */
+const addOwn = '+';
+
 /** The strip as the server draws it: nothing on the bench. */
 const empty: Bench = { ticket: '', machine: '' };
 
@@ -60,6 +63,10 @@ export default function BenchStrip({ machines }: Props) {
   const nameOf = (id: string) => [...machines, ...own].find((m) => m.id === id)?.name ?? '';
 
   function take(machine: string): void {
+    if (machine === addOwn) {
+      location.href = siteLink('/own-saws/');
+      return;
+    }
     const undo = chooseMachine(machine);
     setChanged({ text: machine ? say.changedTo(nameOf(machine)) : say.noSaw, undo });
   }
@@ -111,6 +118,7 @@ export default function BenchStrip({ machines }: Props) {
             ))}
           </optgroup>
         )}
+        <option value={addOwn}>{say.addOwn}</option>
       </select>
       <label>
         <span class="strip-label">{say.ticket}</span>

@@ -108,12 +108,11 @@ export default function FaultSearch(page: FaultSearchProps) {
         answer={answer}
         change={change}
       />
-      {/* On paper the list comes first, to be worked from; the cautions follow in full, on its back where they are many. */}
+      {/* On paper the list comes first, to be worked from; each caution in a line; all of them follow in full, on its back where they are many. */}
       <div class="fault-on-paper fault-cautions">
-        {page.general.map((hazard) => {
-          const caution = page.cautions[hazard];
-          return caution && <Caution key={hazard} caution={caution} />;
-        })}
+        {Object.entries(page.cautions).map(([hazard, caution]) => (
+          <Caution key={hazard} caution={caution} />
+        ))}
       </div>
       <p class="fault-acts no-print">
         <button type="button" class="fault-plain" disabled={before.length === 0} onClick={undo}>

@@ -9,3 +9,4 @@ export { quote } from './quote.ts';
 export { search } from './search.ts';
 export { strip } from './strip.ts';
 export { customerPaper, sheet } from './sheet.ts';
+export { ownSaws } from './own-saws.ts';

@@ -1,0 +1,28 @@
+/** Saws a mechanic adds on the device. */
+export const ownSaws = {
+  title: 'Saws of your own',
+  line: 'A saw that is not on the list: kept on this device, and it fills the boxes of the calculators.',
+  summary:
+    'Add a saw that is not in the list of machines: its plate in figures, kept on this device, saved and read back as a file.',
+  name: 'Name',
+  nameHelp: 'As you call it: “Red 400, yard 2”.',
+  add: 'Keep this saw',
+  change: 'Change',
+  remove: 'Delete',
+  removed: (name: string) => `${name} deleted.`,
+  undo: 'Undo',
+  kept: (name: string) => `${name} is kept. It stands in the list of saws on the bench.`,
+  fresh: 'Add a saw',
+  none: 'None yet.',
+  choose: 'not known',
+  yes: 'Yes',
+  no: 'No',
+  nameless: 'Give it a name, so that it can be found in the list.',
+  figures: (n: number) => (n === 1 ? '1 figure' : `${n} figures`),
+  save: 'Save as a file',
+  open: 'Open a file',
+  read: (n: number) => (n === 1 ? 'One saw read from the file.' : `${n} saws read from the file.`),
+  broken: 'This file could not be read. It may be cut short, or hold no saws of these pages. Nothing was changed.',
+  both: (names: string) => `Here already under the same name: ${names}. Those from the file stand beside them.`,
+  units: 'Write the unit with the figure, “14 in” or “350 mm”; a bare figure is metric.',
+} as const;
