@@ -8,6 +8,7 @@ export const fields = defineFields([
   {
     key: 'what',
     label: 'What gives off exhaust',
+    usual: 'It is an engine that people mean to run inside, and the refusal must not wait for a tick.',
     kind: 'choice',
     default: 'engine',
     options: [
