@@ -73,13 +73,18 @@ export function Box({ box, field, text, unit, wrong, describedBy: described, onT
         onBlur={onLeave}
       />
       {field.kind === 'text' && field.day && (
-        <input
-          type="date"
-          class="calc-day"
-          aria-label={say.pickDay}
-          value={/^\d{4}-\d\d-\d\d$/.test(text) ? text : ''}
-          onInput={(e) => e.currentTarget.value && onText(e.currentTarget.value, true)}
-        />
+        <>
+          <label class="calc-hidden" for={`${box}-day`}>
+            {say.pickDay}
+          </label>
+          <input
+            type="date"
+            id={`${box}-day`}
+            class="calc-day"
+            value={/^\d{4}-\d\d-\d\d$/.test(text) ? text : ''}
+            onInput={(e) => e.currentTarget.value && onText(e.currentTarget.value, true)}
+          />
+        </>
       )}
       {unit !== undefined && (
         <span class={unitClass} aria-hidden="true">

@@ -1,0 +1,99 @@
+/** What the hand needs stands on the first screen: first box, answer and drawing on a laptop, first box and answer line on a phone. */
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, test } from 'vitest';
+import { serveFolder } from '../../src/commands/support/serve.ts';
+import { launch, wakeCalculator, watchedPage } from './support/browser.ts';
+import { calculators, dist } from './support/site.ts';
+
+let browser: Browser;
+let serving: Awaited<ReturnType<typeof serveFolder>>;
+beforeAll(async () => {
+  browser = await launch();
+  serving = await serveFolder(dist);
+});
+afterAll(async () => {
+  await browser.close();
+  await serving.close();
+});
+
+interface Places {
+  readonly firstBox: number;
+  /** Foot of the first finding or figure of the answer. */
+  readonly answer: number;
+  readonly drawing: number;
+  readonly line: number;
+  readonly shift: number;
+  readonly tooWide: number;
+}
+
+async function placesOf(file: string, viewport: { width: number; height: number }): Promise<Places> {
+  const { page, context } = await watchedPage(browser, { viewport, serviceWorkers: 'block' });
+  await page.addInitScript(() => {
+    const at = window as unknown as { shift: number };
+    at.shift = 0;
+    new PerformanceObserver((list) => {
+      for (const entry of list.getEntries()) at.shift += (entry as unknown as { value: number }).value;
+    }).observe({ type: 'layout-shift', buffered: true });
+  });
+  await page.goto(serving.address + file);
+  await wakeCalculator(page);
+  await page.evaluate(() => scrollTo(0, 0));
+  const places = await page.evaluate(() => {
+    const edge = (query: string, side: 'top' | 'bottom') =>
+      Math.round((document.querySelector(query)?.getBoundingClientRect()[side] ?? 0) + scrollY);
+    return {
+      firstBox: edge('.calc .calc-box', 'top'),
+      answer: edge('.calc-main > .calc-verdict, .calc-main .calc-large > div', 'bottom'),
+      drawing: edge('.calc-picture svg', 'bottom'),
+      line: edge('.calc-line', 'bottom'),
+      shift: (window as unknown as { shift: number }).shift,
+      tooWide: document.documentElement.scrollWidth - innerWidth,
+    };
+  });
+  await context.close();
+  return places;
+}
+
+/** Forms that begin with a list of rows, which takes the first screen for itself. */
+const rowsFirst = ['fault-order', 'service-interval', 'hand-arm-vibration', 'noise-dose'];
+const isRowsFirst = (file: string) => rowsFirst.some((name) => file.includes(name));
+
+describe('laptop, 1366 by 768', () => {
+  test.each(calculators)('%s', async (file) => {
+    const at = await placesOf(file, { width: 1366, height: 768 });
+    expect(at.firstBox).toBeLessThanOrEqual(isRowsFirst(file) ? 330 : 300);
+    expect(at.answer).toBeLessThanOrEqual(isRowsFirst(file) ? 510 : 480);
+    if (!isRowsFirst(file)) expect(at.drawing).toBeLessThanOrEqual(768);
+    expect(at.shift).toBeLessThanOrEqual(0.02);
+    expect(at.tooWide).toBe(0);
+  });
+});
+
+describe('phone, 390 by 844', () => {
+  test.each(calculators)('%s', async (file) => {
+    const at = await placesOf(file, { width: 390, height: 844 });
+    expect(at.firstBox).toBeLessThanOrEqual(isRowsFirst(file) ? 430 : 345);
+    expect(at.line).toBeLessThanOrEqual(290);
+    expect(at.shift).toBeLessThanOrEqual(0.02);
+    expect(at.tooWide).toBe(0);
+  });
+
+  test('a box with the focus is not covered by the answer line', async () => {
+    const { page, context } = await watchedPage(browser, {
+      viewport: { width: 390, height: 844 },
+      serviceWorkers: 'block',
+    });
+    await page.goto(`${serving.address}calculators/belt-tension.html`);
+    await wakeCalculator(page);
+    const boxes = page.locator('.calc-form .calc-fields').first().locator('input[type=text], select');
+    for (let i = (await boxes.count()) - 1; i >= 0; i -= 1) {
+      await boxes.nth(i).focus();
+      const gap = await boxes.nth(i).evaluate((at) => {
+        const line = document.querySelector('.calc-line')?.getBoundingClientRect();
+        return at.getBoundingClientRect().top - (line?.bottom ?? 0);
+      });
+      expect(gap).toBeGreaterThanOrEqual(8);
+    }
+    await context.close();
+  });
+});

@@ -1,0 +1,153 @@
+/** At the bench: what the page says about a reader's saw rests on the reader's figures, and none of them is lost. */
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
+import { serveFolder } from '../../src/commands/support/serve.ts';
+import { launch, wakeCalculator, watchedPage, type WatchedPage } from './support/browser.ts';
+import { dist } from './support/site.ts';
+
+let browser: Browser;
+let serving: Awaited<ReturnType<typeof serveFolder>>;
+let watched: WatchedPage;
+let page: Page;
+beforeAll(async () => {
+  browser = await launch();
+  serving = await serveFolder(dist);
+});
+afterAll(async () => {
+  await browser.close();
+  await serving.close();
+});
+beforeEach(async () => {
+  await watched?.context.close();
+  watched = await watchedPage(browser, { viewport: { width: 1366, height: 768 }, serviceWorkers: 'block' });
+  page = watched.page;
+});
+
+async function open(name: string, on: Page = page, query = ''): Promise<void> {
+  await on.goto(`${serving.address}calculators/${name}.html${query}`);
+  await wakeCalculator(on);
+}
+const box = (name: string, key: string, on: Page = page) => on.locator(`#${name}-${key}`);
+const verdicts = (name: string) => page.locator(`#${name}-calculator .calc-verdict[data-level]`);
+const still = (name: string) => page.locator(`#${name}-answer .calc-still`);
+
+describe('a verdict needs the figures it hangs on', () => {
+  test('blade speed: 16 in alone says nothing about the mark', async () => {
+    await open('blade-speed');
+    await box('blade-speed', 'diameter').fill('16 in');
+    await still('blade-speed').getByText('Highest speed marked on the blade').waitFor();
+    expect(await verdicts('blade-speed').count()).toBe(0);
+  });
+
+  test('bolt torque: an M8 typed alone is no left-hand thread', async () => {
+    await open('bolt-torque');
+    await box('bolt-torque', 'size').selectOption('M10');
+    expect(await page.locator('#bolt-torque-answer').innerText()).not.toMatch(/left-hand|counter-clockwise/i);
+  });
+
+  test('compression: neither pull nor oil is judged when neither was tried', async () => {
+    await open('compression-check');
+    await box('compression-check', 'reading').fill('8.9 bar');
+    await box('compression-check', 'height').fill('1600 m');
+    expect(await box('compression-check', 'first').inputValue()).toBe('');
+    expect(await page.locator('#compression-check-calculator').innerText()).not.toMatch(/climbing slowly|With oil/);
+  });
+
+  test('blade run-down: no dial gauge, no word on how true it runs', async () => {
+    await open('blade-rundown');
+    await box('blade-rundown', 'diameter').fill('400 mm');
+    await box('blade-rundown', 'time').fill('11 s');
+    expect(await page.locator('#blade-rundown-calculator').innerText()).not.toMatch(/Runs true/);
+  });
+
+  test('belt tension: nothing plucked, nothing slack', async () => {
+    await open('belt-tension');
+    await box('belt-tension', 'centre').fill('410 mm');
+    expect(await box('belt-tension', 'reading').inputValue()).toBe('none');
+    expect(await verdicts('belt-tension').allInnerTexts()).not.toEqual(
+      expect.arrayContaining([expect.stringMatching(/Slack|Too tight|Right:/)]),
+    );
+  });
+
+  test('split pulley: the belt of the example is not this belt', async () => {
+    await open('split-pulley');
+    await box('split-pulley', 'closedDiameter').fill('110 mm');
+    expect(await page.locator('#split-pulley-answer').innerText()).not.toMatch(/another belt|left over/);
+  });
+});
+
+describe('nothing typed is lost', () => {
+  test('over a reload and the way back', async () => {
+    await open('bearing-life');
+    const first = page.locator('#bearing-life-calculator input[type=text]').first();
+    await first.fill('1234');
+    await page.waitForTimeout(400);
+    await page.reload();
+    await wakeCalculator(page);
+    expect(await first.inputValue()).toBe('1234');
+    await page.goto(`${serving.address}index.html`);
+    await page.goBack();
+    await wakeCalculator(page);
+    expect(await first.inputValue()).toBe('1234');
+  });
+
+  test('by emptying: undo brings it back', async () => {
+    await open('blade-speed');
+    await box('blade-speed', 'diameter').fill('412');
+    await page.getByRole('button', { name: 'Empty the boxes' }).click();
+    expect(await box('blade-speed', 'diameter').inputValue()).toBe('');
+    await page.locator('#blade-speed-calculator').getByRole('button', { name: 'Undo' }).click();
+    expect(await box('blade-speed', 'diameter').inputValue()).toBe('412');
+  });
+
+  test('between two windows of one ticket', async () => {
+    await open('blade-speed');
+    const second = await watched.context.newPage();
+    await open('blade-speed', second);
+    await box('blade-speed', 'diameter').fill('412');
+    await second.waitForFunction(
+      () => document.querySelector<HTMLInputElement>('#blade-speed-diameter')?.value === '412',
+    );
+    await box('blade-speed', 'engine', second).fill('9100');
+    await page.waitForFunction(() => document.querySelector<HTMLInputElement>('#blade-speed-engine')?.value === '9100');
+    expect(await box('blade-speed', 'diameter').inputValue()).toBe('412');
+  });
+
+  test('and a link says whose its figures are', async () => {
+    await open('blade-speed', page, '?calc=blade-speed&f.diameter=400+mm&f.engine=9000+rpm&own=diameter');
+    expect(await page.locator('.calc-ink-own #blade-speed-diameter').inputValue()).toBe('400 mm');
+    expect(await page.locator('.calc-ink-pencil #blade-speed-engine').count()).toBe(1);
+    expect(await verdicts('blade-speed').count()).toBe(0);
+  });
+});
+
+describe('how figures are written', () => {
+  test('a box written over takes the unit of the switch, one that is mended keeps its own', async () => {
+    await open('blade-speed');
+    const diameter = box('blade-speed', 'diameter');
+    await diameter.fill('350');
+    await page.locator('#blade-speed-units-inch').check();
+    await diameter.click();
+    await page.keyboard.press('ControlOrMeta+a');
+    await page.keyboard.type('3');
+    expect(await page.locator('#blade-speed-diameter + .calc-unit').innerText()).toBe('in');
+  });
+
+  test('9,500 is read, and said back', async () => {
+    await open('blade-speed');
+    await box('blade-speed', 'engine').fill('9,500');
+    await page.locator('#blade-speed-engine-said', { hasText: '9500 rpm' }).waitFor();
+  });
+
+  test('the part for sums that does not load is said at the box, and asked for again at the next key', async () => {
+    await open('blade-speed');
+    let refuse = true;
+    await watched.context.route(/sum\.[^/]*\.js/, (route) => (refuse ? route.abort() : route.continue()));
+    await box('blade-speed', 'diameter').fill('300 mm + 50 mm');
+    await box('blade-speed', 'engine').click();
+    await page.locator('#blade-speed-diameter-problem', { hasText: 'did not load' }).waitFor();
+    refuse = false;
+    await box('blade-speed', 'diameter').fill('300 mm + 60 mm');
+    await page.locator('#blade-speed-diameter-said', { hasText: '360 mm' }).waitFor();
+  });
+});
