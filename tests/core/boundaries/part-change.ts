@@ -1,5 +1,13 @@
 import type { Boundaries } from './row.ts';
 
+/** 60 for the part, 60 minutes at 90 to open it again; life of shape 2, 63 % gone by 500 h; 250 h to go. */
+const pump = {
+  ...{ partCost: 60, age: 300, lifeAs: 'scale', scale: 500, horizon: 250, reopenMinutes: 60, labourRate: 90 },
+  ...{ stopCost: 0, shape: 2 },
+};
+/** Weibull: a new one fails within 250 h with 1 - exp(-(250 / 500)^2). */
+const newFails = 1 - Math.exp(-0.25);
+
 export const boundaries: Boundaries = {
   rows: [
     {
@@ -36,6 +44,29 @@ export const boundaries: Boundaries = {
       at: 500,
       gives: [undefined, undefined, 'looks-too-far'],
     },
+    {
+      why: 'leaving costs as much as changing where F(H | T) = F(H) + 60 / 150, with ((T + H)2 - T2) / 500^2 = -ln(1 - F)',
+      verdict: 'verdict',
+      inputs: pump,
+      moves: 'age',
+      at: (-Math.log(1 - newFails - 60 / 150) * 500 ** 2 - 250 ** 2) / (2 * 250),
+      gives: ['leave-it', 'leave-it', 'change-now'],
+    },
+    {
+      why: 'an old part that is sure to fail costs 150; a new one costs as much where F(H) = 90 / 150: 500 sqrt(-ln 0.4) h',
+      verdict: 'ageToChange',
+      inputs: pump,
+      moves: 'horizon',
+      at: 500 * Math.sqrt(-Math.log(0.4)),
+      gives: [undefined, 'no-age-pays', 'no-age-pays'],
+    },
+    {
+      why: 'mending at 1.6 times the wear: 200 + F(250) 290 = f + F(400) 290',
+      verdict: 'mendVerdict',
+      inputs: { ...pump, mend: true, replaceCost: 200, mendCost: 100, mendWear: 1.6 },
+      moves: 'mendCost',
+      at: 200 + 290 * (newFails - (1 - Math.exp(-0.64))),
+      gives: ['mend-it', 'replace-it', 'replace-it'],
+    },
   ],
-  open: ['change-now', 'leave-it', 'no-age-pays', 'replace-it', 'mend-it'],
 };

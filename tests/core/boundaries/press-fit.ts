@@ -6,6 +6,10 @@ import type { Boundaries } from './row.ts';
  */
 const pressure = ((207e9 * 20e-6) / (2 * 0.05)) * 0.75;
 const lengthFor = (force: number) => (force / (Math.PI * 0.05 * pressure * 0.1)) * 1000;
+/** Tresca at the bore: p (k + 1), k = (D2 + d2) / (D2 - d2) = 5 / 3 (Boresi and Schmidt, chapter 11). */
+const equivalent = (pressure * 8) / 3 / 1e6;
+/** Gray iron round carbon steel (Shigley, Table A-5): E 100 and 207 GPa, nu 0.211 and 0.292. */
+const iron = ((20e-6 / (0.05 * ((5 / 3 + 0.211) / 100e9 + (1 - 0.292) / 207e9))) * 8) / 3 / 1e6;
 const joint = {
   diameter: 50,
   length: 20,
@@ -55,6 +59,37 @@ export const boundaries: Boundaries = {
       at: 0,
       gives: ['tool-none', 'tool-none', 'tool-vise'],
     },
+    {
+      why: 'the outer part yields at its strength (maximum shear)',
+      verdict: 'stress',
+      inputs: { ...joint, hubStrength: 100 },
+      moves: 'hubStrength',
+      at: equivalent,
+      gives: ['stress-yields', 'stress-high', 'stress-high'],
+    },
+    {
+      why: 'over 80 % of its strength is high (common practice)',
+      verdict: 'stress',
+      inputs: { ...joint, hubStrength: 100 },
+      moves: 'hubStrength',
+      at: equivalent / 0.8,
+      gives: ['stress-high', 'stress-fine', 'stress-fine'],
+    },
+    {
+      why: 'iron cracks at its strength',
+      verdict: 'stress',
+      inputs: { ...joint, hub: 'grey-iron', hubStrength: 100 },
+      moves: 'hubStrength',
+      at: iron,
+      gives: ['stress-cracks', 'stress-high', 'stress-high'],
+    },
+    {
+      why: 'iron is high from half its strength (common practice)',
+      verdict: 'stress',
+      inputs: { ...joint, hub: 'grey-iron', hubStrength: 100 },
+      moves: 'hubStrength',
+      at: iron / 0.5,
+      gives: ['stress-high', 'stress-fine', 'stress-fine'],
+    },
   ],
-  open: ['stress-fine', 'stress-high', 'stress-yields', 'stress-cracks'],
 };

@@ -22,8 +22,6 @@ export interface Boundaries {
   readonly rows: readonly Row[];
   /** Verdicts that hang on no figure's threshold, and what they hang on. */
   readonly noThreshold?: Readonly<Record<string, string>>;
-  /** Verdicts that have a threshold and no row yet. To be worked off; nothing new comes in here. */
-  readonly open?: readonly string[];
 }
 
 /** `inputs` with one figure set, also inside rows. */

@@ -1,7 +1,7 @@
 /** What the table recommends and why, what a warm housing leaves of the fit, and how warm to make a part to fit it. */
 import { step, type WorkingStep } from '../../contract/formula.ts';
 import type { Value } from '../../contract/result.ts';
-import { materialOf, temperatureChange, warmLoss } from '../../materials/index.ts';
+import { growth, materialOf, temperatureChange, warmLoss } from '../../materials/index.ts';
 import { isOver, isUnder } from '../../thresholds/index.ts';
 import type { Fit } from '../limits-fits/index.ts';
 import { ceilingVerdict, housingCeiling, ringCeiling, warmLabel } from '../warming/index.ts';
@@ -68,6 +68,8 @@ export function warmHousing(inputs: FitInputs, fit: Fit, advised: Fit | undefine
   const ring = materialOf('bearing-steel');
   const rise = runningRise ?? 0;
   const lost = warmLoss(size, housing.alpha, ring.alpha, rise);
+  // The two growths are compared, not their difference with nothing: equal ones may differ in the last bit.
+  const outgrows = isOver(growth(size, housing.alpha, rise), growth(size, ring.alpha, rise));
   const left = 'Interference left when the housing is warm in use';
   const values: Value[] = [
     {
@@ -80,7 +82,7 @@ export function warmHousing(inputs: FitInputs, fit: Fit, advised: Fit | undefine
       units: ['µm', 'thou'],
       source: housing.alphaSource,
     },
-    ...(housing.light && advised && isOver(lost, 0) ? lightHousing(inputs, lost, advised) : []),
+    ...(housing.light && advised && outgrows ? lightHousing(inputs, lost, advised) : []),
   ];
   return {
     values,

@@ -6,6 +6,7 @@ const time = (seconds: number | string | undefined, say: Say) => {
 };
 
 export const words: Words = {
+  figures: { wait: ['min', 'min'] },
   verdicts: {
     engine: () =>
       'Do not run an engine in there, not for a minute. Open doors and fans do not make it safe: people were poisoned with both. Take the work outside, or use a tool without an engine.',

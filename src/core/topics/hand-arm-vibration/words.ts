@@ -1,6 +1,7 @@
 import type { Words } from '../../contract/words.ts';
 
 export const words: Words = {
+  figures: { day: ['m/s2', 'm/s2'], next: ['m/s2', 'm/s2'] },
   verdicts: {
     'over-limit': (d) =>
       `A(8) ${d['day']} m/s², ${d['points']} points: over the limit of 5 m/s². Stop with shaking tools for today. The work must be changed before it goes on (Directive 2002/44/EC; Great Britain 2005).`,

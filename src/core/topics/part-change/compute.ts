@@ -22,40 +22,49 @@ type PartInputs = InputsOf<typeof fields>;
 const cent = (x: number) => Math.round(x * 100) / 100;
 
 export const compute = guarded(fields, (inputs): Result => {
-  const working: WorkingStep[] = [];
-  const life = readLife(inputs, working);
+  const { life, steps } = readLife(inputs);
   const reopen = (inputs.reopenMinutes / 60) * inputs.labourRate + inputs.stopCost;
-  working.push(step(reopening, { k: inputs.reopenMinutes, w: inputs.labourRate, s: inputs.stopCost }, reopen));
-  const values = [
-    ...neighbour(inputs, life, reopen, working),
-    ...(inputs.mend ? mendOrReplace(inputs, life, reopen, working) : []),
-    ...shapeNote(life),
-    ...horizonNote(life, inputs.horizon),
-  ];
-  return { ok: true, values, working, cautions: [{ hazard: 'unexpected-start', level: 'danger' }] };
+  const next = neighbour(inputs, life, reopen);
+  const mending = inputs.mend ? mendOrReplace(inputs, life, reopen) : { values: [], steps: [] };
+  return {
+    ok: true,
+    values: [...next.values, ...mending.values, ...shapeNote(life), ...horizonNote(life, inputs.horizon)],
+    working: [
+      ...steps,
+      step(reopening, { k: inputs.reopenMinutes, w: inputs.labourRate, s: inputs.stopCost }, reopen),
+      ...next.steps,
+      ...mending.steps,
+    ],
+    cautions: [{ hazard: 'unexpected-start', level: 'danger' }],
+  };
 });
 
-function readLife(inputs: PartInputs, working: WorkingStep[]): Life {
-  const b = inputs.shape;
-  if (inputs.lifeAs === 'scale') return { shape: b, scale: inputs.scale ?? 1 };
-  const m = inputs.mean ?? 1;
-  const eta = m / gamma(1 + 1 / b);
-  working.push(step(scaleFromMean, { m, b }, eta));
-  return { shape: b, scale: eta };
+/** Values with the lines of working behind them. */
+interface Shown {
+  readonly values: readonly Value[];
+  readonly steps: readonly WorkingStep[];
 }
 
-function neighbour(inputs: PartInputs, life: Life, reopen: number, working: WorkingStep[]): Value[] {
+function readLife(inputs: PartInputs): { readonly life: Life; readonly steps: readonly WorkingStep[] } {
+  const b = inputs.shape;
+  if (inputs.lifeAs === 'scale') return { life: { shape: b, scale: inputs.scale ?? 1 }, steps: [] };
+  const m = inputs.mean ?? 1;
+  const eta = m / gamma(1 + 1 / b);
+  return { life: { shape: b, scale: eta }, steps: [step(scaleFromMean, { m, b }, eta)] };
+}
+
+function neighbour(inputs: PartInputs, life: Life, reopen: number): Shown {
   const { partCost: c, age: T, horizon: H } = inputs;
   const { shape: b, scale: eta } = life;
   const [fresh, worn] = [survival(life, H), survival(life, H, T)];
   const now = costOfChangingNow(c, reopen, life, H);
   const later = costOfLeaving(c, reopen, life, H, T);
-  working.push(
+  const steps = [
     step(newLasts, { H, eta, b }, fresh),
     step(oldLasts, { T, H, eta, b }, worn),
     step(changeNow, { c, S_n: fresh, o: reopen }, now),
     step(leave, { S_o: worn, c, o: reopen }, later),
-  );
+  ];
   const verdict: VerdictValue = {
     kind: 'verdict',
     key: 'verdict',
@@ -74,7 +83,7 @@ function neighbour(inputs: PartInputs, life: Life, reopen: number, working: Work
     decimals: [0, 0],
   });
   const flip = ageToChange(c, reopen, life, H);
-  return [
+  const values: Value[] = [
     verdict,
     {
       kind: 'money',
@@ -124,6 +133,7 @@ function neighbour(inputs: PartInputs, life: Life, reopen: number, working: Work
         ]),
     ageTable(c, reopen, life, H, now),
   ];
+  return { values, steps };
 }
 
 /** Both costs at ages in steps of a quarter of the scale: what a drawing needs. */
@@ -142,16 +152,16 @@ function ageTable(c: number, reopen: number, life: Life, H: number, now: number)
   };
 }
 
-function mendOrReplace(inputs: PartInputs, life: Life, reopen: number, working: WorkingStep[]): Value[] {
+function mendOrReplace(inputs: PartInputs, life: Life, reopen: number): Shown {
   const [c_r, c_f, p, H] = [inputs.replaceCost ?? 0, inputs.mendCost ?? 0, inputs.mendWear ?? 1, inputs.horizon];
   const replaced = costOfChangingNow(c_r, reopen, life, H);
   const mended = costOfMending(c_f, c_r, reopen, life, H, p);
-  working.push(
+  const steps = [
     step(replaceFailed, { c_r, S_n: survival(life, H), o: reopen }, replaced),
     step(mendFailed, { c_f, p, H, eta: life.scale, b: life.shape, c_r, o: reopen }, mended),
-  );
+  ];
   const flip = wearToReplace(c_f, c_r, reopen, life, H);
-  return [
+  const values: Value[] = [
     {
       kind: 'verdict',
       key: 'mendVerdict',
@@ -175,6 +185,7 @@ function mendOrReplace(inputs: PartInputs, life: Life, reopen: number, working: 
           } as const,
         ]),
   ];
+  return { values, steps };
 }
 
 /** The sum counts one failure at most: past the mean life of a new part it counts too few. */

@@ -1,5 +1,6 @@
 /** Parts within reach while the machine is open: change now or later, mend or replace. */
 import { failure, type Life } from '../../chance/index.ts';
+import { isOver } from '../../thresholds/index.ts';
 
 /**
  * Cost of changing a part now, with the chance that the new one fails before the job is due again.
@@ -57,10 +58,10 @@ export function costOfMending(
  */
 export function ageToChange(part: number, reopen: number, life: Life, horizon: number): number | undefined {
   const now = costOfChangingNow(part, reopen, life, horizon);
-  const pays = (age: number) => costOfLeaving(part, reopen, life, horizon, age) > now;
+  const pays = (age: number) => isOver(costOfLeaving(part, reopen, life, horizon, age), now);
   let [low, high] = [0, 50 * life.scale];
   if (pays(low)) return 0;
-  if (life.shape <= 1 || !pays(high)) return undefined;
+  if (!isOver(life.shape, 1) || !pays(high)) return undefined;
   for (let k = 0; k < 80; k++) {
     const middle = (low + high) / 2;
     if (pays(middle)) high = middle;

@@ -43,6 +43,8 @@ export const compute = guarded(fields, (inputs): Result => {
   const [muLow, muHigh] =
     inputs.surface === 'own' ? [inputs.frictionLow ?? 0.1, inputs.frictionHigh ?? 0.15] : frictions[inputs.surface];
   const lost = inputs.smoothing ? smoothing(inputs.roughShaft ?? 0, inputs.roughHub ?? 0) : 0;
+  // Interference and loss are compared, not their difference with nothing: equal ones may differ in the last bit.
+  const tight = isOver(inputs.most, lost);
   const effective = (delta: number) => Math.max(0, delta - lost);
   const mean = (inputs.least + inputs.most) / 2;
   const [low, mid, high] = [inputs.least, mean, inputs.most].map((delta) => pressure(joint, effective(delta))) as [
@@ -59,9 +61,7 @@ export const compute = guarded(fields, (inputs): Result => {
   const [k_h, k_s] = [hubFactor(joint), shaftFactor(joint)];
   const rough = { R_s: inputs.roughShaft ?? 0, R_h: inputs.roughHub ?? 0 };
   const working: WorkingStep[] = [
-    ...(inputs.smoothing && inputs.most > lost
-      ? [step(smoothed, { delta: inputs.most, ...rough }, effective(inputs.most))]
-      : []),
+    ...(inputs.smoothing && tight ? [step(smoothed, { delta: inputs.most, ...rough }, effective(inputs.most))] : []),
     step(hubShape, { D_o: inputs.hubOutside, d }, k_h),
     step(shaftShape, { d, d_i: inputs.shaftBore }, k_s),
     step(
@@ -76,7 +76,7 @@ export const compute = guarded(fields, (inputs): Result => {
   ];
   const strengthSource = inputs.hubStrength === undefined ? 'materials-memory' : undefined;
   const values: Value[] = [
-    ...forceVerdicts(force),
+    ...forceVerdicts(force, tight),
     stressVerdict(share, inputs.hub, strengthSource),
     quantity('pressure', 'Pressure between the parts', mid, low, high, ['MPa', 'psi'], true),
     {
@@ -169,7 +169,7 @@ export const compute = guarded(fields, (inputs): Result => {
       source: 'din-7190-smoothing',
     },
   ];
-  return { ok: true, values, working, cautions: force > 0 ? [{ hazard: 'press-force', level: 'warning' }] : [] };
+  return { ok: true, values, working, cautions: tight ? [{ hazard: 'press-force', level: 'warning' }] : [] };
 });
 
 function quantity(

@@ -6,8 +6,11 @@ import { tools } from './grip.ts';
 /** Share of its strength up to which an outer part leaves enough for the work; iron cracks without warning. Common practice. */
 const easyShare = { iron: 0.5, other: 0.8 } as const;
 
-/** The tool for the most force the tightest pair can ask for. */
-export function forceVerdicts(force: number): Value[] {
+/**
+ * The tool for the most force the tightest pair can ask for.
+ * @param force [N] @param tight some interference is left in the tightest pair
+ */
+export function forceVerdicts(force: number, tight: boolean): Value[] {
   const base = {
     kind: 'verdict',
     key: 'tool',
@@ -16,7 +19,7 @@ export function forceVerdicts(force: number): Value[] {
     source: 'common-practice',
     data: { force },
   } as const;
-  if (!isOver(force, 0)) return [{ ...base, code: 'tool-none', level: 'note' }];
+  if (!tight) return [{ ...base, code: 'tool-none', level: 'note' }];
   const tool = tools.find((t) => !isOver(force, t.upTo));
   return [tool ? { ...base, code: tool.code, level: 'good' } : { ...base, code: 'tool-too-much', level: 'stop' }];
 }

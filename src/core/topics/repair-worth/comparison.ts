@@ -1,6 +1,7 @@
 /** Repair against replacement: both as a yearly cost, the most the repair may cost, and where the answer turns over. */
 import { annualCost, economicLife, type YearCost } from './annual-cost.ts';
 import { capitalRecovery, presentWorth } from '../../money/index.ts';
+import { isOver } from '../../thresholds/index.ts';
 
 /** What the comparison stands on. Money in currency units, time in years, chances and rates as fractions. */
 export interface Comparison {
@@ -114,7 +115,7 @@ const shortest = 0.02;
  * Source: arithmetic.
  */
 export function serviceToFlip(c: Comparison): number | undefined {
-  return crossing((service) => spare({ ...c, service }), shortest, longest);
+  return crossing((service) => pays({ ...c, service }), shortest, longest);
 }
 
 /**
@@ -125,22 +126,28 @@ export function serviceToFlip(c: Comparison): number | undefined {
  * Source: arithmetic.
  */
 export function newPriceToFlip(c: Comparison, price: number): number | undefined {
-  const at = (p: number) => spare({ ...c, newFirst: c.newFirst - price + p });
+  const at = (p: number) => pays({ ...c, newFirst: c.newFirst - price + p });
   return crossing(at, 0, 100 * Math.max(price, 1));
 }
 
-/** What is left between the most worth paying and what is asked: above zero, repair is cheaper. */
-export function spare(c: Comparison): number {
-  return mostWorthPaying(c) - c.repair;
+/**
+ * True when the repair costs less than the most worth paying; false on a tie.
+ * What comes in over the service is held against what is laid out, not their difference against nothing: both have a size.
+ */
+export function pays(c: Comparison): boolean {
+  const level = capitalRecovery(c.rate, c.service);
+  const brings = newYearly(c) / level + c.endValue * presentWorth(c.rate, c.service);
+  const takes = c.repairRunning / level + c.asIs + c.repairDown + comebackWorth(c) + c.repair;
+  return isOver(brings, takes);
 }
 
-function crossing(at: (x: number) => number, from: number, to: number): number | undefined {
+function crossing(repairs: (x: number) => boolean, from: number, to: number): number | undefined {
   let [low, high] = [from, to];
-  const start = Math.sign(at(low));
-  if (start === Math.sign(at(high))) return undefined;
+  const start = repairs(low);
+  if (start === repairs(high)) return undefined;
   for (let k = 0; k < 80; k++) {
     const middle = (low + high) / 2;
-    if (Math.sign(at(middle)) === start) low = middle;
+    if (repairs(middle) === start) low = middle;
     else high = middle;
   }
   return (low + high) / 2;

@@ -9,6 +9,7 @@ import {
   mostWorthPaying,
   newPriceToFlip,
   newYearly,
+  pays,
   repairYearly,
   serviceToFlip,
   type Comparison,
@@ -60,7 +61,7 @@ export function flips(c: Comparison, inputs: WorthInputs): Shown {
             kind: 'verdict',
             key: 'crossing',
             label: 'Years of service at which both cost the same',
-            code: isOver(most, c.repair) ? 'repair-at-any-service' : 'new-at-any-service',
+            code: pays(c) ? 'repair-at-any-service' : 'new-at-any-service',
             level: 'note',
           } as const,
         ]

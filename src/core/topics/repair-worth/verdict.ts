@@ -2,7 +2,7 @@
 import type { Value, VerdictValue } from '../../contract/result.ts';
 import { capitalRecovery, roundMoney } from '../../money/index.ts';
 import { isOver, isUnder } from '../../thresholds/index.ts';
-import { comebackWorth, mostWorthPaying, type Comparison } from './comparison.ts';
+import { comebackWorth, mostWorthPaying, pays, type Comparison } from './comparison.ts';
 import type { EngineLook } from './engine-first.ts';
 
 /** Closer than this to the limit, and the figures can't tell repair from new. Our choice. */
@@ -31,7 +31,7 @@ export function verdictOf(c: Comparison, look: EngineLook | undefined): VerdictV
     data: { ...data, ...more },
     main: true,
   });
-  if (!isOver(most, 0)) return verdict('no-repair-worth-it', 'caution', largestReason(c));
+  if (!pays({ ...c, repair: 0 })) return verdict('no-repair-worth-it', 'caution', largestReason(c));
   if (first)
     return verdict('engine-in-doubt', 'caution', {
       fee: roundMoney(look.fee),

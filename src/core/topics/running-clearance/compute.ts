@@ -77,7 +77,7 @@ export const compute = guarded(fields, (inputs): Result => {
       units: micro,
     },
     span('warmHousing', 'Housing interference left when warm', mid.warmFit, loose.warmFit, tight.warmFit),
-    ...(isUnder(mid.warmFit, 0) && isOver(inputs.housingMost, 0)
+    ...(mid.looseWarm && inputs.housingMost > 0
       ? [
           {
             kind: 'verdict',

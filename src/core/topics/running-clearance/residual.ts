@@ -1,6 +1,7 @@
 /** Clearance left, for the tightest and the loosest parts together. */
 import { pressure } from '../press-fit/index.ts';
 import { type Material, warmLoss } from '../../materials/index.ts';
+import { isUnder } from '../../thresholds/index.ts';
 import { countedShare, heatLoss, innerGrowth, outerShrink, type RingJoint, type Surface } from './loss.ts';
 
 export interface Setting {
@@ -26,6 +27,8 @@ export interface Loss {
   readonly heat: number;
   /** Housing interference left when warm [m]; below zero the ring is loose. */
   readonly warmFit: number;
+  /** The warm housing has outgrown its hold on the ring. */
+  readonly looseWarm: boolean;
   readonly innerPressure: number;
   readonly outerPressure: number;
 }
@@ -59,14 +62,15 @@ function outer(s: Setting): RingJoint {
  */
 export function lossesAt(s: Setting, shaftInterference: number, housingInterference: number): Loss {
   const onShaft = countedShare(s.bore, s.surface) * shaftInterference;
-  const warmFit =
-    countedShare(s.outside, s.surface) * housingInterference -
-    warmLoss(s.outside, s.housing.alpha, s.ring.alpha, s.housingRise);
+  const inHousing = countedShare(s.outside, s.surface) * housingInterference;
+  const outgrown = warmLoss(s.outside, s.housing.alpha, s.ring.alpha, s.housingRise);
+  const warmFit = inHousing - outgrown;
   return {
     inner: innerGrowth(inner(s), s.shaftBore, onShaft),
     outer: outerShrink(outer(s), s.housingOutside, warmFit),
     heat: heatLoss(s.outerRaceway, s.ring.alpha, s.difference),
     warmFit,
+    looseWarm: isUnder(inHousing, outgrown),
     innerPressure: pressure(
       {
         diameter: s.bore,

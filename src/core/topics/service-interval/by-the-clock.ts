@@ -86,14 +86,20 @@ export function clockAdvice(inputs: ServiceInputs): ClockAdvice {
   const doubt = range ? doubtOf(range) : undefined;
   if (doubt) return { values: [doubt, ...known], steps };
   if (part.best === undefined) {
-    const cheap = !isOver(part.costs.failure, part.costs.planned);
-    const code = cheap ? 'clock-failure-is-cheap' : 'clock-does-not-wear';
-    return { values: [advice(code, 'note'), ...known], steps };
+    return { values: [noAge(part), ...known], steps };
   }
   return {
     values: [...bestValues(part, part.best), ...known, costCurve(part, part.best)],
     steps: [...steps, ...bestSteps(part, part.best)],
   };
+}
+
+/** Why no age of replacement is better than running to failure. */
+function noAge({ costs, weibull }: Part): VerdictValue {
+  if (!isOver(costs.failure, costs.planned)) return advice('clock-failure-is-cheap', 'note');
+  if (weibull && !isOver(weibull.shape, 1)) return advice('clock-does-not-wear', 'note');
+  // It wears, but so little that the best age lies beyond the last part.
+  return advice('clock-hardly-pays', 'note', { saves: 0 });
 }
 
 function advice(code: string, level: VerdictValue['level'], data: VerdictValue['data'] = {}): VerdictValue {

@@ -86,7 +86,7 @@ export function costRate(life: Life, costs: Costs, age: number): number {
  * Source: barlow-age-replacement.
  */
 export function bestAge(life: Life, costs: Costs): number | undefined {
-  if (life.shape <= 1 || !isOver(costs.failure, costs.planned) || costs.planned <= 0) return undefined;
+  if (!isOver(life.shape, 1) || !isOver(costs.failure, costs.planned) || costs.planned <= 0) return undefined;
   const wanted = costs.planned / (costs.failure - costs.planned);
   const reached = (age: number) => balance(life, age) >= wanted;
   // Beyond this age hardly a part in 10^15 is left: replacing there is running to failure.

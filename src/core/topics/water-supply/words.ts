@@ -4,6 +4,7 @@ const flow = (d: Readonly<Record<string, number | string>>, key: string, say: Sa
   say.quantity(Number(d[key]), ['L/min', 'gal/min']);
 
 export const words: Words = {
+  figures: { flow: ['L/min', 'gal/min'], wanted: ['L/min', 'gal/min'] },
   verdicts: {
     'flow-short': (d, say) =>
       `${flow(d, 'flow', say)} is less than the ${flow(d, 'wanted', say)} of the manual. Do not cut: clear the nozzles and the filter, raise the pressure, and check again with jug and watch.`,
