@@ -6,6 +6,8 @@ export interface Row {
   readonly path: string;
   readonly title: string;
   readonly summary: string;
+  /** Shorter than the summary, where the page has one. */
+  readonly line?: string;
 }
 
 export async function rowsIn(folder: Folder, lang: Lang = 'en'): Promise<readonly Row[]> {
@@ -18,5 +20,6 @@ export async function rowsIn(folder: Folder, lang: Lang = 'en'): Promise<readonl
       path: a.path,
       title: a.entry.data.title,
       summary: a.entry.data.summary,
+      line: ('line' in a.entry.data ? a.entry.data.line : undefined) ?? a.entry.data.summary,
     }));
 }

@@ -19,6 +19,10 @@ export function wordsFor(lang: Lang): typeof en.frame {
   return frames[lang];
 }
 
+export const startWords: InEach<typeof en.start> = { en: en.start, es: es.start };
+
+export const checkWords: InEach<typeof en.check> = { en: en.check, es: es.check };
+
 export const searchWords: InEach<typeof en.search> = { en: en.search, es: es.search };
 export type SearchWords = typeof en.search;
 

@@ -37,5 +37,14 @@ export {
   type Place,
   type Trouble,
 } from './store.ts';
+export {
+  cutChecks,
+  draftKind,
+  dropCutChecks,
+  keepCutCheck,
+  type Answer,
+  type CutCheck,
+  type Draft,
+} from './cut-check.ts';
 export { ticksKind, type Ticks } from './ticks.ts';
 export type { Health } from './storage.ts';

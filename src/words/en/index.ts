@@ -10,3 +10,5 @@ export { search } from './search.ts';
 export { strip } from './strip.ts';
 export { customerPaper, sheet } from './sheet.ts';
 export { ownSaws } from './own-saws.ts';
+export { start } from './start.ts';
+export { check } from './check.ts';

@@ -1,0 +1,77 @@
+/** Which saw, who checks, and the records made before. */
+import { useEffect, useState } from 'preact/hooks';
+import { cutChecks, dropCutChecks, type CutCheck, type Draft } from '../../browser/device/index.ts';
+import type { checkWords } from '../../words/index.ts';
+import type { CutCheckProps } from './props.ts';
+import { dayAndTime, isClear } from './said.ts';
+
+interface Props extends CutCheckProps {
+  readonly words: (typeof checkWords)['en'];
+  readonly draft: Draft;
+  readonly done: number;
+  readonly change: (next: Draft) => void;
+  readonly begin: (afresh: boolean) => void;
+}
+
+export function Begin({ words, lang, list, checks, draft, done, change, begin }: Props) {
+  const [earlier, setEarlier] = useState<readonly CutCheck[]>([]);
+  const [undo, setUndo] = useState<() => void>();
+  useEffect(() => setEarlier(cutChecks(list)), [list]);
+  return (
+    <>
+      <div class="cut-boxes">
+        <label>
+          {words.saw}
+          <input value={draft.saw} onInput={(e) => change({ ...draft, saw: e.currentTarget.value })} />
+        </label>
+        <label>
+          {words.who}
+          <input
+            value={draft.who}
+            autocomplete="name"
+            onInput={(e) => change({ ...draft, who: e.currentTarget.value })}
+          />
+        </label>
+      </div>
+      <div class="cut-acts">
+        {done > 0 && (
+          <button type="button" class="cut-button cut-first" onClick={() => begin(false)}>
+            {words.goOn(done, checks.length)}
+          </button>
+        )}
+        <button type="button" class={`cut-button ${done > 0 ? '' : 'cut-first'}`} onClick={() => begin(true)}>
+          {done > 0 ? words.startAfresh : words.begin}
+        </button>
+      </div>
+      {(earlier.length > 0 || undo) && (
+        <section class="cut-earlier no-print">
+          <h2>{words.earlier}</h2>
+          <ul>
+            {earlier.slice(0, 10).map((one) => (
+              <li key={one.at}>
+                {dayAndTime(one.at, lang)}
+                {one.saw && `, ${one.saw}`}: {isClear(one, checks) ? words.earlierClear : words.earlierStop}
+              </li>
+            ))}
+          </ul>
+          <button
+            type="button"
+            class="cut-button"
+            onClick={() => {
+              if (undo) {
+                undo();
+                setUndo(undefined);
+              } else {
+                const back = dropCutChecks(list);
+                setUndo(() => back);
+              }
+              setEarlier(cutChecks(list));
+            }}
+          >
+            {undo ? words.undo : words.drop}
+          </button>
+        </section>
+      )}
+    </>
+  );
+}

@@ -1,0 +1,29 @@
+/** What the step-through is given: one list of checks in the reader's language. */
+import type { Lang } from '../../words/index.ts';
+
+export interface ShownCheck {
+  readonly id: string;
+  readonly name: string;
+  readonly say: string;
+  readonly more: string;
+  readonly running: boolean;
+  readonly caution:
+    | {
+        readonly level: 'danger' | 'warning' | 'caution' | 'notice';
+        readonly word: string;
+        readonly title: string;
+        readonly first: string;
+        readonly say: string;
+        readonly do: readonly string[];
+      }
+    | undefined;
+}
+
+export interface CutCheckProps {
+  readonly lang: Lang;
+  /** File name of the list. */
+  readonly list: string;
+  readonly title: string;
+  readonly checks: readonly ShownCheck[];
+  readonly shop: { readonly name: string; readonly phone: string; readonly tel: string; readonly call: string };
+}

@@ -1,0 +1,18 @@
+/** What an answer says in the record. */
+import type { Answer, Draft } from '../../browser/device/index.ts';
+import type { checkWords, Lang } from '../../words/index.ts';
+
+export function saidOf(given: Answer | undefined, words: (typeof checkWords)['en']): string {
+  if (given === undefined) return words.notSeen;
+  if (given.said === 'yes') return words.saidYes;
+  return given.said === 'no' ? words.saidNo : `${words.saidNotHere}: ${given.why}`;
+}
+
+/** Every check was looked at and none failed. */
+export function isClear(one: Draft, checks: readonly { readonly id: string }[]): boolean {
+  return checks.every((c) => one.answers[c.id] !== undefined && one.answers[c.id]?.said !== 'no');
+}
+
+export function dayAndTime(at: number, lang: Lang): string {
+  return new Intl.DateTimeFormat(lang, { dateStyle: 'long', timeStyle: 'short' }).format(at);
+}

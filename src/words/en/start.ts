@@ -1,0 +1,28 @@
+/** The start page. */
+export const start = {
+  question: 'What does the saw need?',
+  searchLabel: 'Search the almanac',
+  placeholder: 'belt, 6205, dust',
+  use: 'I use a saw',
+  useSays: 'Checks, water, dust, trouble',
+  repair: 'I repair saws',
+  repairSays: 'Faults, fits, belts, worth',
+  before: 'Before you start',
+  noStart: 'Won’t start',
+  point: 'Point at the saw',
+  useHead: 'You use a saw',
+  repairHead: 'You repair it',
+  wrong: 'Something is wrong',
+  wrongSays: 'Look, leave alone, bring it in',
+  checkSays: 'One check at a time, on this phone, with a record',
+  all: 'All pages, A to Z',
+  twinHead: 'Head of a twin-blade saw',
+  twinSays: 'Half section seen from the front; the same again below the shaft.',
+  twinParts: [
+    'Two blades, changed as a pair',
+    'Blade shaft and its two bearings',
+    'Spacers set how far the halves stand apart',
+    'Split pulley, two halves between the blades',
+    'V-belt',
+  ],
+};
