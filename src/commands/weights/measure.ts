@@ -44,8 +44,9 @@ export class Scales {
   }
 }
 
-/** "calculators" for calculators/x.html, "es/guides" for es/guides/x.html, "start and lists" for the rest. */
+/** "calculators" for calculators/x.html, "es/guides" for es/guides/x.html, "kept on the device" for the job sheet and own saws, "start and lists" for the rest. */
 export function kindOf(file: string): string {
   const folder = posix.dirname(file);
+  if (file === 'job-sheet.html' || file === 'own-saws.html') return 'kept on the device';
   return folder === '.' || folder === 'es' ? 'start and lists' : folder;
 }
