@@ -4,7 +4,11 @@ import { defineConfig } from 'astro/config';
 import { articleText } from './src/steps/article-text.ts';
 import { checkedContent } from './src/steps/content-check/integration.ts';
 import { portable } from './src/steps/integration.ts';
+import { oneShop } from './src/steps/one-shop.ts';
 import { siteAddress } from './src/steps/site-address.ts';
+import { chooseShop } from './src/steps/support/choose-shop.ts';
+
+chooseShop(import.meta.dirname);
 
 export default defineConfig({
   // The content check comes first: it stops the build with file and line before anything is made.
@@ -13,6 +17,7 @@ export default defineConfig({
     checkedContent(),
     mdx(),
     preact({ include: ['**/src/islands/**/*.tsx'] }),
+    oneShop(),
     portable({ site: siteAddress() }),
   ],
   markdown: articleText,

@@ -1,5 +1,11 @@
 /// <reference types="astro/client" />
 
+/** The shop.yaml of the shop that is built. */
+declare module 'almanac:shop?raw' {
+  const text: string;
+  export default text;
+}
+
 declare namespace App {
   interface Locals {
     /** Ids of the page's sources in the order of its front matter, so that marks in the text can be numbered. */

@@ -15,6 +15,6 @@ export async function records<F extends RecordFolder>(
 
 export async function record<F extends RecordFolder>(folder: F, id: string): Promise<CollectionEntry<F>['data']> {
   const found = (await records(folder)).get(id);
-  if (!found) throw new Error(`There is no ${id}.yaml in content/knowledge/${folder} or content/shop/${folder}.`);
+  if (!found) throw new Error(`There is no ${folder}/${id}.yaml in the knowledge or in the shop's folder.`);
   return found;
 }

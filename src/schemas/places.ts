@@ -2,7 +2,12 @@
  * Where content stands. Knowledge is true in any shop and speaks of kinds of machine; the shop's folder holds who it
  * is, its machines and what it says in its own way. A file in a later place stands in for one of the same name in an
  * earlier one.
+ *
+ * The demo shop stands in content/shop. SHOP=<folder> chooses another, which may lie anywhere; it is then reached
+ * through content/chosen-shop (see steps/support/choose-shop.ts).
  */
-export const places = ['content/knowledge', 'content/shop'] as const;
-export const shopFolder = 'content/shop';
+export const demoShop = 'content/shop';
+export const chosenShop = 'content/chosen-shop';
+export const shopFolder = process.env['SHOP'] ? chosenShop : demoShop;
 export const shopFile = `${shopFolder}/shop.yaml`;
+export const places: readonly string[] = ['content/knowledge', shopFolder];

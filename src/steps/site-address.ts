@@ -1,4 +1,4 @@
-/** The address in content/shop/shop.yaml, read before Astro starts. A broken file is the content check's to report. */
+/** The address in the shop's shop.yaml, read before Astro starts. A broken file is the content check's to report. */
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { parse } from 'yaml';

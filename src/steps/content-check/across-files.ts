@@ -1,6 +1,6 @@
 /** Rules that need more than one file: titles, names, twins, the shop's own file. */
 import { kindOf, kinds } from '../../schemas/kinds.ts';
-import { places, shopFile } from '../../schemas/places.ts';
+import { places, shopFile, shopFolder } from '../../schemas/places.ts';
 import type { ContentFile } from './content-file.ts';
 import type { Library } from './library.ts';
 import { didYouMean, shown, type Problem } from './problem.ts';
@@ -89,7 +89,7 @@ function badName(file: ContentFile, library: Library): Problem[] {
   if (file.folder === '')
     return at(
       file.id,
-      `no file directly in ${file.place}${file.place === 'content/shop' ? ' but shop.yaml' : ''}; articles and records go into their folder`,
+      `no file directly in ${file.place}${file.place === shopFolder ? ' but shop.yaml' : ''}; articles and records go into their folder`,
     );
   const kind = kindOf(file.folder);
   if (!kind) return at(`the folder ${file.folder}`, `one of the folders ${Object.keys(kinds).join(', ')}`);

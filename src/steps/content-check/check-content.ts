@@ -1,9 +1,9 @@
 /** Reads all of content/ and gives everything that is wrong with it, in one run. */
 import { existsSync } from 'node:fs';
-import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { lstat, readdir, readFile } from 'node:fs/promises';
+import { join, relative, sep } from 'node:path';
 import { kindOf } from '../../schemas/kinds.ts';
-import { places, shopFile } from '../../schemas/places.ts';
+import { chosenShop, demoShop, places, shopFile } from '../../schemas/places.ts';
 import { shop as shopSchema } from '../../schemas/shop.ts';
 import { listFiles } from '../support/files.ts';
 import { acrossFiles } from './across-files.ts';
@@ -40,7 +40,7 @@ function localDay(now = new Date()): string {
 
 /** Every file an article can show. */
 async function pictures(projectFolder: string): Promise<ReadonlySet<string>> {
-  const folders = ['public', 'content'].filter((folder) => existsSync(join(projectFolder, folder)));
+  const folders = ['public', ...places].filter((folder) => existsSync(join(projectFolder, folder)));
   const lists = await Promise.all(
     folders.map(async (folder) => (await listFiles(join(projectFolder, folder))).map((f) => `${folder}/${f}`)),
   );
@@ -49,7 +49,7 @@ async function pictures(projectFolder: string): Promise<ReadonlySet<string>> {
 
 /** What the shop replaces is no longer part of the site. */
 function withoutReplaced(files: readonly ContentFile[]): ContentFile[] {
-  const rank = (file: ContentFile) => (places as readonly string[]).indexOf(file.place);
+  const rank = (file: ContentFile) => (places).indexOf(file.place);
   return files.filter(
     (file) =>
       file.place === '' ||
@@ -59,9 +59,24 @@ function withoutReplaced(files: readonly ContentFile[]): ContentFile[] {
   );
 }
 
+/** What may stand in content/: the knowledge, the shop, and a demo shop that is not built today. */
+const placeNames = [...places, demoShop, chosenShop].map((place) => place.slice('content/'.length));
+
+/** From `folder`, with forward slashes; the place of a chosen shop is a link, which a walk would pass over. */
+async function filesBelow(folder: string, start: string): Promise<string[]> {
+  if (!existsSync(start)) return [];
+  const from = relative(folder, start).split(sep).join('/');
+  const single = (await lstat(start)).isFile();
+  return single ? [from] : (await listFiles(start)).map((f) => `${from}/${f}`);
+}
+
 async function readAll(projectFolder: string): Promise<ContentFile[]> {
   const folder = join(projectFolder, 'content');
   if (!existsSync(folder)) return [];
-  const names = (await listFiles(folder)).filter((f) => !f.split('/').some((part) => part.startsWith('.')));
+  const beside = (await readdir(folder)).filter((name) => !placeNames.includes(name)).map((name) => join(folder, name));
+  const lists = await Promise.all(
+    [...places.map((place) => join(projectFolder, place)), ...beside].map((start) => filesBelow(folder, start)),
+  );
+  const names = lists.flat().filter((f) => !f.split('/').some((part) => part.startsWith('.')));
   return Promise.all(names.map(async (name) => readContentFile(`content/${name}`, await readFile(join(folder, name)))));
 }

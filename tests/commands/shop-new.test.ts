@@ -1,0 +1,70 @@
+/** A shop of one's own, made by the command. The shop is made up. */
+import { spawnSync } from 'node:child_process';
+import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, describe, expect, it } from 'vitest';
+import { parse } from 'yaml';
+import { shop } from '../../src/schemas/shop.ts';
+
+const place = mkdtempSync(join(tmpdir(), 'almanac-shop-'));
+afterAll(() => rmSync(place, { recursive: true }));
+
+const given = {
+  name: 'Ribera: saws & more',
+  address: 'Calle 4; Puebla Nueva',
+  phone: '600000000',
+  hours: 'Monday to Friday, 8 to 17',
+  currency: 'EUR',
+  rate: '42.50',
+  tax: '21 %',
+  languages: 'en, es',
+};
+
+function make(folder: string, change: Partial<typeof given> = {}) {
+  const flags = Object.entries({ ...given, ...change }).flatMap(([flag, text]) => [`--${flag}`, text]);
+  const ran = spawnSync(process.execPath, ['src/commands/shop-new.ts', join(place, folder), ...flags], {
+    encoding: 'utf8',
+  });
+  return { code: ran.status, said: ran.stdout + ran.stderr };
+}
+
+describe('npm run shop:new', () => {
+  it('writes a shop.yaml that the almanac takes, with what was answered', () => {
+    expect(make('one')).toMatchObject({ code: 0 });
+    const text = readFileSync(join(place, 'one/shop.yaml'), 'utf8');
+    expect(shop.parse(parse(text))).toMatchObject({
+      name: 'Ribera: saws & more',
+      invented: false,
+      address: ['Calle 4', 'Puebla Nueva'],
+      phone: '600000000',
+      currency: 'EUR',
+      labourRate: 42.5,
+      tax: { parts: 21, labour: 21 },
+      languages: ['en', 'es'],
+    });
+    // Each field is explained where it stands.
+    for (const key of Object.keys(shop.parse(parse(text)))) expect(text).toMatch(new RegExp(`#[^\\n]*\\n${key}:`));
+  });
+
+  it('leaves a shop that is there alone', () => {
+    const before = readFileSync(join(place, 'one/shop.yaml'), 'utf8');
+    const again = make('one', { name: 'Another' });
+    expect(again.code).toBe(2);
+    expect(again.said).toContain('holds a shop already');
+    expect(readFileSync(join(place, 'one/shop.yaml'), 'utf8')).toBe(before);
+  });
+
+  it.each([
+    [{ rate: '42,50' }, /--rate "42,50": write a point for the comma/],
+    [{ rate: '0' }, /--rate "0": a number from 0\.01/],
+    [{ tax: '51' }, /--tax "51": a number from 0 to 50/],
+    [{ currency: 'EUO' }, /--currency "EUO": three capitals of a currency/],
+    [{ languages: 'es' }, /--languages "es": en, or en,es/],
+    [{ name: ' ' }, /--name this cannot be left empty/],
+  ])('says what is wrong with %j', (change, words) => {
+    const made = make('two', change);
+    expect(made.code).toBe(2);
+    expect(made.said).toMatch(words);
+  });
+});
