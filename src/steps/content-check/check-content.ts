@@ -49,7 +49,7 @@ async function pictures(projectFolder: string): Promise<ReadonlySet<string>> {
 
 /** What the shop replaces is no longer part of the site. */
 function withoutReplaced(files: readonly ContentFile[]): ContentFile[] {
-  const rank = (file: ContentFile) => (places).indexOf(file.place);
+  const rank = (file: ContentFile) => places.indexOf(file.place);
   return files.filter(
     (file) =>
       file.place === '' ||
