@@ -19,8 +19,13 @@
  *     `takeAway={Sheets}` puts sheets to print and files to save under the answer; `toToday` moves days to today.
  *  4. content/calculators/my-topic.mdx with <Calculator topic="my-topic" />.
  *
- * Ids: `${topic}-calculator` for the whole, `${topic}-${key}` for a box, `${topic}-${rows}-${n}-${column}` for a cell, first radio of a choice as a box,
- * the others `${topic}-${key}-${value}`. `...-help`, `...-problem`, `...-said` stand beside a box. The answer is
+ * What stands in a box is one entry of core/contract/entry.ts: its text and whose it is. core/contract/judged.ts says from
+ * that which verdicts may be said; state/figures.ts is every act of the reader, state/starts.ts what the boxes begin with,
+ * state/kept.ts what the device keeps. What a key press shows at once is in Workbench.tsx; result/Rest.tsx follows a
+ * moment later.
+ *
+ * Ids: `${topic}-calculator` for the whole, `${topic}-${key}` for a box, `${topic}-${rows}-${n}-${column}` for a cell.
+ * `...-help`, `...-problem`, `...-said` stand beside a box. The answer is
  * `${topic}-answer`; each value in it carries data-value="key".
  */
 export { Workbench } from './Workbench.tsx';

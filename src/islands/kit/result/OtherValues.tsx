@@ -56,36 +56,41 @@ function Table({
   readonly sources: Props['sources'];
 }) {
   return (
-    <div class="calc-wide" role="region" aria-label={value.label} tabIndex={0} data-value={value.key}>
-      <table>
-        <caption>
-          {value.label}
-          {value.source && <SourceMark id={value.source} source={sources[value.source]} />}
-        </caption>
-        <thead>
-          <tr>
-            {value.columns.map((c) => (
-              <th scope="col" key={c.key}>
-                {c.label}
-                {columnUnit(c, reader)}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {value.rows.map((row, i) => (
-            <tr key={i}>
-              {row.map((cell, j) => (
-                <td key={j} class={typeof cell === 'number' || isDay(cell) ? 'calc-number' : undefined}>
-                  {cellText(cell, value.columns[j], reader)}
-                </td>
+    <details class="calc-fold" data-value={value.key}>
+      <summary>
+        {value.label} ({value.rows.length})
+      </summary>
+      <div class="calc-wide" role="region" aria-label={value.label} tabIndex={0}>
+        <table>
+          <caption>
+            {value.label}
+            {value.source && <SourceMark id={value.source} source={sources[value.source]} />}
+          </caption>
+          <thead>
+            <tr>
+              {value.columns.map((c) => (
+                <th scope="col" key={c.key}>
+                  {c.label}
+                  {columnUnit(c, reader)}
+                </th>
               ))}
             </tr>
-          ))}
-        </tbody>
-      </table>
-      {value.note && <p class="calc-note">{value.note}</p>}
-    </div>
+          </thead>
+          <tbody>
+            {value.rows.map((row, i) => (
+              <tr key={i}>
+                {row.map((cell, j) => (
+                  <td key={j} class={typeof cell === 'number' || isDay(cell) ? 'calc-number' : undefined}>
+                    {cellText(cell, value.columns[j], reader)}
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+        {value.note && <p class="calc-note">{value.note}</p>}
+      </div>
+    </details>
   );
 }
 
