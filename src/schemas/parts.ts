@@ -1,6 +1,6 @@
 /** parts/: the parts of a kind of machine, as the drawing numbers them, each with the page that is asked for most. File name: the kind of machine. */
 import { z } from 'astro/zod';
-import { id } from './article.ts';
+import { id, pagePath } from './article.ts';
 import { text } from './words.ts';
 
 /** "/guides/cutting-wet/", with or without an anchor. */
@@ -19,6 +19,8 @@ export const partList = z.strictObject({
         id,
         name: z.string().max(32).pipe(text(3)),
         see: address,
+        /** Other pages about it, for the page of this drawing: faults, jobs, tables, calculators. */
+        pages: z.array(pagePath).default([]),
         es: z.strictObject({ name: z.string().max(36).pipe(text(3)), see: address }),
       }),
     )

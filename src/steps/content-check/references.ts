@@ -40,7 +40,7 @@ function checkOne(value: string, field: string, library: Library): string | unde
     return library.ids[folder]?.has(value)
       ? undefined
       : `a file name from ${folder}/.${didYouMean(value, library.ids[folder] ?? [])}`;
-  if (field === 'related' || field === 'fix')
+  if (field === 'related' || field === 'fix' || field === 'pages')
     return library.pages.has(value)
       ? undefined
       : `a page that exists, like jobs/drive-belt-change.${didYouMean(value, library.pages)}`;

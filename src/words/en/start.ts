@@ -10,6 +10,8 @@ export const start = {
   before: 'Before you start',
   noStart: 'Won’t start',
   point: 'Point at the saw',
+  pointSays: 'Point at a number. It leads to the part in the list below, and from there to every page about it.',
+  otherSaws: 'Other saws',
   useHead: 'You use a saw',
   repairHead: 'You repair it',
   wrong: 'Something is wrong',

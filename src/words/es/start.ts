@@ -12,6 +12,8 @@ export const start: typeof en = {
   before: 'Antes de arrancar',
   noStart: 'No arranca',
   point: 'Señale en la máquina',
+  pointSays: 'Señale un número. Lleva a la parte en la lista de abajo, y de ahí a cada página que la trata.',
+  otherSaws: 'Otras máquinas',
   useHead: 'Usted usa la cortadora (sierra)',
   repairHead: 'Usted la repara',
   wrong: 'La máquina no anda bien',
