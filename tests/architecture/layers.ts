@@ -73,8 +73,11 @@ export const sumPackage = /^mathjs(?:\/|$)/;
 /** The one file outside the browser's layer that may name others' files by path; it says why. */
 export const namesBrowserSources = 'src/steps/support/browser-sources.ts';
 
-/** One rule from address to file and its kind, open to whoever serves, links or keeps the site. */
-export const addressRule = /^src\/browser\/address\//;
+/**
+ * One rule from address to file and its kind, open to whoever serves, links or keeps the site; and one reading of words,
+ * open to whoever prepares the search or compares names.
+ */
+export const addressRule = /^src\/browser\/(?:address|language)\//;
 export const goesByAddressRule = ['steps', 'commands'];
 
 /** Layers that work on the project's folder from outside: they may read what lies beside src/. */

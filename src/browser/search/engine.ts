@@ -1,61 +1,143 @@
-/** The packed search engine: Pagefind on the page's own thread, its files read by script tag. */
-import { createInstance, type Fragment, type Instance, type SubResult } from 'almanac:pagefind';
-import type { Found, Hit, SearchOptions } from './contract.ts';
-import { put } from './index-files.ts';
-import { missingWords } from './missing-words.ts';
-import { inOurWords, type OtherWords } from './other-words.ts';
-
-/** Filled in by the build from the aliases in content/glossary. */
-declare const OTHER_WORDS: OtherWords;
+/** The packed search engine: Pagefind and the pages' own phrases on the page's own thread, files read by script tag. */
+import type { Fragment, SubResult } from 'almanac:pagefind';
+import type { PackedList } from '../language/packed-list.ts';
+import type { Tongue } from '../language/stem.ts';
+import { byPhrases, type OwnHit } from './by-phrases.ts';
+import type { Elsewhere, Found, Hit, OfferedPage, SearchOptions } from './contract.ts';
+import { openFullText, searchText, type TextHit } from './full-text.ts';
+import { put, readText } from './index-files.ts';
+import { readList, type List, type Row } from './list.ts';
+import { pageText } from './page-text.ts';
+import { readQuestion } from './question.ts';
+import { rank } from './rank.ts';
+import { readSizes, type Offer } from './sizes.ts';
 
 const root = new URL('..', (document.currentScript as HTMLScriptElement).src);
-let instance: Instance | undefined;
+const ours: Tongue = document.documentElement.lang.startsWith('es') ? 'es' : 'en';
+const other: Tongue = ours === 'en' ? 'es' : 'en';
+const lists = new Map<Tongue, Promise<List | undefined>>();
 
-function open(): Instance {
-  instance ??= createInstance({ basePath: '/pagefind/', baseUrl: '/', noWorker: true, excerptLength: 24 });
-  return instance;
+function listOf(lang: Tongue): Promise<List | undefined> {
+  const known =
+    lists.get(lang) ??
+    readText(`list.${lang}`).then(
+      (text) => readList(JSON.parse(text) as PackedList, lang),
+      // A site in one language has one list.
+      () => undefined,
+    );
+  lists.set(lang, known);
+  return known;
 }
 
+const empty: Found = { total: 0, hits: [], hidden: 0, replaced: [], left: [], offers: [], certainty: 0 };
+
 async function find(words: string, options: SearchOptions = {}): Promise<Found> {
+  const list = await listOf(ours);
+  if (!list) return empty;
+  const question = readQuestion(words, list);
+  const sizes = readSizes(words, (word) => list.standsIn.has(word));
+  const text = await searchText(question.sharp, list);
+  const own = byPhrases(question.families, list);
+  const scores = new Map([...text].map(([row, hit]) => [row, hit.score]));
+  const all = rank(list, scores, own, sizes.pins, question);
   // A page without a reader (a list) and one for both are found under either choice.
-  const filters = options.reader ? { reader: { any: [options.reader, 'both'] } } : {};
-  const ask = async (question: string) => (await open().search(question, { filters })).results;
-  const asTyped = await ask(words);
-  const ours = document.documentElement.lang.startsWith('en') ? inOurWords(words, OTHER_WORDS) : undefined;
-  const seen = new Set(asTyped.map((r) => r.id));
-  const results = ours === undefined ? asTyped : [...asTyped, ...(await ask(ours)).filter((r) => !seen.has(r.id))];
-  const fragments = await Promise.all(results.slice(0, options.limit ?? 20).map((r) => r.data()));
+  const fits = ({ row }: { row: number }) => {
+    const reader = list.rows[row]?.reader ?? '';
+    return options.reader === undefined || reader === '' || reader === options.reader;
+  };
+  const shown = all.filter(fits);
+  const hits = await Promise.all(
+    shown.slice(0, options.limit ?? 20).map(({ row }) => toHit(list, row, text.get(row), own.get(row))),
+  );
   return {
-    total: results.length,
-    hits: fragments.map(toHit),
-    missing: missingWords(
-      words,
-      fragments.map((f) => `${f.meta['title'] ?? ''} ${f.content}`),
-    ),
+    total: shown.length,
+    hits,
+    hidden: all.length - shown.length,
+    replaced: question.replaced,
+    left: question.left,
+    offers: (await Promise.all(sizes.offers.map(toOffer))).filter((offer) => offer !== undefined),
+    certainty: Math.max(0, ...[...own.values()].map((hit) => hit.score)),
   };
 }
 
-function toHit(f: Fragment): Hit {
-  const part = bestPart(f);
-  const title = f.meta['title'] ?? '';
+async function toHit(list: List, at: number, found: TextHit | undefined, own: OwnHit | undefined): Promise<Hit> {
+  const row = list.rows[at] as Row;
+  const fragment = found ? await found.read() : await pageText(row.file, row.page);
+  const part = partOf(fragment, own);
   return {
-    address: new URL(f.raw_url ?? f.url, root).href + (part ? new URL(part.url, root).hash : ''),
-    title,
-    part: part && part.title !== title ? part.title : '',
-    summary: f.meta['summary'] ?? '',
-    excerpt: part?.excerpt ?? f.excerpt,
-    readers: f.filters['reader'] ?? [],
+    address: new URL(row.address, root).href + (part ? `#${part.anchor}` : ''),
+    title: row.title,
+    kind: row.kind,
+    part: part && part.title !== row.title ? part.title : '',
+    summary: fragment?.meta['summary'] ?? '',
+    excerpt: part?.excerpt ?? fragment?.excerpt ?? '',
   };
 }
 
 /** Stands before the search words a page does not show; they come last and belong to no section. */
 const hiddenWord = '‡';
+/** A heading that is asked for by name is where the answer stands. */
+const named = 0.6;
+
+function partOf(
+  fragment: Fragment | undefined,
+  own: OwnHit | undefined,
+): { anchor: string; title: string; excerpt: string | undefined } | undefined {
+  if (own?.anchor !== undefined && own.score >= named) {
+    const { anchor } = own;
+    const title = fragment?.anchors.find((a) => a.id === anchor)?.text.trim() ?? '';
+    const there = fragment?.sub_results?.find((part) => part.anchor?.id === anchor);
+    return { anchor, title, excerpt: there?.excerpt };
+  }
+  const best = bestPart(fragment?.sub_results ?? []);
+  return best?.anchor && { anchor: best.anchor.id, title: best.title, excerpt: best.excerpt };
+}
 
 /** The section that says the most about the words found; none when the page's own head does. */
-function bestPart({ sub_results: parts }: Fragment): SubResult | undefined {
+function bestPart(parts: readonly SubResult[]): SubResult | undefined {
   const weight = (p: SubResult) => p.weighted_locations.reduce((sum, l) => sum + l.balanced_score, 0);
   const best = [...parts].sort((a, b) => weight(b) - weight(a))[0];
   return best?.anchor && !best.excerpt.includes(hiddenWord) ? best : undefined;
 }
 
-globalThis.almanacSearch = { ready: async () => void (await open().filters()), find, put };
+/** In the format of a calculator's own links; what was typed is the reader's own. */
+async function toOffer({ page, figures, said }: Offer): Promise<OfferedPage | undefined> {
+  const [file = '', anchor = ''] = page.split('#');
+  const address = new URL(file, root);
+  const keys = Object.keys(figures);
+  if (keys.length > 0) {
+    address.searchParams.set('calc', file.replace(/^.*\/|\.html$/g, ''));
+    for (const key of keys) address.searchParams.set(`f.${key}`, figures[key] ?? '');
+    address.searchParams.set('own', keys.join('~'));
+  }
+  address.hash = anchor;
+  for (const lang of [ours, other]) {
+    const title = (await listOf(lang))?.rows.find((row) => row.address === file)?.title;
+    if (title !== undefined)
+      return { address: address.href, title, said, filled: keys.length > 0, foreign: lang !== ours };
+  }
+  return undefined;
+}
+
+/** The other language is worth a pointer when its best phrase answers that much better, and well by itself. */
+const better = 1.3;
+const well = 0.3;
+
+async function elsewhere(words: string, certainty: number): Promise<Elsewhere | undefined> {
+  const list = await listOf(other);
+  if (!list) return undefined;
+  const own = [...byPhrases(readQuestion(words, list).families, list)].sort(([, a], [, b]) => b.score - a.score)[0];
+  if (!own || own[1].score < well || own[1].score < certainty * better) return undefined;
+  const address = new URL(other === 'es' ? 'es/search.html' : 'search.html', root);
+  address.searchParams.set('q', words);
+  return { lang: other, address: address.href, title: list.rows[own[0]]?.title ?? '' };
+}
+
+globalThis.almanacSearch = {
+  ready: async () => {
+    await Promise.all([openFullText().filters(), listOf(ours)]);
+  },
+  find,
+  elsewhere,
+  put,
+};

@@ -5,17 +5,26 @@
 const here = (document.currentScript as HTMLScriptElement).src;
 const arrived = new Map<string, string>();
 
-export function put(name: string, base64: string): void {
-  arrived.set(name, base64);
+/** What a file's script hands over: its bytes in base64, or its text. */
+export function put(name: string, said: string): void {
+  arrived.set(name, said);
 }
+
+async function load(name: string): Promise<string> {
+  if (!arrived.has(name)) await addScript(new URL(`${name}.js`, here).href);
+  const said = arrived.get(name) ?? '';
+  arrived.delete(name);
+  return said;
+}
+
+/** The text of a file that was packed as text. */
+export const readText = load;
 
 export async function hostFetch(
   address: string,
 ): Promise<{ ok: boolean; status: number; json: () => Promise<unknown>; arrayBuffer: () => Promise<ArrayBuffer> }> {
-  const name = address.replace(/^.*\/pagefind\//, '').replace(/\?.*$/, '');
-  if (!arrived.has(name)) await addScript(new URL(`${name}.js`, here).href);
-  const bytes = Uint8Array.from(atob(arrived.get(name) ?? ''), (letter) => letter.charCodeAt(0));
-  arrived.delete(name);
+  const said = await load(address.replace(/^.*\/pagefind\//, '').replace(/\?.*$/, ''));
+  const bytes = Uint8Array.from(atob(said), (letter) => letter.charCodeAt(0));
   return {
     ok: true,
     status: 200,

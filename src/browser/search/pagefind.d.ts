@@ -8,19 +8,18 @@ declare module 'almanac:pagefind' {
     readonly weighted_locations: readonly { readonly balanced_score: number }[];
   }
   interface Fragment {
-    readonly sub_results: readonly SubResult[];
-    readonly raw_url?: string;
-    readonly url: string;
-    readonly excerpt: string;
-    readonly content: string;
+    /** Only where a search has read it. */
+    readonly sub_results?: readonly SubResult[];
+    readonly excerpt?: string;
+    readonly anchors: readonly { readonly id: string; readonly text: string }[];
     readonly meta: Readonly<Record<string, string>>;
-    readonly filters: Readonly<Record<string, readonly string[]>>;
   }
   interface Instance {
     search(
       words: string,
-      options?: { filters?: Record<string, unknown> },
-    ): Promise<{ results: readonly { readonly id: string; data(): Promise<Fragment> }[] }>;
+    ): Promise<{
+      results: readonly { readonly id: string; readonly score: number; readonly data: () => Promise<Fragment> }[];
+    }>;
     filters(): Promise<unknown>;
   }
   export function createInstance(options: {

@@ -1,4 +1,5 @@
 /** What the engine found, turned into text runs the box can show without inserting markup. */
+import type { ResultKind } from '../../browser/language/packed-list.ts';
 import type { Hit as EngineHit } from '../../browser/search/contract.ts';
 
 export interface Run {
@@ -8,6 +9,7 @@ export interface Run {
 
 export interface Hit {
   readonly title: string;
+  readonly kind: ResultKind;
   readonly part: string;
   readonly address: string;
   readonly excerpt: readonly Run[];
@@ -16,9 +18,9 @@ export interface Hit {
 /** Stands before every hidden search word of a page; an excerpt with it in would read as nonsense. */
 const hiddenWord = '‡';
 
-export function toHit(hit: EngineHit): Hit {
-  const excerpt = hit.excerpt.includes(hiddenWord) ? [{ text: hit.summary, marked: false }] : runs(hit.excerpt);
-  return { title: hit.title, part: hit.part, address: hit.address, excerpt };
+export function toHit({ title, kind, part, address, summary, excerpt }: EngineHit): Hit {
+  const readable = excerpt !== '' && !excerpt.includes(hiddenWord);
+  return { title, kind, part, address, excerpt: readable ? runs(excerpt) : [{ text: summary, marked: false }] };
 }
 
 const entities: Readonly<Record<string, string>> = {

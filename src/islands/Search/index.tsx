@@ -1,6 +1,7 @@
 /** The search box: results as you type, arrow keys between them, Escape back to the box. */
 import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { Results } from './Results.tsx';
+import { sayWhatHappened } from './said.ts';
 import { useSearch } from './use-search.ts';
 import { searchWords, type Lang } from '../../words/index.ts';
 
@@ -8,14 +9,14 @@ interface Props {
   lang: Lang;
 }
 
-const readersEn = ['', 'customer', 'mechanic'] as const;
+const readers = ['', 'customer', 'mechanic'] as const;
 
 export default function Search({ lang }: Props) {
   const words = searchWords[lang];
   const id = useId();
   const [live, setLive] = useState(false);
   useEffect(() => setLive(true), []);
-  const { term, reader, stage, found, change, choose, showMore } = useSearch();
+  const { term, reader, stage, found, elsewhere, change, choose, showMore } = useSearch();
   const list = useRef<HTMLUListElement>(null);
   const box = useRef<HTMLInputElement>(null);
 
@@ -29,31 +30,26 @@ export default function Search({ lang }: Props) {
     event.preventDefault();
   }
 
-  const missed = found && found.total > 0 ? found.missing : [];
-  const said =
-    stage === 'broken'
-      ? import.meta.env.DEV
-        ? words.notBuilt
-        : words.broken
-      : stage === 'waking'
-        ? words.waking
-        : !found || stage !== 'done'
-          ? ''
-          : found.total === 0
-            ? words.none(found.term)
-            : missed.length > 0
-              ? words.nearest(missed.join(' '))
-              : words.found(found.total, found.term);
+  /** A phone's keyboard covers the results until the box lets go of it. */
+  function closeKeyboard(event: Event): void {
+    event.preventDefault();
+    const first = list.current?.querySelector<HTMLAnchorElement>('a');
+    if (first) first.focus({ preventScroll: true });
+    else box.current?.blur();
+  }
 
   return (
-    <form class="find" role="search" onSubmit={(e) => e.preventDefault()} onKeyDown={move}>
-      <label for={id}>{words.label}</label>
+    <form class="find" role="search" onSubmit={closeKeyboard} onKeyDown={move}>
+      <label class="find-label" for={id}>
+        {words.label}
+      </label>
       <div class="find-row">
         <input
           ref={box}
           id={id}
           type="search"
           name="q"
+          enterkeyhint="search"
           autocomplete="off"
           autocapitalize="none"
           spellcheck={false}
@@ -67,7 +63,7 @@ export default function Search({ lang }: Props) {
       {lang === 'en' && (
         <fieldset class="find-readers">
           <legend>{words.readers}</legend>
-          {readersEn.map((r) => (
+          {readers.map((r) => (
             <label key={r}>
               <input
                 type="radio"
@@ -83,9 +79,19 @@ export default function Search({ lang }: Props) {
         </fieldset>
       )}
       <p class="find-said" id={`${id}-said`} role="status">
-        {said}
+        {sayWhatHappened(stage, found, words)}
       </p>
-      {found && <Results found={found} list={list} words={words} showMore={showMore} />}
+      {found && (
+        <Results
+          found={found}
+          elsewhere={elsewhere}
+          reader={reader}
+          list={list}
+          words={words}
+          showMore={showMore}
+          showAll={() => choose('')}
+        />
+      )}
     </form>
   );
 }

@@ -1,26 +1,19 @@
 /** The state of one search: term, reader, what was found. Answers that come late are dropped. */
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Reader } from '../../browser/search/contract.ts';
+import type { Elsewhere, Found as EngineFound, Reader } from '../../browser/search/contract.ts';
 import { openSearch } from '../../browser/search/open.ts';
 import { toHit, type Hit } from './found.ts';
 
-export interface Found {
+export interface Found extends Omit<EngineFound, 'hits' | 'certainty'> {
   /** What was looked for; the box may already hold more. */
   readonly term: string;
-  readonly total: number;
   readonly hits: readonly Hit[];
-  readonly missing: readonly string[];
 }
 
 export type Stage = 'idle' | 'waking' | 'done' | 'broken';
 
 const page = 8;
-const pause = 180;
-
-async function findPages(text: string, reader: Reader | undefined, limit: number): Promise<Found> {
-  const { total, hits, missing } = await (await openSearch()).find(text, { reader, limit });
-  return { term: text, total, hits: hits.map(toHit), missing };
-}
+const pause = 120;
 
 export function useSearch() {
   const [term, setTerm] = useState('');
@@ -28,7 +21,9 @@ export function useSearch() {
   const [most, setMost] = useState(page);
   const [stage, setStage] = useState<Stage>('idle');
   const [found, setFound] = useState<Found>();
+  const [elsewhere, setElsewhere] = useState<Elsewhere>();
   const asked = useRef(0);
+  const read = useRef(false);
 
   // The address is read only after the first paint, which must equal the server's.
   useEffect(() => {
@@ -44,21 +39,27 @@ export function useSearch() {
     const text = term.trim();
     asked.current += 1;
     const mine = asked.current;
+    const stale = () => mine !== asked.current;
+    if (read.current || text !== '') keepInAddress(text);
+    read.current = true;
     if (text === '') {
       setFound(undefined);
+      setElsewhere(undefined);
       setStage((s) => (s === 'broken' ? s : 'idle'));
       return;
     }
+    const look = async () => {
+      const engine = await openSearch();
+      const { hits, certainty, ...rest } = await engine.find(text, { reader: reader || undefined, limit: most });
+      if (stale()) return;
+      setFound({ term: text, hits: hits.map(toHit), ...rest });
+      setStage('done');
+      const other = await engine.elsewhere(text, certainty);
+      if (!stale()) setElsewhere(other);
+    };
     const timer = setTimeout(() => {
       setStage((s) => (s === 'done' ? s : 'waking'));
-      findPages(text, reader || undefined, most).then(
-        (result) => {
-          if (mine !== asked.current) return;
-          setFound(result);
-          setStage('done');
-        },
-        () => mine === asked.current && setStage('broken'),
-      );
+      look().catch(() => stale() || setStage('broken'));
     }, pause);
     return () => clearTimeout(timer);
   }, [term, reader, most]);
@@ -68,6 +69,7 @@ export function useSearch() {
     reader,
     stage,
     found,
+    elsewhere,
     change: (text: string) => {
       setMost(page);
       setTerm(text);
@@ -75,4 +77,17 @@ export function useSearch() {
     choose: setReader,
     showMore: () => setMost((n) => n + page),
   };
+}
+
+/** The question stays in the address, so that it can be sent, and is there again after a reload. */
+function keepInAddress(text: string): void {
+  const address = new URL(location.href);
+  if (text === '') address.searchParams.delete('q');
+  else address.searchParams.set('q', text);
+  if (address.href === location.href) return;
+  try {
+    history.replaceState(history.state, '', address);
+  } catch {
+    // A browser may forbid it for a page opened from disk; the search works the same.
+  }
 }

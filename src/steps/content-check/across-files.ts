@@ -1,4 +1,5 @@
 /** Rules that need more than one file: titles, names, twins, the shop's own file. */
+import { wordsOf } from '../../browser/language/words-of.ts';
 import { kindOf, kinds } from '../../schemas/kinds.ts';
 import { places, shopFile, shopFolder } from '../../schemas/places.ts';
 import type { ContentFile } from './content-file.ts';
@@ -9,6 +10,7 @@ export function acrossFiles(files: readonly ContentFile[], library: Library, tod
   return [
     ...shopMissing(files),
     ...sameTitles(files),
+    ...sharedAliases(files),
     ...twinsMissing(files),
     ...files.flatMap((f) => reviewedLater(f, today)),
     ...files.flatMap((f) => [...badName(f, library), ...twinProblems(f, library)]),
@@ -45,6 +47,41 @@ function sameTitles(files: readonly ContentFile[]): Problem[] {
         got: shown(title),
         allowed: `a title of its own; ${other} has this one`,
       });
+  }
+  return problems;
+}
+
+/** Another word for a page leads to that page: on two, it decides nothing, and the search lets chance decide. */
+function sharedAliases(files: readonly ContentFile[]): Problem[] {
+  const first = new Map<string, string>();
+  const problems: Problem[] = [];
+  const look = (file: ContentFile, lang: string, aliases: unknown, path: readonly string[]): void => {
+    if (!Array.isArray(aliases)) return;
+    aliases.forEach((alias: unknown, at) => {
+      if (typeof alias !== 'string') return;
+      const key = `${lang} ${wordsOf(alias)
+        .map((word) => word.replace(/s$/, ''))
+        .join(' ')}`;
+      const other = first.get(key);
+      if (other === undefined) first.set(key, file.path);
+      else
+        problems.push({
+          file: file.path,
+          line: file.yaml.lineOf([...path, 'aliases', at]),
+          field: 'aliases',
+          got: shown(alias),
+          allowed:
+            other === file.path
+              ? 'each word once; the search finds plurals and accents by itself'
+              : `a phrase of its own; ${other} has this one`,
+        });
+    });
+  };
+  for (const file of files) {
+    if (!kindOf(file.folder)?.page) continue;
+    const data = file.yaml.data as { aliases?: unknown; es?: { aliases?: unknown } } | null | undefined;
+    look(file, file.id.startsWith('es/') ? 'es' : 'en', data?.aliases, []);
+    look(file, 'es', data?.es?.aliases, ['es']);
   }
   return problems;
 }

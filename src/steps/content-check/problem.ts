@@ -1,4 +1,5 @@
 /** One thing wrong in content/, said so that the person who wrote it can put it right. */
+import { editDistance } from '../../browser/language/distance.ts';
 
 export interface Problem {
   /** Path from the project folder: "content/jobs/drive-belt-change.mdx". */
@@ -38,21 +39,4 @@ export function didYouMean(written: string, known: Iterable<string>): string {
     if (distance < least) [best, least] = [name, distance];
   }
   return best === '' ? '' : ` Did you mean ${best}?`;
-}
-
-/** Letters to change, add or drop between two words; counting stops at `limit`. */
-function editDistance(a: string, b: string, limit: number): number {
-  if (Math.abs(a.length - b.length) >= limit) return limit;
-  let row = Array.from({ length: b.length + 1 }, (_, i) => i);
-  for (let i = 1; i <= a.length; i++) {
-    const next = [i];
-    for (let j = 1; j <= b.length; j++)
-      next[j] = Math.min(
-        (row[j] ?? 0) + 1,
-        (next[j - 1] ?? 0) + 1,
-        (row[j - 1] ?? 0) + (a[i - 1] === b[j - 1] ? 0 : 1),
-      );
-    row = next;
-  }
-  return row[b.length] ?? limit;
 }

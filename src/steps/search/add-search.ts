@@ -1,24 +1,33 @@
 /** Gives a built site its search: indexes the pages, packs the result into dist/pagefind. */
-import { mkdtemp, rm } from 'node:fs/promises';
+import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import type { Tongue } from '../../browser/language/stem.ts';
 import { places } from '../../schemas/places.ts';
 import { listFiles } from '../support/files.ts';
 import { indexPages } from './index-pages.ts';
-import { otherWords } from './other-words.ts';
+import { misspelledWords } from './misspelled.ts';
 import { packIndex } from './pack-index.ts';
+import { packList } from './pack-list.ts';
+import { readFragments } from './read-fragments.ts';
 
-/** The project's glossary lends the engine its other words. */
+const tongues: readonly Tongue[] = ['en', 'es'];
+
+/** The project's glossary lends the search its list of misspellings. */
 export async function addSearch(dist: string, project: string): Promise<void> {
   const pages = (await listFiles(dist)).filter((f) => f.endsWith('.html'));
   const plain = await mkdtemp(join(tmpdir(), 'almanac-search-'));
+  const out = join(dist, 'pagefind');
   try {
-    await indexPages(dist, pages, plain);
-    await packIndex(
-      plain,
-      join(dist, 'pagefind'),
-      await otherWords(places.map((place) => join(project, place, 'glossary'))),
-    );
+    const rows = await indexPages(dist, pages, plain);
+    await packIndex(plain, out);
+    const texts = await readFragments(plain);
+    const misspelled = await misspelledWords(places.map((place) => join(project, place, 'glossary')));
+    await mkdir(out, { recursive: true });
+    for (const lang of tongues.filter((l) => rows.some((row) => row.lang === l))) {
+      const list = JSON.stringify(packList(lang, rows, texts, misspelled));
+      await writeFile(join(out, `list.${lang}.js`), `almanacSearch.put("list.${lang}",${JSON.stringify(list)})\n`);
+    }
   } finally {
     await rm(plain, { recursive: true, force: true });
   }

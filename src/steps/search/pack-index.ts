@@ -9,11 +9,7 @@ import { listFiles } from '../support/files.ts';
 /** Pagefind also writes ready-made search boxes and a worker; none of them is used. */
 const used = /^(?:pagefind-entry\.json|pagefind\.[^/]+\.pf_meta|wasm\.[^/]+\.pagefind|(?:index|fragment|filter)\/.+)$/;
 
-export async function packIndex(
-  pagefindFolder: string,
-  outFolder: string,
-  otherWords: Readonly<Record<string, string>>,
-): Promise<void> {
+export async function packIndex(pagefindFolder: string, outFolder: string): Promise<void> {
   const entry = JSON.parse(await readFile(join(pagefindFolder, 'pagefind-entry.json'), 'utf8')) as {
     languages: Record<string, { wasm?: string }>;
   };
@@ -25,15 +21,15 @@ export async function packIndex(
     await mkdir(dirname(file), { recursive: true });
     await writeFile(file, `almanacSearch.put(${JSON.stringify(name)},${JSON.stringify(bytes.toString('base64'))})\n`);
   }
-  await writeFile(join(outFolder, 'engine.js'), await engine(join(pagefindFolder, 'pagefind.js'), otherWords));
+  await writeFile(join(outFolder, 'engine.js'), await engine(join(pagefindFolder, 'pagefind.js')));
 }
 
 /** Pagefind's own code with `fetch` replaced inside this bundle only; nothing global is touched. */
-async function engine(pagefind: string, otherWords: Readonly<Record<string, string>>): Promise<string> {
+async function engine(pagefind: string): Promise<string> {
   const made = await build({
     entryPoints: [browserSources.searchEngine],
     ...classicOptions,
-    define: { fetch: 'hostFetch', 'import.meta.url': 'undefined', OTHER_WORDS: JSON.stringify(otherWords) },
+    define: { fetch: 'hostFetch', 'import.meta.url': 'undefined' },
     inject: [browserSources.searchFiles],
     plugins: [
       {

@@ -1,5 +1,5 @@
 /** One slip at a time in content that is otherwise right: each is told, with its line, in words. */
-import { cp, mkdir, rm, writeFile } from 'node:fs/promises';
+import { cp, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { problemsAfter, problemsOf } from './good-content.ts';
@@ -197,5 +197,43 @@ describe('the shop', () => {
     ['phone', '"   "', /phone: .* \| at least 3 letters/],
   ])('%s: %s', async (name, value, words) => {
     expect((await problemsAfter(shop, field(name, value))).join('\n')).toMatch(words);
+  });
+});
+
+describe('other words for a page', () => {
+  const aliases = (list: string) => (text: string) => text.replace(/^reviewed: /m, `aliases: [${list}]\nreviewed: `);
+  const guide = 'knowledge/guides/cutting-wet.mdx';
+
+  it('lead to one page, whatever the accents, plurals and capitals', async () => {
+    const problems = await problemsOf(async (folder) => {
+      for (const [file, list] of [
+        [guide, 'Blocked nozzle'],
+        [job, 'wash, blocked nozzles'],
+      ] as const) {
+        const path = join(folder, 'content', file);
+        await writeFile(path, aliases(list)(await readFile(path, 'utf8')));
+      }
+    });
+    expect(problems).toEqual([
+      expect.stringMatching(
+        /^jobs\/wash-down\.mdx:\d+ aliases: "blocked nozzles" \| a phrase of its own; .*cutting-wet/,
+      ),
+    ]);
+  });
+
+  it('stand once on their page', async () => {
+    expect((await problemsAfter(job, aliases('no water, No water'))).join('\n')).toMatch(
+      /aliases: "No water" \| each word once/,
+    );
+  });
+
+  it('may be the same in two languages', async () => {
+    const problems = await problemsOf(async (folder) => {
+      for (const file of [guide, 'knowledge/guides/es/cutting-wet.mdx']) {
+        const path = join(folder, 'content', file);
+        await writeFile(path, aliases('pH')(await readFile(path, 'utf8')));
+      }
+    });
+    expect(problems).toEqual([]);
   });
 });

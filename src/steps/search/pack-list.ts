@@ -1,0 +1,75 @@
+/** Packs what the search box knows beside the full text: for each page its title, other words and headings. */
+import {
+  phraseKinds,
+  resultKinds,
+  type PackedList,
+  type PackedPhrase,
+  type PhraseKind,
+} from '../../browser/language/packed-list.ts';
+import { stem, type Tongue } from '../../browser/language/stem.ts';
+import { isStopWord } from '../../browser/language/stop-words.ts';
+import { wordsOf } from '../../browser/language/words-of.ts';
+import type { Row } from './page-parts.ts';
+import type { PageText } from './read-fragments.ts';
+
+/** Above so many pages the headings are left out: they cost a third of the list and answer one question in 250. */
+const headingsUpTo = 1000;
+
+export function packList(
+  lang: Tongue,
+  rows: readonly Row[],
+  texts: readonly PageText[],
+  misspelled: Readonly<Record<string, string>>,
+): PackedList {
+  const mine = rows.filter((row) => row.lang === lang);
+  const textOf = new Map(texts.map((text) => [text.address, text]));
+  const numbers = new Map<string, number>();
+  const numberOf = (word: string): number => {
+    const known = numbers.get(word) ?? numbers.size;
+    numbers.set(word, known);
+    return known;
+  };
+  const files = new Map<string, number>();
+  const phrase = (kind: PhraseKind, text: string, anchor?: string): PackedPhrase[] => {
+    const words = wordsOf(text).filter((word) => !isStopWord(word, lang));
+    if (words.length === 0) return [];
+    const packed = [phraseKinds.indexOf(kind), words.map(numberOf)] as const;
+    return [anchor === undefined ? packed : [...packed, anchor]];
+  };
+  const packed = mine.flatMap((row) => {
+    const text = textOf.get(row.address);
+    if (!text) return [];
+    if (!files.has(text.file)) files.set(text.file, files.size);
+    const phrases = [
+      ...phrase('title', row.title),
+      ...clauses(row.title).flatMap((clause) => phrase('clause', clause)),
+      ...row.aliases.flatMap((alias) => phrase('alias', alias)),
+      ...(mine.length > headingsUpTo ? [] : row.headings.flatMap((h) => phrase('heading', h.text, h.anchor))),
+    ];
+    const kind = resultKinds.indexOf(row.kind);
+    return [[row.address, row.title, kind, row.reader, text.page, files.get(text.file) ?? 0, phrases] as const];
+  });
+  const inPhrases = new Set([...numbers.keys()].map((word) => stem(word, lang)));
+  const pages = new Set(mine.map((row) => row.address));
+  const known = new Set<string>();
+  for (const text of texts)
+    if (pages.has(text.address))
+      for (const word of wordsOf(text.content)) if (!/\d/.test(word) && word.length > 2) known.add(stem(word, lang));
+  return {
+    words: [...numbers.keys()].join(' '),
+    known: [...known]
+      .filter((family) => !inPhrases.has(family))
+      .sort()
+      .join(' '),
+    files: [...files.keys()],
+    rows: packed,
+    misspelled: lang === 'en' ? misspelled : {},
+  };
+}
+
+/** "Hard to start, or will not start" says two things. */
+function clauses(title: string): string[] {
+  const head = title.split(/ of | de /)[0] ?? title;
+  const parts = [head, ...title.split(/[,;:?–—]| or | and | o | y /)].map((part) => part.trim());
+  return [...new Set(parts)].filter((part) => part.length > 3 && part !== title);
+}

@@ -1,0 +1,37 @@
+/** The text of every indexed page, with its number and the file it is in, as Pagefind has written them. */
+import { readFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import { gunzipSync } from 'node:zlib';
+import { listFiles } from '../support/files.ts';
+
+export interface PageText {
+  readonly address: string;
+  /** Pagefind's number of the page: "en_e59dc23". */
+  readonly page: string;
+  /** The file it is in, without ending. */
+  readonly file: string;
+  readonly content: string;
+}
+
+/** Each file begins with these twelve letters. */
+const mark = 'pagefind_dcd';
+
+export async function readFragments(pagefindFolder: string): Promise<PageText[]> {
+  const folder = join(pagefindFolder, 'fragment');
+  const found: PageText[] = [];
+  for (const name of await listFiles(folder)) {
+    const text = gunzipSync(await readFile(join(folder, name))).toString('utf8');
+    const file = name.replace(/\.pf_fragment$/, '');
+    const read = JSON.parse(text.slice(mark.length)) as Fragment | Record<string, Fragment>;
+    const pages = isOne(read) ? [[file, read] as const] : Object.entries(read);
+    for (const [page, { url, content }] of pages) found.push({ address: url, page, file, content });
+  }
+  return found;
+}
+
+interface Fragment {
+  readonly url: string;
+  readonly content: string;
+}
+
+const isOne = (read: Fragment | Record<string, Fragment>): read is Fragment => typeof read.content === 'string';

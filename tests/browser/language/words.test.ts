@@ -1,0 +1,84 @@
+/** How words are read and compared. Expected pairs are everyday English and Spanish, checked by eye. */
+import { describe, expect, it } from 'vitest';
+import { editDistance } from '../../../src/browser/language/distance.ts';
+import { stem } from '../../../src/browser/language/stem.ts';
+import { carrying } from '../../../src/browser/language/stop-words.ts';
+import { wordsOf } from '../../../src/browser/language/words-of.ts';
+
+describe('words of a text', () => {
+  it.each([
+    ['350mm', ['350', 'mm']],
+    ['14" blade', ['14', 'in', 'blade']],
+    ['14 inch', ['14', 'in']],
+    ['14-inch', ['14', 'in']],
+    ['25x52x15', ['25', 'x', '52', 'x', '15']],
+    ['50 to 1', ['50:1']],
+    ['50 a 1', ['50:1']],
+    ['5 liters', ['5', 'l']],
+    ['5 litros', ['5', 'l']],
+    ['80 m/s', ['80', 'm/s']],
+    ["won't", ['wont']],
+    ['won’t', ['wont']],
+    ['hormigón', ['hormigon']],
+    ['M8 8.8', ['m8', '8.8']],
+    ['3/16', ['3/16']],
+    ['', []],
+  ])('%s', (text, words) => expect(wordsOf(text)).toEqual(words));
+});
+
+describe('families', () => {
+  it.each([
+    ['en', ['slip', 'slips', 'slipped', 'slipping']],
+    ['en', ['vibrate', 'vibrates', 'vibrating', 'vibration']],
+    ['en', ['wont', 'doesnt', 'no', 'not', 'cannot']],
+    ['en', ['break', 'broke', 'broken']],
+    ['en', ['bearing', 'bearings']],
+    ['en', ['battery', 'batteries']],
+    ['es', ['arrancar', 'arranca', 'arranque']],
+    ['es', ['rodamiento', 'rodamientos']],
+    ['es', ['sin', 'no']],
+    ['es', ['disco', 'discos']],
+  ] as const)('%s %s', (lang, words) => {
+    expect(new Set(words.map((word) => stem(word, lang))).size).toBe(1);
+  });
+
+  it.each([
+    ['en', 'speed', 'spell'],
+    ['en', 'tension', 'tent'],
+    ['en', 'pull', 'pulley'],
+    ['en', 'blade', 'blood'],
+  ] as const)('%s keeps %s and %s apart', (lang, a, b) => {
+    expect(stem(a, lang)).not.toBe(stem(b, lang));
+  });
+});
+
+describe('words a question stands on', () => {
+  it.each([
+    ['how do I clean the saw', ['clean']],
+    ['my saw', ['saw']],
+    ['the cord is stuck', ['cord', 'stuck']],
+    ['14 in blade', ['14', 'in', 'blade']],
+    ['what is it', ['what', 'is', 'it']],
+  ])('%s', (text, words) => expect(carrying(wordsOf(text), 'en')).toEqual(words));
+});
+
+describe('letters between two words', () => {
+  // Counted by hand: a swap of neighbors is one step.
+  it.each([
+    ['tension', 'tesnion', 1],
+    ['silica', 'silca', 1],
+    ['polvo', 'polbo', 1],
+    ['carburetor', 'carburator', 1],
+    ['same', 'same', 0],
+    ['kitten', 'sitting', 3],
+    ['', 'abc', 3],
+  ])('%s %s', (a, b, steps) => {
+    expect(editDistance(a, b, 9)).toBe(steps);
+    expect(editDistance(b, a, 9)).toBe(steps);
+  });
+
+  it('stops counting at the limit', () => {
+    expect(editDistance('kitten', 'sitting', 2)).toBe(2);
+    expect(editDistance('a', 'abcdefgh', 3)).toBe(3);
+  });
+});
