@@ -15,9 +15,7 @@ declare module 'almanac:pagefind' {
     readonly meta: Readonly<Record<string, string>>;
   }
   interface Instance {
-    search(
-      words: string,
-    ): Promise<{
+    search(words: string): Promise<{
       results: readonly { readonly id: string; readonly score: number; readonly data: () => Promise<Fragment> }[];
     }>;
     filters(): Promise<unknown>;
