@@ -84,31 +84,22 @@ const sums: readonly Sum[] = [
     digits: 2,
     says: '0.17 mm at 50 mm bore and 100 K',
   },
-  ...(
-    [
-      [40, 0.14, 0.18],
-      [50, 0.18, 0.23],
-      [60, 0.21, 0.27],
-    ] as const
-  ).flatMap(([bore, least, most]) => [
-    // Rounded up at the small end, where a gap that is too small butts.
-    {
-      page: 'jobs/top-end',
-      what: `least gap of ${bore} mm`,
-      sum: `ceil(${bore} * 0.0035 * 100 - 1e-9) / 100`,
-      gives: least,
-      digits: 2,
-      says: String(least),
-    },
-    {
-      page: 'jobs/top-end',
-      what: `most gap of ${bore} mm`,
-      sum: `${bore} * 0.0045 + 1e-9`,
-      gives: most,
-      digits: 2,
-      says: String(most),
-    },
-  ]),
+  {
+    page: 'jobs/top-end',
+    what: 'least gap of 50 mm',
+    sum: '50 * 0.0035 + 1e-9',
+    gives: 0.18,
+    digits: 2,
+    says: '0.18 to 0.23 mm',
+  },
+  {
+    page: 'jobs/top-end',
+    what: 'most gap of 50 mm',
+    sum: '50 * 0.0045 + 1e-9',
+    gives: 0.23,
+    digits: 2,
+    says: '0.18 to 0.23 mm',
+  },
   {
     page: 'jobs/fuel-path-and-tank-vent',
     what: 'water that splits a tank of 10 % ethanol: 3.06 teaspoons a US gallon of 768',

@@ -22,6 +22,18 @@ export const sums: Readonly<Record<string, Sum>> = {
   'compression-check/standard-atmosphere': (i) => ({
     pressure: 101.325 * (1 - (0.0065 * n(i, 'height')) / 288.15) ** ((9.80665 * 0.0289644) / (8.31432 * 0.0065)),
   }),
+  // An ideal gas that keeps its temperature; liters a minute out of cubic centimeters and seconds.
+  'compression-check/crankcase-leak': (i) => ({
+    flow: ((n(i, 'volume') / 1000) * n(i, 'fall') * 60) / (n(i, 'air', 101.325) * n(i, 'time')),
+  }),
+  'compression-check/air-taken': (i) => ({ flow: (n(i, 'swept') / 1000) * n(i, 'rotation') * n(i, 'delivery') }),
+  // 0.0035 to 0.0045 in for each inch of bore.
+  'compression-check/ring-gap': (i) => ({ least: 0.0035 * n(i, 'bore'), most: 0.0045 * n(i, 'bore') }),
+  // The circumference grows pi times as much as the diameter, and with heat by its own length.
+  'compression-check/ring-gap-growth': (i) => ({ gap: Math.PI * n(i, 'growth') }),
+  'compression-check/ring-gap-heat': (i) => ({
+    gap: Math.PI * n(i, 'bore') * n(i, 'alpha', 11) * 1e-6 * n(i, 'rise'),
+  }),
   'fuel-mix/oil-for-fuel': (i) => ({ oil: (1000 * n(i, 'fuel')) / n(i, 'ratio') }),
   // Weibull with an age already reached.
   'repair-worth/weibull-survival': (i) => {
@@ -42,6 +54,11 @@ const inMetric: Readonly<Record<string, number>> = {
   gal: 3.785411784,
   rpm: 1,
   '°': 1,
+  cm3: 1,
+  kPa: 1,
+  psi: 6.894757293168,
+  s: 1,
+  min: 60,
 };
 /** What one metric unit is in the unit a case expects. */
 const fromMetric: Readonly<Record<string, number>> = {

@@ -2,6 +2,7 @@ import { block } from '../../contract/block.ts';
 import { defineFields } from '../../contract/field.ts';
 import { densityRatio, gasDensityRatio, gaugeElsewhere, mixtureElsewhere, standardPressure } from './air.ts';
 import { isUnder } from '../../thresholds/index.ts';
+import { engineBlocks } from './engine-blocks.ts';
 import { chamberVolume, readingWithOil } from './wet-test.ts';
 
 const height = {
@@ -34,6 +35,7 @@ const volume = <const K extends string, const U extends 'cm3' | 'mL'>(
 ) => ({ key, label, kind: 'quantity', dimension: 'volume', units, min: 0, above: true }) as const;
 
 export const blocks = {
+  ...engineBlocks,
   'standard-atmosphere': block({
     what: 'air pressure and density at a height, standard atmosphere',
     source: 'us-std-atm-1976',

@@ -14,6 +14,8 @@ export {
   standardTemperature,
 } from './air.ts';
 export { chamberVolume, oilShareMost, readingWithOil, wetModel } from './wet-test.ts';
+export { airTaken, leakFlow } from './leak.ts';
+export { gapClosed, gapGrowth, ringGapShare } from './ring-gap.ts';
 export { gaugeRepeat, riseWanted } from './wet-values.ts';
 
 export const title = 'Compression check';
