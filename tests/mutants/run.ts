@@ -1,6 +1,8 @@
 /**
  * npm run mutants: makes each wrong edit of tests/mutants/edits.ts in a copy of the project, runs the tests that
  * concern it, and says which edits nobody noticed. Exit: 0 every edit was noticed, 1 some were not or have no place.
+ * With --stryker[=files] Stryker makes the edits instead; it is large and seldom used, so it is put in for the day:
+ * npm install --no-save @stryker-mutator/core@10.1.1 @stryker-mutator/vitest-runner@10.1.1
  */
 import { spawnSync } from 'node:child_process';
 import { cpSync, existsSync, mkdtempSync, readFileSync, rmSync, symlinkSync, writeFileSync } from 'node:fs';
@@ -37,6 +39,22 @@ function tryEdit(folder: string, edit: Edit): Outcome {
     writeFileSync(file, right);
   }
 }
+
+/** Runs Stryker by tests/mutants/stryker.json, on its files or on those asked for. */
+function runStryker(files: string): number {
+  const program = join(projectFolder, 'node_modules/@stryker-mutator/core/bin/stryker.js');
+  if (!existsSync(program)) {
+    console.error(
+      'Stryker is not here. Put it in for the day: npm install --no-save @stryker-mutator/core@10.1.1 @stryker-mutator/vitest-runner@10.1.1',
+    );
+    return 1;
+  }
+  const args = [program, 'run', 'tests/mutants/stryker.json', ...(files === '' ? [] : ['--mutate', files])];
+  return spawnSync(process.execPath, args, { cwd: projectFolder, stdio: 'inherit' }).status ?? 1;
+}
+
+const stryker = argv.find((a) => a === '--stryker' || a.startsWith('--stryker='));
+if (stryker !== undefined) process.exit(runStryker(stryker.slice('--stryker='.length)));
 
 const wanted = edits.filter((e) => argv.slice(2).every((word) => `${e.what} ${e.file}`.includes(word)));
 const folder = makeCopy();

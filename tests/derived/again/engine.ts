@@ -1,0 +1,41 @@
+/** Compression, height and fuel, from the rules their cases name. */
+import { n, root, type Sums } from './inputs.ts';
+
+/** U.S. Standard Atmosphere, 1976: 6.5 K a kilometer up to 11 km [kPa]. */
+const air = (meters: number) =>
+  101.325 * (1 - (0.0065 * meters) / 288.15) ** ((9.80665 * 0.0289644) / (8.31432 * 0.0065));
+
+export const sums: Sums = {
+  'compression-check/standard-atmosphere': (i) => ({ pressure: air(n(i, 'height')) }),
+  'compression-check/gauge-at-height': (i) => ({ gauge: (n(i, 'gauge') * air(n(i, 'height'))) / air(0) }),
+  // A carburetor meters by the root of the density.
+  'compression-check/mixture': (i) => {
+    const density = (kPa: number, celsius: number) => kPa / (celsius + 273.15);
+    const thinner = density(n(i, 'to'), n(i, 'toTemperature')) / density(n(i, 'from'), n(i, 'fromTemperature'));
+    return { airFuel: n(i, 'airFuel') * Math.sqrt(thinner) };
+  },
+  'compression-check': (i) => ({
+    expected: (n(i, 'healthy') * air(n(i, 'height', 0))) / air(0),
+    share: (n(i, 'reading') / n(i, 'healthy')) * 100,
+  }),
+  // Polytropic, exponent 1.3, 0.7 of the stroke trapped: the chamber that gives the dry reading, then the same with oil in it.
+  'compression-check/reading-with-oil': (i) => {
+    const trapped = 0.7 * n(i, 'swept');
+    const gauge = (chamber: number) => n(i, 'air') * (((trapped + chamber) / chamber) ** 1.3 - 1);
+    const chamber = root((v) => gauge(v) - n(i, 'gauge'), 0.01, 10 * trapped);
+    const left = chamber - n(i, 'oil');
+    return { chamber, gauge: n(i, 'air') * (((trapped + left) / left) ** 1.3 - 1) };
+  },
+  'fuel-mix/oil-for-fuel': (i) => ({ oil: (1000 * n(i, 'fuel')) / n(i, 'ratio') }),
+  'fuel-mix/fuel-for-oil': (i) => ({ fuel: (n(i, 'oil') * n(i, 'ratio')) / 1000 }),
+  // Parts of oil and fuel in the can; what is short of either is added.
+  'fuel-mix/correction': (i) => {
+    const oil = n(i, 'can') / (n(i, 'mixedAt') + 1);
+    const fuel = n(i, 'can') - oil;
+    return { oil: Math.max(0, fuel / n(i, 'ratio') - oil) * 1000, fuel: Math.max(0, oil * n(i, 'ratio') - fuel) };
+  },
+  'fuel-mix': (i) => {
+    const fuel = i['known'] === 'fuel' ? n(i, 'fuel') : (n(i, 'can') * n(i, 'ratio')) / (n(i, 'ratio') + 1);
+    return { fuel, oil: (1000 * fuel) / n(i, 'ratio'), total: fuel * (1 + 1 / n(i, 'ratio')) };
+  },
+};
