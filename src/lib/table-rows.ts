@@ -1,0 +1,44 @@
+/** How a table written in an article reads on a phone, from its HTML: rows as blocks, or sideways under a standing first column. */
+
+const cells = (row: string): string[] =>
+  [...row.matchAll(/<t[dh]\b[^>]*>([\s\S]*?)<\/t[dh]>/g)].map((m) => plain(m[1] ?? ''));
+
+function plain(html: string): string {
+  return html
+    .replace(/<[^>]*>/g, '')
+    .replace(/\s+/g, ' ')
+    .trim();
+}
+
+/** A figure with its unit, or a short mark: what is compared down a column. */
+const isFigure = (text: string): boolean => text.length <= 14 && (/\d/.test(text) || text.length <= 3);
+
+export interface PhoneTable {
+  /** "blocks" for words, "sideways" for figures to compare, "as it is" where it fits. */
+  readonly form: 'blocks' | 'sideways' | 'as it is';
+  /** The table, each cell of its body knowing its column's name, its first cell a row head. */
+  readonly html: string;
+}
+
+/** Words in the cells and three columns or more become blocks; figures move sideways; two columns fit. */
+export function forPhone(html: string): PhoneTable {
+  const head = cells(/<thead[^>]*>([\s\S]*?)<\/thead>/.exec(html)?.[1] ?? '');
+  const body = /<tbody[^>]*>([\s\S]*?)<\/tbody>/.exec(html)?.[1] ?? '';
+  const rows = [...body.matchAll(/<tr\b[^>]*>([\s\S]*?)<\/tr>/g)].map((m) => m[1] ?? '');
+  const values = rows.flatMap((row) => cells(row).slice(1));
+  if (head.length < 3 || values.length === 0) return { form: 'as it is', html };
+  const figures = values.filter(isFigure).length / values.length;
+  const widest = Math.max(...rows.map((row) => cells(row).reduce((sum, c) => sum + c.length, 0)));
+  if (figures > 0.6 && widest < 34 && head.join('').length < 40) return { form: 'as it is', html };
+  if (figures > 0.6 && head.length > 3) return { form: 'sideways', html };
+  return { form: 'blocks', html: html.replace(body, rows.map((row) => `<tr>${named(row, head)}</tr>`).join('')) };
+}
+
+function named(row: string, head: readonly string[]): string {
+  let column = -1;
+  return row.replace(/<td\b([^>]*)>([\s\S]*?)<\/td>/g, (_, attributes: string, inner: string) => {
+    column += 1;
+    if (column === 0) return `<th scope="row"${attributes}>${inner}</th>`;
+    return `<td${attributes} data-of="${(head[column] ?? '').replace(/"/g, '&quot;')}">${inner}</td>`;
+  });
+}

@@ -1,0 +1,29 @@
+/** The rule by which an article's table is laid out on a phone, on tables of three kinds. */
+import { expect, test } from 'vitest';
+import { forPhone } from '../../src/lib/table-rows.ts';
+
+const table = (head: string[], ...rows: string[][]) =>
+  `<thead><tr>${head.map((h) => `<th>${h}</th>`).join('')}</tr></thead><tbody>${rows
+    .map((row) => `<tr>${row.map((c) => `<td>${c}</td>`).join('')}</tr>`)
+    .join('')}</tbody>`;
+
+test('words in three columns become blocks, each cell under the name of its column', () => {
+  const { form, html } = forPhone(
+    table(['you see', 'it may be', 'do'], ['blade turns at idle', 'the clutch does not let go', 'stop <a>call</a>']),
+  );
+  expect(form).toBe('blocks');
+  expect(html).toContain('<th scope="row">blade turns at idle</th>');
+  expect(html).toContain('<td data-of="it may be">the clutch does not let go</td>');
+  expect(html).toContain('<td data-of="do">stop <a>call</a></td>');
+});
+
+test('many figures under long heads move sideways; few short ones stay', () => {
+  const long = ['saw', 'outdoors, up to 4 h', 'outdoors, over 4 h', 'indoors, up to 4 h'];
+  expect(forPhone(table(long, ['hand-held', '10', '10', '20'])).form).toBe('sideways');
+  expect(forPhone(table(['fuel', '50:1', '40:1', '25:1'], ['1 L', '20 mL', '25 mL', '40 mL'])).form).toBe('as it is');
+});
+
+test('two columns stay as they are', () => {
+  const two = table(['mark', 'must be'], ['bore', 'the size of the shaft, slides on by hand without play']);
+  expect(forPhone(two)).toEqual({ form: 'as it is', html: two });
+});
