@@ -9,6 +9,7 @@ import { listFiles } from '../support/files.ts';
 import { acrossFiles } from './across-files.ts';
 import { bodyProblems } from './body-problems.ts';
 import { readContentFile, type ContentFile } from './content-file.ts';
+import { customerProblems } from './customer-problems.ts';
 import { libraryOf, type Known } from './library.ts';
 import type { Problem } from './problem.ts';
 import { referenceProblems } from './references.ts';
@@ -29,6 +30,7 @@ export async function checkContent(projectFolder: string, known: Known, today = 
       ...schemaProblems(file.path, file.yaml, schema),
       ...referenceProblems(file, library),
       ...bodyProblems(file, library),
+      ...customerProblems(file),
     ];
   });
   return [...each, ...acrossFiles(files, library, today)];
