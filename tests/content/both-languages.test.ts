@@ -10,9 +10,9 @@ const names = (of: string, ending: string) =>
     .filter((f) => f.endsWith(ending))
     .map((f) => f.slice(0, -ending.length));
 
-interface Front {
-  readonly [field: string]: unknown;
-}
+type Front = Readonly<Record<string, unknown>>;
+
+const textOf = (value: unknown) => (typeof value === 'string' ? value : '');
 
 function article(path: string): { front: Front; body: string } {
   const [, front = '', body = ''] = /^---\n([\s\S]*?)\n---\n([\s\S]*)$/.exec(read(path)) ?? [];
@@ -60,7 +60,7 @@ test.each(names('guides', '.mdx'))('the guide %s', (name) => {
   for (const field of ['hazards', 'kinds', 'order', 'reader']) expect(es.front[field], field).toEqual(en.front[field]);
   const sources = (of: Front) => [...(of['sources'] as string[])].sort();
   expect(sources(es.front)).toEqual([...sources(en.front), ...more.sources].sort());
-  expect(figures(String(es.front['time'] ?? ''))).toEqual(figures(String(en.front['time'] ?? '')));
+  expect(figures(textOf(es.front['time']))).toEqual(figures(textOf(en.front['time'])));
   expect((es.front['tools'] as string[] | undefined)?.length).toBe((en.front['tools'] as string[] | undefined)?.length);
 });
 
