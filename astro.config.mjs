@@ -3,6 +3,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { articleText } from './src/steps/article-text.ts';
 import { checkedContent } from './src/steps/content-check/integration.ts';
+import { namedEdition } from './src/steps/edition/integration.ts';
 import { portable } from './src/steps/integration.ts';
 import { oneShop } from './src/steps/one-shop.ts';
 import { siteAddress } from './src/steps/site-address.ts';
@@ -18,6 +19,7 @@ export default defineConfig({
     mdx(),
     preact({ include: ['**/src/islands/**/*.tsx'] }),
     oneShop(),
+    namedEdition(),
     portable({ site: siteAddress() }),
   ],
   markdown: articleText,

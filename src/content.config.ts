@@ -9,7 +9,7 @@ const collection = <S extends z.ZodType>(folder: KindName, kind: Kind<S>) =>
   defineCollection({
     loader: glob({
       base: contentBase,
-      pattern: contentPatterns('.', folder, kind),
+      pattern: contentPatterns('.', folder, kind, import.meta.env.DEV),
       generateId: ({ entry }) => contentId(entry),
     }),
     schema: kind.schema,

@@ -6,6 +6,11 @@ declare module 'almanac:shop?raw' {
   export default text;
 }
 
+/** What is built: the day of its newest review, and a mark that follows every change. */
+declare module 'almanac:edition' {
+  export const edition: { readonly day: string; readonly mark: string };
+}
+
 declare namespace App {
   interface Locals {
     /** Ids of the page's sources in the order of its front matter, so that marks in the text can be numbered. */

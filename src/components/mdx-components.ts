@@ -6,6 +6,7 @@ import Checks from './article/Checks.astro';
 import Figure from './article/Figure.astro';
 import Hazard from './article/Hazard.astro';
 import HazardFold from './article/HazardFold.astro';
+import Picture from './article/Picture.astro';
 import Source from './article/Source.astro';
 import Term from './article/Term.astro';
 import WideTable from './article/WideTable.astro';
@@ -24,6 +25,7 @@ export const mdxComponents = {
   Figure,
   BothUnits,
   table: WideTable,
+  img: Picture,
   ...tables,
 };
 

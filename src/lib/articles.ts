@@ -41,11 +41,3 @@ export async function twinOf(article: Article): Promise<Article | undefined> {
 }
 
 let byPath: Promise<ReadonlyMap<string, Article>> | undefined;
-
-/** Day of the latest review: the edition shown in the footer. Taken from content, so that equal content builds equal bytes. */
-export async function editionDate(): Promise<Date> {
-  latest ??= allArticles().then((list) => list.reduce((day, a) => Math.max(day, a.entry.data.reviewed.getTime()), 0));
-  return new Date(await latest);
-}
-
-let latest: Promise<number> | undefined;

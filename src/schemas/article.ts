@@ -31,6 +31,8 @@ const shared = {
   sources: z.array(id).min(1),
   /** Pages worth reading next. */
   related: z.array(pagePath).default([]),
+  /** True while it is being written: `npm run dev` shows it, a build leaves it out. */
+  draft: z.boolean().default(false),
   /** Kinds of machine it applies to. */
   kinds: z.array(z.enum(machineKinds)).default([]),
 };

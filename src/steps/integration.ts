@@ -1,6 +1,6 @@
 /**
  * Hooks into Astro what happens around it: a fresh folder to build in and, after it, the licenses, the portable folder, the search
- * index, the offline worker; in that order. Only a whole site takes the place of the one before.
+ * index, the offline worker, the files for hosts; in that order. Only a whole site takes the place of the one before.
  */
 import { rm } from 'node:fs/promises';
 import { fileURLToPath, pathToFileURL } from 'node:url';
@@ -11,11 +11,12 @@ import { addSearch } from './search/add-search.ts';
 import { addWorker } from './worker/add-worker.ts';
 import { BrokenLinks, makePortable } from './portable/make-portable.ts';
 import { classicVite } from './portable/vite-settings.ts';
+import { addPublishing } from './publishing/add-publishing.ts';
 import { FreshFolder } from './support/fresh-folder.ts';
 import { stopBuild } from './support/stop-build.ts';
 
 export interface PortableOptions {
-  /** Address the site will live at; only its path is used, and only by 404.html. */
+  /** Address the site will live at: its path for 404.html and the host's headers, the whole for search engines. */
   readonly site?: string | undefined;
 }
 
@@ -43,6 +44,7 @@ export function portable(options: PortableOptions): AstroIntegration {
         await makePortable(dist, basePath(options.site)).catch(stopAtBrokenLinks);
         await addSearch(dist, project);
         await addWorker(dist);
+        await addPublishing(dist, basePath(options.site), options.site);
         await fresh?.takePlace();
       },
     },

@@ -35,7 +35,7 @@ function sameTitles(files: readonly ContentFile[]): Problem[] {
   const problems: Problem[] = [];
   for (const file of files) {
     const title = (file.yaml.data as { title?: unknown } | null | undefined)?.title;
-    if (!kindOf(file.folder)?.page || typeof title !== 'string') continue;
+    if (!kindOf(file.folder)?.page || file.draft || typeof title !== 'string') continue;
     const key = `${file.id.startsWith('es/') ? 'es' : 'en'} ${title.trim().toLowerCase()}`;
     const other = first.get(key);
     if (other === undefined) first.set(key, file.path);
@@ -90,7 +90,7 @@ function sharedAliases(files: readonly ContentFile[]): Problem[] {
 function twinsMissing(files: readonly ContentFile[]): Problem[] {
   const shop = files.find((f) => f.path === shopFile)?.yaml.data as { languages?: unknown } | null | undefined;
   if (!Array.isArray(shop?.languages) || !shop.languages.includes('es')) return [];
-  const guides = files.filter((f) => f.folder === 'guides' && f.place !== '' && f.ending === 'mdx');
+  const guides = files.filter((f) => f.folder === 'guides' && f.place !== '' && f.ending === 'mdx' && !f.draft);
   const spanish = new Set(guides.filter((f) => f.id.startsWith('es/')).map((f) => f.id.slice(3)));
   return guides
     .filter((f) => !f.id.startsWith('es/') && !spanish.has(f.id))

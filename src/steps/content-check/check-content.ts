@@ -11,13 +11,14 @@ import { bodyProblems } from './body-problems.ts';
 import { readContentFile, type ContentFile } from './content-file.ts';
 import { customerProblems } from './customer-problems.ts';
 import { libraryOf, type Known } from './library.ts';
+import { isPicture, pictureFileProblems } from './pictures.ts';
 import type { Problem } from './problem.ts';
 import { referenceProblems } from './references.ts';
 import { schemaProblems } from './schema-problems.ts';
 
 /** @param today the day that no review may lie after, as YYYY-MM-DD */
 export async function checkContent(projectFolder: string, known: Known, today = localDay()): Promise<Problem[]> {
-  const files = withoutReplaced(await readAll(projectFolder));
+  const { files, shown } = await readContent(projectFolder);
   const library = libraryOf(files, known, await pictures(projectFolder));
   const each = files.flatMap((file) => {
     const kind = file.place === '' ? undefined : kindOf(file.folder);
@@ -33,10 +34,10 @@ export async function checkContent(projectFolder: string, known: Known, today = 
       ...customerProblems(file),
     ];
   });
-  return [...each, ...acrossFiles(files, library, today)];
+  return [...each, ...shown, ...acrossFiles(files, library, today)];
 }
 
-function localDay(now = new Date()): string {
+export function localDay(now = new Date()): string {
   return new Date(now.getTime() - now.getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
 }
 
@@ -49,9 +50,9 @@ async function pictures(projectFolder: string): Promise<ReadonlySet<string>> {
   return new Set(lists.flat());
 }
 
-/** What the shop replaces is no longer part of the site. */
+/** What the shop replaces is no longer part of the site; a draft replaces nothing yet. */
 function withoutReplaced(files: readonly ContentFile[]): ContentFile[] {
-  const rank = (file: ContentFile) => places.indexOf(file.place);
+  const rank = (file: ContentFile) => (file.draft ? -1 : places.indexOf(file.place));
   return files.filter(
     (file) =>
       file.place === '' ||
@@ -72,13 +73,24 @@ async function filesBelow(folder: string, start: string): Promise<string[]> {
   return single ? [from] : (await listFiles(start)).map((f) => `${from}/${f}`);
 }
 
-async function readAll(projectFolder: string): Promise<ContentFile[]> {
+/** The articles and records that make up the site, and what is wrong with the pictures beside them. */
+export async function readContent(projectFolder: string): Promise<{ files: ContentFile[]; shown: Problem[] }> {
   const folder = join(projectFolder, 'content');
-  if (!existsSync(folder)) return [];
+  if (!existsSync(folder)) return { files: [], shown: [] };
   const beside = (await readdir(folder)).filter((name) => !placeNames.includes(name)).map((name) => join(folder, name));
   const lists = await Promise.all(
     [...places.map((place) => join(projectFolder, place)), ...beside].map((start) => filesBelow(folder, start)),
   );
   const names = lists.flat().filter((f) => !f.split('/').some((part) => part.startsWith('.')));
-  return Promise.all(names.map(async (name) => readContentFile(`content/${name}`, await readFile(join(folder, name)))));
+  const read = await Promise.all(
+    names.map(async (name) => {
+      const bytes = await readFile(join(folder, name));
+      return { name, bytes, file: readContentFile(`content/${name}`, bytes) };
+    }),
+  );
+  const asPicture = ({ name, file }: (typeof read)[number]) => file.place !== '' && isPicture(name);
+  return {
+    files: withoutReplaced(read.filter((r) => !asPicture(r)).map((r) => r.file)),
+    shown: read.filter(asPicture).flatMap((r) => pictureFileProblems(r.file.path, r.file.folder, r.bytes)),
+  };
 }

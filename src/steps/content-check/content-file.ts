@@ -1,5 +1,6 @@
 /** One file of content/, read and split into front matter and text. */
 import { places } from '../../schemas/places.ts';
+import { isDraft } from '../support/drafts.ts';
 import type { Problem } from './problem.ts';
 import { readYaml, type YamlText } from './yaml-text.ts';
 
@@ -16,6 +17,8 @@ export interface ContentFile {
   readonly yaml: YamlText;
   /** The article below the front matter, led by as many line breaks as there are lines above it. */
   readonly body: string;
+  /** An article that is not published yet. */
+  readonly draft: boolean;
   /** Set when nothing in the file can be read: a picture under the name of an article, text in another encoding. */
   readonly unreadable: Problem | undefined;
 }
@@ -26,7 +29,8 @@ export function readContentFile(path: string, bytes: Uint8Array): ContentFile {
   const [, folder = '', name = inside] = /^(?:([^/]+)\/)?(.+)$/.exec(inside) ?? [];
   const [, id = name, ending = ''] = /^(.+)\.([^./]+)$/.exec(name) ?? [];
   const { text, problem } = decoded(path, bytes);
-  const file = { path, place, folder, id, ending, unreadable: problem };
+  const draft = ending === 'mdx' && isDraft(text);
+  const file = { path, place, folder, id, ending, draft, unreadable: problem };
   if (problem) return { ...file, yaml: readYaml(path, '', 1), body: '' };
   if (ending === 'yaml') return { ...file, yaml: readYaml(path, text, 1), body: '' };
   const split = /^(\s*)---[ \t]*\r?\n([\s\S]*?)^---[ \t]*(?:\r?\n|$)/m.exec(text);

@@ -38,7 +38,8 @@ export function libraryOf(files: readonly ContentFile[], known: Known, pictures:
   for (const file of files) {
     const { folder, id } = file;
     ids[folder]?.add(id);
-    if (!kindOf(folder)?.page) continue;
+    // Nothing that is published may lead to a draft.
+    if (!kindOf(folder)?.page || file.draft) continue;
     pages.add(`${folder}/${id}`);
     if (file.ending === 'mdx') anchors.set(`${folder}/${id}`, anchorsOf(parseBody(file).tree));
     // A complaint's file holds both languages, and makes a page in each.

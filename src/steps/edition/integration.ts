@@ -1,0 +1,38 @@
+/** Tells the pages their edition, and writes it into the built folder, where a command can read it back. */
+import { writeFile } from 'node:fs/promises';
+import { fileURLToPath } from 'node:url';
+import type { AstroIntegration } from 'astro';
+import { editionName, editionOf, type Edition } from './edition.ts';
+
+const asked = 'almanac:edition';
+const resolved = `\0${asked}`;
+
+/** In the built folder: one line, like 2026-11-25-0f3a9c1d. */
+export const editionFile = 'edition.txt';
+
+export function namedEdition(): AstroIntegration {
+  let edition: Edition;
+  return {
+    name: 'almanac-edition',
+    hooks: {
+      'astro:config:setup': async ({ config, updateConfig }) => {
+        edition = await editionOf(fileURLToPath(config.root));
+        updateConfig({
+          vite: {
+            plugins: [
+              {
+                name: 'almanac-edition',
+                resolveId: (id: string) => (id === asked ? resolved : undefined),
+                load: (id: string) =>
+                  id === resolved ? `export const edition = ${JSON.stringify(edition)};` : undefined,
+              },
+            ],
+          },
+        });
+      },
+      'astro:build:done': async ({ dir }) => {
+        await writeFile(new URL(editionFile, dir), `${editionName(edition)}\n`);
+      },
+    },
+  };
+}
