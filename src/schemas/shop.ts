@@ -44,7 +44,7 @@ export const shop = z.strictObject({
     .array(z.enum(['en', 'es']))
     .refine((list) => list.includes('en'), 'en among them: the pages for mechanics are in English')
     .refine((list) => new Set(list).size === list.length, 'each language once'),
-  /** Address the site will live at, for the code printed on guides: https://example.org/shop/ . Leave out to print none. */
+  /** Address the site will live at, like https://example.org/shop/ : for printed codes, search engines and cards. Without it there are none. */
   site: z
     .url()
     .refine((address) => /^https?:/.test(address), 'an address that begins with https:// or http://')

@@ -1,4 +1,4 @@
-/** Builds the tiny site under fixtures/site into a temporary folder. */
+/** Builds a tiny site under fixtures/ into a temporary folder. */
 import { execFile } from 'node:child_process';
 import { mkdtemp } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
@@ -9,12 +9,12 @@ import { promisify } from 'node:util';
 const here = fileURLToPath(new URL('.', import.meta.url));
 const astro = fileURLToPath(new URL('../../node_modules/astro/bin/astro.mjs', import.meta.url));
 
-export async function buildFixtureSite(): Promise<string> {
+export async function buildFixtureSite(site = 'site'): Promise<string> {
   const folder = await mkdtemp(join(tmpdir(), 'almanac-fixture-'));
   const dist = join(folder, 'dist');
   await promisify(execFile)(
     process.execPath,
-    [astro, 'build', '--root', join(here, 'fixtures/site'), '--outDir', dist],
+    [astro, 'build', '--root', join(here, `fixtures/${site}`), '--outDir', dist],
     {
       env: {
         ...process.env,

@@ -47,7 +47,7 @@ tax:
 units: ${shop.units}
 # en is always there; add es for the Spanish pages customers read.
 languages: [${shop.languages.join(', ')}]
-# Where the site will live, for the code printed on guides. Take the # away and put your address in.
+# Where the site will live, for printed codes, search engines and the cards of messages. Take the # away and put your address in.
 # site: https://example.org/shop/
 `;
 }

@@ -6,6 +6,7 @@ import { kindOf } from '../../schemas/kinds.ts';
 import { chosenShop, demoShop, places, shopFile } from '../../schemas/places.ts';
 import { shop as shopSchema } from '../../schemas/shop.ts';
 import { listFiles } from '../support/files.ts';
+import { localDay } from '../support/local-day.ts';
 import { acrossFiles } from './across-files.ts';
 import { bodyProblems } from './body-problems.ts';
 import { readContentFile, type ContentFile } from './content-file.ts';
@@ -35,10 +36,6 @@ export async function checkContent(projectFolder: string, known: Known, today = 
     ];
   });
   return [...each, ...shown, ...acrossFiles(files, library, today)];
-}
-
-export function localDay(now = new Date()): string {
-  return new Date(now.getTime() - now.getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
 }
 
 /** Every file an article can show. */

@@ -62,7 +62,7 @@ export function pictureFileProblems(path: string, folder: string, bytes: Uint8Ar
   if (bytes.length > mostBytes)
     return say(
       'the file',
-      `${(bytes.length / 1e6).toFixed(1)} MB`,
+      `${(Math.ceil(bytes.length / 1e4) / 100).toFixed(2)} MB`,
       `at most ${mostBytes / 1e6} MB; 2000 pixels a side are plenty`,
     );
   if (!starts(bytes))

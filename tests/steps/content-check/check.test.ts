@@ -18,7 +18,7 @@ test('each field that does not fit is named with its line, what was found and wh
       "jobs/wash-down.mdx:4 reader: "mecanic" | one of customer, mechanic. Did you mean mechanic?",
       "jobs/wash-down.mdx:5 reviewed: "soon" | a day that exists, as YYYY-MM-DD, like 2026-03-12",
       "jobs/wash-down.mdx:6 tools: "Bucket" | a list, one line each starting with "- "",
-      "jobs/wash-down.mdx:7 colour: a field this kind of file does not have | one of the fields title, summary, reader, reviewed, aliases, hazards, sources, related, kinds, time, tools, parts.",
+      "jobs/wash-down.mdx:7 colour: a field this kind of file does not have | one of the fields title, summary, reader, reviewed, aliases, hazards, sources, related, draft, kinds, time, tools, parts.",
     ]
   `);
 });

@@ -15,7 +15,7 @@ const components = {
   Calculator: ['topic', 'preset', 'compact', 'id'],
   BothUnits: ['mm'],
 };
-const known: Known = {
+export const known: Known = {
   components: new Map(Object.entries(components).map(([name, takes]) => [name, new Set(takes)])),
   figures: new Set(['nozzles']),
   topics: new Set(['blade-speed']),

@@ -1,0 +1,53 @@
+/**
+ * npm run new -- <job|guide|explainer|table|machine> "Title": writes the beginnings of a page into the shop's folder.
+ * --for <kinds of machine>, --reader <mechanic|customer>, --es "Título" for a guide's Spanish twin. What is left out
+ * takes the usual word; nothing is asked, so that scripts may call it. Never writes over a file.
+ * Exit: 0 made, 2 refused.
+ */
+import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { places, shopFolder } from '../schemas/places.ts';
+import { chooseShop } from '../steps/support/choose-shop.ts';
+import { localDay } from '../steps/support/local-day.ts';
+import { fileNameOf, readWanted, type Wanted } from './new/arguments.ts';
+import { folderOf, skeleton } from './new/skeleton.ts';
+import { projectFolder } from './support/command.ts';
+
+/** A sentence when a name is taken, or the files to write, each with its text. */
+function filesFor({ es, ...wanted }: Wanted): Map<string, string> | string {
+  const folder = folderOf[wanted.kind];
+  const name = fileNameOf(wanted.title);
+  const ending = wanted.kind === 'machine' ? 'yaml' : 'mdx';
+  if (name === '' || name === 'index') return `"${wanted.title}" gives no file name: use a few letters or digits.`;
+  const today = localDay();
+  const texts = new Map([[`${folder}/${name}.${ending}`, skeleton({ ...wanted, today, lang: 'en' })]]);
+  if (es !== undefined)
+    texts.set(`${folder}/es/${name}.${ending}`, skeleton({ ...wanted, title: es, today, lang: 'es' }));
+  for (const file of texts.keys())
+    for (const place of places)
+      if (existsSync(join(projectFolder, place, file)))
+        return place === shopFolder
+          ? `${place}/${file} is there already; nothing was changed.`
+          : `${place}/${file} has this name; yours would stand in its place. Take another title, or copy that file into ${shopFolder}/ and change it.`;
+  return texts;
+}
+
+function make(): void {
+  chooseShop(projectFolder);
+  const wanted = readWanted(process.argv.slice(2));
+  const texts = typeof wanted === 'string' ? wanted : filesFor(wanted);
+  if (typeof texts === 'string') {
+    console.error(texts);
+    process.exitCode = 2;
+    return;
+  }
+  for (const [file, text] of texts) {
+    const path = join(projectFolder, shopFolder, file);
+    mkdirSync(dirname(path), { recursive: true });
+    writeFileSync(path, text, { flag: 'wx' });
+    console.log(`Made ${shopFolder}/${file}`);
+  }
+  console.log('Write in it while "npm run dev" shows the page; "npm run content" checks what you wrote.');
+}
+
+make();

@@ -1,0 +1,68 @@
+/** What is typed after "npm run new --", read into one page to make; or a sentence that says what is wrong with it. */
+import { machineKinds, type MachineKind } from '../../schemas/machine-kinds.ts';
+import { didYouMean, listed } from '../../steps/content-check/problem.ts';
+import { folderOf, type NewKind, type Reader } from './skeleton.ts';
+
+export interface Wanted {
+  readonly kind: NewKind;
+  readonly title: string;
+  readonly kinds: readonly MachineKind[];
+  readonly reader: Reader;
+  /** Title of the Spanish twin. */
+  readonly es: string | undefined;
+}
+
+const usage = 'npm run new -- job "Change the recoil cord" --for cut-off-saw,floor-saw --reader mechanic';
+const names = Object.keys(folderOf);
+const options = ['--for', '--reader', '--es'] as const;
+type Option = (typeof options)[number];
+
+export function readWanted(args: readonly string[]): Wanted | string {
+  const words: string[] = [];
+  const given: Partial<Record<Option, string>> = {};
+  for (let at = 0; at < args.length; at += 1) {
+    const arg = args[at] ?? '';
+    const option = options.find((o) => o === arg);
+    if (option) {
+      const text = args[(at += 1)];
+      if (text === undefined || text.trim() === '') return `${option} stands without a word after it.`;
+      given[option] = text.trim();
+    } else if (arg.startsWith('--')) return `There is no option "${arg}"; there are ${options.join(', ')}.`;
+    else words.push(arg);
+  }
+  const [kind = '', title = '', ...more] = words;
+  if (kind === '') return `What shall it be? One of ${names.join(', ')}, then its title: ${usage}`;
+  if (!isKind(kind)) return `"${kind}" cannot be made; there are ${listed(names)}.${didYouMean(kind, names)}`;
+  if (title.trim() === '') return `It needs a title: ${usage}`;
+  if (more.length > 0) return `One title, please, in quotes: "${[title, ...more].join(' ')}"`;
+  const longest = kind === 'machine' ? Infinity : 70;
+  for (const text of [title, given['--es'] ?? '...'])
+    if (text.trim().length < 3 || text.length > longest) return `"${text}": a title has 3 to 70 letters.`;
+  if (given['--es'] !== undefined && kind !== 'guide')
+    return `Only a guide has a Spanish twin of its own; --es does not go with ${kind}.`;
+  const kinds = (given['--for'] ?? '')
+    .split(',')
+    .map((k) => k.trim())
+    .filter((k) => k !== '');
+  const strange = kinds.find((k) => !isMachineKind(k));
+  if (strange !== undefined)
+    return `--for "${strange}": one of ${machineKinds.join(', ')}.${didYouMean(strange, machineKinds)}`;
+  if (kind === 'machine' && kinds.length > 1) return `A machine is of one kind, not of ${kinds.join(' and ')}.`;
+  const reader = given['--reader'] ?? (kind === 'guide' ? 'customer' : 'mechanic');
+  if (reader !== 'customer' && reader !== 'mechanic') return `--reader "${reader}": mechanic or customer.`;
+  return { kind, title: title.trim(), kinds: kinds.filter(isMachineKind), reader, es: given['--es'] };
+}
+
+const isKind = (text: string): text is NewKind => Object.hasOwn(folderOf, text);
+const isMachineKind = (text: string): text is MachineKind => (machineKinds as readonly string[]).includes(text);
+
+/** "Change the belt: 3 steps" -> "change-the-belt-3-steps"; accents fall off. */
+export function fileNameOf(title: string): string {
+  return title
+    .normalize('NFD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replace(/['’]/g, '')
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-+|-+$/g, '');
+}
