@@ -2,7 +2,8 @@
 import { formulaMarkup } from './formula-markup.ts';
 import { liveAddress } from './addresses.ts';
 import type { Carry } from '../core/contract/carry.ts';
-import type { Fact } from '../core/machine/index.ts';
+import { plateFigures, type Fill, type PlateMap } from '../core/contract/plate.ts';
+import { fillsOf } from '../core/machine/index.ts';
 import { topics } from '../core/registry.ts';
 import { record, records } from './records.ts';
 import { shop } from './shop.ts';
@@ -13,7 +14,7 @@ interface Named {
   readonly hazards: readonly string[];
   readonly decides?: Readonly<Record<string, readonly string[]>>;
   readonly carries?: readonly Carry[];
-  readonly plate?: Readonly<Record<string, string>>;
+  readonly plate?: PlateMap;
 }
 
 const made = new Map<string, Promise<Awaited<ReturnType<typeof make>>>>();
@@ -28,6 +29,7 @@ export function topicContext(name: string, topic: Named): ReturnType<typeof make
 async function make(name: string, topic: Named) {
   const sources = await Promise.all(topic.sources.map(async (id) => [id, await shownSource(id)] as const));
   const hazards = await Promise.all(topic.hazards.map(async (id) => [id, await shownHazard(id)] as const));
+  const fills = topic.plate && fillsOf(topic.plate);
   const { address, phone, currency, units, labourRate, tax } = shop;
   return {
     name,
@@ -38,8 +40,8 @@ async function make(name: string, topic: Named) {
     address: liveAddress(`/calculators/${name}/`),
     decides: topic.decides,
     carries: (topic.carries ?? []).flatMap(shownCarry),
-    plate: topic.plate,
-    plates: topic.plate ? await platesFor(topic.plate) : undefined,
+    plate: fills,
+    plates: fills && (await platesFor(fills)),
   };
 }
 
@@ -64,13 +66,9 @@ function shownCarry(carry: Carry) {
 }
 
 /** Of every machine in the shop's list, the figures this form asks for. */
-async function platesFor(plate: Readonly<Record<string, string>>) {
-  const all = [...(await records('machines'))].map(([id, { name, facts }]) => {
-    const figures = Object.entries(plate).flatMap(([field, fact]) => {
-      const value = (facts as Readonly<Partial<Record<string, Fact>>>)[fact]?.value;
-      return value === undefined ? [] : [[field, value] as const];
-    });
-    return [id, { name, figures: Object.fromEntries(figures) }] as const;
-  });
+async function platesFor(fills: readonly Fill[]) {
+  const all = [...(await records('machines'))].map(
+    ([id, { name, facts }]) => [id, { name, figures: plateFigures(fills, facts) }] as const,
+  );
   return Object.fromEntries(all.filter(([, { figures }]) => Object.keys(figures).length > 0));
 }

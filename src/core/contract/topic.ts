@@ -8,6 +8,7 @@ import type { Result } from './result.ts';
 import type { Words } from './words.ts';
 import type { Block } from './block.ts';
 import type { Carry } from './carry.ts';
+import type { PlateMap } from './plate.ts';
 
 export interface Topic {
   readonly title: string;
@@ -33,7 +34,7 @@ export interface Topic {
    * Which fact of a machine fills which box: key of a field -> key in `core/machine`. A machine that knows the fact
    * fills the box; the rest is asked for. Held by a test: both exist, and both are of one kind, dimension and choice.
    */
-  readonly plate?: Readonly<Record<string, string>>;
+  readonly plate?: PlateMap;
   /** The documented functions the topic is built of, each callable alone. */
   readonly blocks: Readonly<Record<string, Block>>;
 }

@@ -269,6 +269,18 @@ export const facts = defineFields([
   },
   { key: 'splitPulley', group: drive, label: 'Split pulley, set by spacers', kind: 'yes-no', optional: true },
   {
+    key: 'bladeTurnedBy',
+    group: blade,
+    label: 'Blade turns with',
+    help: 'Of a ring saw: a wheel. Its blade speed does not follow from the two pulleys.',
+    kind: 'choice',
+    optional: true,
+    options: [
+      { value: 'pulleys', label: 'The blade pulley, on one shaft with it' },
+      { value: 'spindle', label: 'A wheel or gears behind the blade pulley' },
+    ],
+  },
+  {
     key: 'bladeDiameter',
     group: blade,
     label: 'Blade, diameter',

@@ -1,6 +1,7 @@
 /** The figures of a machine: read like any box, and fit for the boxes they fill. */
 import { describe, expect, it } from 'vitest';
-import { facts, readFacts, type Facts } from '../../../src/core/machine/index.ts';
+import { facts, fillsOf, readFacts, type Facts } from '../../../src/core/machine/index.ts';
+import { plateFigures } from '../../../src/core/contract/plate.ts';
 import { topics } from '../../../src/core/registry.ts';
 import type { SingleField } from '../../../src/core/contract/field.ts';
 
@@ -61,20 +62,78 @@ function misfit(box: SingleField, fact: SingleField): string | undefined {
   return undefined;
 }
 
+/** True when a fact of this name can be so. */
+function mayBe(key: string, is: string | boolean): boolean {
+  const fact = facts.find((f) => f.key === key);
+  if (typeof is === 'boolean') return fact?.kind === 'yes-no';
+  return fact?.kind === 'choice' && fact.options.some((o) => o.value === is);
+}
+
 describe('what a topic takes from a machine', () => {
   const plates = Object.entries(topics).flatMap(([name, topic]) =>
-    Object.entries(topic.plate ?? {}).map(([box, fact]) => ({ name, topic, box, fact })),
+    fillsOf(topic.plate ?? {}).map((fill) => ({ name, topic, ...fill })),
   );
   it('names boxes and facts that exist and fit each other', () => {
-    const wrong = plates.flatMap(({ name, topic, box, fact }) => {
+    const wrong = plates.flatMap(({ name, topic, box, fact, only }) => {
       const field = topic.fields.find((f) => f.key === box);
       const known = facts.find((f) => f.key === fact);
       if (!field || field.kind === 'rows') return [`${name}: no single box "${box}"`];
       if (!known) return [`${name}: no fact "${fact}"`];
+      const unknown = Object.entries(only).filter(([key, is]) => !mayBe(key, is));
+      if (unknown.length > 0) return [`${name}: no fact says ${JSON.stringify(Object.fromEntries(unknown))}`];
       const why = misfit(field, known);
       return why ? [`${name}: ${fact} in ${box}: ${why}`] : [];
     });
     expect(wrong).toEqual([]);
+  });
+
+  it('does so wherever a machine can know the figure', () => {
+    expect([...new Set(plates.map((p) => p.name))].sort()).toEqual([
+      'bearing-fit',
+      'bearing-life',
+      'bearing-size',
+      'belt-tension',
+      'blade-rundown',
+      'blade-speed',
+      'bolt-torque',
+      'clutch-speed',
+      'compression-check',
+      'fuel-mix',
+      'fume-room',
+      'running-clearance',
+      'split-pulley',
+      'warming',
+      'water-supply',
+    ]);
+  });
+
+  const from = (name: string, known: Facts) => plateFigures(fillsOf(topics[name]?.plate ?? {}), known);
+  const said = (value: string | number | boolean) => ({ value, from: 'typed' as const });
+
+  it('gives a bare number the unit of the fact', () => {
+    expect(from('blade-speed', { bladeDiameter: said(350), engineSpeed: said('9500') })).toEqual({
+      diameter: '350 mm',
+      engine: '9500 rpm',
+    });
+    expect(from('compression-check', { displacement: said('71'), stroke: said('two') })).toEqual({ swept: '71 cm3' });
+    expect(from('blade-speed', { bladeDiameter: said('14 in') })).toEqual({ diameter: '14 in' });
+  });
+
+  it('takes pulleys measured over the rim for no pitch diameters', () => {
+    const drive = { enginePulley: said('66 mm'), bladePulley: said('125 mm') };
+    expect(from('blade-speed', { ...drive, pulleysAre: said('outside') })).toEqual({});
+    expect(from('blade-speed', drive)).toEqual({});
+    expect(Object.keys(from('blade-speed', { ...drive, pulleysAre: said('pitch') }))).toEqual([
+      'enginePulley',
+      'bladePulley',
+    ]);
+  });
+
+  // 9500 rpm x 66 / 105 is 5971 rpm at the wheel; a 150 mm wheel on a 300 mm track turns the ring at half of that.
+  it('never works the speed of a ring out from its pulleys', () => {
+    const ring = { bladeTurnedBy: said('spindle'), spindleSpeed: said('2990 rpm') };
+    expect(from('blade-speed', ring)).toEqual({ known: 'spindle', spindle: '2990 rpm', machineRotation: '2990 rpm' });
+    expect(from('bearing-life', ring)).toEqual({});
   });
 
   it('would tell a fact that does not fit', () => {

@@ -133,6 +133,8 @@ export const carries: readonly Carry[] = [
     with: { bore: { field: 'size' }, shaftLeast: interference.least, shaftMost: interference.most },
   },
 ];
+// The size hangs on which seat is asked about, and stays the reader's to type.
+export const plate = { material: 'housingMaterial' };
 export const example = {
   seat: 'housing',
   size: '52 mm',

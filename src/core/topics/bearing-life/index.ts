@@ -1,4 +1,5 @@
 /** Bearing life: hours by load and speed, and what clean running is worth. */
+import type { PlateMap } from '../../contract/plate.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -48,4 +49,6 @@ export const decides = {
   loadVerdict: loading,
   wear: ['dirt'],
 };
+// A ring's own speed is not that of its bearings.
+export const plate: PlateMap = { speed: { fact: 'spindleSpeed', only: { bladeTurnedBy: 'pulleys' } } };
 export const example = { rating: 'textbook', bore: '25', belt: '900 N', speed: '4500 rpm', dirt: 'severe' };

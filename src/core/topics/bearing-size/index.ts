@@ -51,4 +51,6 @@ export const carries: readonly Carry[] = [
   },
   { ...found, to: 'bearing-life', what: 'the bearing', with: { rating: { is: 'own' }, pitch: { value: 'pitch' } } },
 ];
+// What was measured is for the caliper to say; the plate knows the number.
+export const plate = { designation: 'bearing' };
 export const example = { known: 'readings', bore: '25.02 mm', outside: '51.97 mm', width: '15.0 mm' };

@@ -98,6 +98,18 @@ export const sources = [
   'arithmetic',
 ];
 export const hazards = ['moving-belt', 'belt-over-tension'];
+export const plate = {
+  section: 'beltSection',
+  belts: 'beltCount',
+  enginePulley: 'enginePulley',
+  bladePulley: 'bladePulley',
+  diametersAre: 'pulleysAre',
+  centre: 'centers',
+  length: 'beltLength',
+  power: 'power',
+  // The faster of the two speeds a plate gives: what a belt and a blade may run at hangs on it.
+  rotation: 'engineSpeed',
+};
 export const example = {
   section: 'PJ',
   belts: 8,

@@ -33,6 +33,13 @@ export const sources = [
   'arithmetic',
 ];
 export const hazards = ['blade-overspeed', 'stored-energy-run-down', 'damaged-blade'];
+export const plate = {
+  diameter: 'bladeDiameter',
+  bore: 'bladeBore',
+  rotation: 'spindleSpeed',
+  sawMass: 'mass',
+  flange: 'flange',
+};
 export const example = {
   diameter: '350 mm',
   bore: '25.4 mm',

@@ -1,5 +1,6 @@
 /** Blade speed: surface speed against the marking, and depth of cut. */
 import type { Carry } from '../../contract/carry.ts';
+import type { PlateMap } from '../../contract/plate.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -22,6 +23,19 @@ export const sources = [
   'arithmetic',
 ];
 export const hazards = ['blade-overspeed', 'blade-guard-and-flange'];
+// The two diameters are asked for at the pitch line; a machine that gives them over the rim leaves the boxes empty.
+const atPitch = { pulleysAre: 'pitch' };
+export const plate: PlateMap = {
+  diameter: 'bladeDiameter',
+  known: 'bladeTurnedBy',
+  engine: 'engineSpeed',
+  enginePulley: { fact: 'enginePulley', only: atPitch },
+  bladePulley: { fact: 'bladePulley', only: atPitch },
+  spindle: 'spindleSpeed',
+  guardSize: 'guardSize',
+  machineRotation: 'spindleSpeed',
+  flange: 'flange',
+};
 export const example = {
   diameter: '350 mm',
   known: 'pulleys',

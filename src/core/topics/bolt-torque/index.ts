@@ -45,6 +45,7 @@ export const sources = [
   'common-practice',
 ];
 export const hazards = ['bolt-breaks'];
+export const plate = { size: 'bladeBolt', leftHand: 'bladeBoltLeftHand' };
 export const example = { size: 'M8', boltClass: '8.8', state: 'oiled', into: 'steel' };
 const bolt = ['series', 'size', 'inchSize', 'boltClass', 'grade'];
 const pull = [...bolt, 'share', 'into', 'engaged', 'shear'];

@@ -11,6 +11,14 @@ export const title = 'Clutch engagement';
 export const formulas = Object.values(all);
 export const sources = ['khurmi-clutch', 'bhandari-elements', 'clutch-idle-margin', 'arithmetic'];
 export const hazards = ['blade-turns-at-idle', 'unexpected-start'];
+export const plate = {
+  idle: 'idle',
+  engages: 'clutchEngages',
+  // Where it gives its power: the drum must carry most there.
+  running: 'powerSpeed',
+  power: 'power',
+  drum: 'clutchDrum',
+};
 export const example = { observed: 'stands', idle: '2700 rpm', known: 'speed', engages: '3800 rpm' };
 const parts = ['known', 'engages', 'mass', 'radius', 'gap', 'spring', 'rate'];
 export const decides = {

@@ -1,4 +1,5 @@
 /** Compression check: a gauge reading against a healthy one, with the height taken out. */
+import type { PlateMap } from '../../contract/plate.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -30,6 +31,11 @@ export const sources = [
   'arithmetic',
 ];
 export const hazards = ['compression-test-spark', 'unexpected-start', 'oil-lock'];
+export const plate: PlateMap = {
+  healthy: 'healthyPressure',
+  // The box asks for one cylinder: two-stroke saws have one (common practice, no source), other engines may have two.
+  swept: { fact: 'displacement', only: { stroke: 'two' } },
+};
 export const example = { reading: '7.6 bar', healthy: '10 bar', height: '1500 m' };
 const judged = ['reading', 'healthy', 'height', 'barometer'];
 export const decides = {

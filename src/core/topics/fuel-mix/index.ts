@@ -1,4 +1,5 @@
 /** Fuel mix: oil for gasoline at a ratio, both ways, and how to put a wrong can right. */
+import type { PlateMap } from '../../contract/plate.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -11,5 +12,6 @@ export const title = 'Fuel mix';
 export const formulas = Object.values(all);
 export const sources = ['fuel-mix-arithmetic'];
 export const hazards = ['fuel-fire', 'wrong-fuel'];
+export const plate: PlateMap = { ratio: { fact: 'mixRatio', only: { stroke: 'two' } } };
 export const example = { ratio: '50:1', known: 'fuel', fuel: '5 L' };
 export const decides = { verdict: ['known', 'ratio', 'mixedAt', 'can'] };

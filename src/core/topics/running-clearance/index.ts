@@ -40,6 +40,12 @@ export const decides = {
 export const carries: readonly Carry[] = [
   { to: 'bearing-life', what: 'the bearing', with: { rating: { is: 'own' }, pitch: { value: 'pitch' } } },
 ];
+export const plate = {
+  bore: 'shaftSeat',
+  outside: 'housingSeat',
+  shaftMaterial: 'shaftMaterial',
+  housingMaterial: 'housingMaterial',
+};
 export const example = {
   bore: '25 mm',
   outside: '52 mm',

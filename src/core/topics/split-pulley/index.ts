@@ -1,5 +1,6 @@
 /** Split pulley: how a belt climbs when the halves of a twin-blade head are drawn together. */
 import type { Carry } from '../../contract/carry.ts';
+import type { PlateMap } from '../../contract/plate.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -13,6 +14,16 @@ export const title = 'Split pulley';
 export const formulas = Object.values(all);
 export const sources = ['geometry'];
 export const hazards = ['moving-belt', 'blade-overspeed'];
+const atPitch = { pulleysAre: 'pitch' };
+const split = { splitPulley: true };
+export const plate: PlateMap = {
+  closedDiameter: { fact: 'bladePulley', only: { ...atPitch, ...split } },
+  angle: { fact: 'grooveAngle', only: split },
+  drivePulley: { fact: 'enginePulley', only: atPitch },
+  centre: 'centers',
+  beltWidth: 'beltWidth',
+  blade: 'bladeDiameter',
+};
 export const example = {
   closedDiameter: '100 mm',
   angle: '38°',

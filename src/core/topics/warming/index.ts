@@ -57,6 +57,7 @@ export const carries: readonly Carry[] = [
     },
   },
 ];
+export const plate = { housingMaterial: 'housingMaterial', shaftMaterial: 'shaftMaterial' };
 export const example = {
   part: 'housing',
   diameter: '52 mm',

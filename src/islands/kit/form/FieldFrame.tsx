@@ -3,6 +3,7 @@ import type { ComponentChildren } from 'preact';
 import type { SingleField } from '../../../core/contract/field.ts';
 import { Icon } from '../result/Icon.tsx';
 import { say } from '../../../words/index.ts';
+import { entryAt } from '../state/figures.ts';
 import { boxId, inkClass, saidAt, type Form } from '../state/form.ts';
 
 interface Props {
@@ -49,6 +50,8 @@ export function UnderLine({ form, field, path }: UnderProps) {
   const box = boxId(form.id, path);
   const said = saidAt(form, field, path);
   const problem = form.problemAt[path];
+  const plateSays = path === field.key ? form.plateSaysAt[path] : undefined;
+  const whose = whoseAt(form, path);
   const readings = problem === undefined ? undefined : form.readingsAt[path];
   return (
     <>
@@ -56,6 +59,16 @@ export function UnderLine({ form, field, path }: UnderProps) {
         <p class="calc-said" id={`${box}-said`}>
           {say.readAs} {said}
         </p>
+      )}
+      {plateSays !== undefined && (
+        <p class="calc-said calc-plate-says" id={`${box}-plate`}>
+          {say.plateSays(plateSays)}
+        </p>
+      )}
+      {whose && (
+        <span class="calc-hidden" id={`${box}-whose`}>
+          {whose}
+        </span>
       )}
       {problem && <ProblemLine box={box} problem={problem} />}
       {readings && (
@@ -88,8 +101,21 @@ export function describedBy(
 ): string | undefined {
   const box = boxId(form.id, path);
   const said = field && saidAt(form, field, path);
-  const ids = [form.problemAt[path] && `${box}-problem`, help && `${box}-help`, said && `${box}-said`].filter(Boolean);
+  const ids = [
+    form.problemAt[path] && `${box}-problem`,
+    help && `${box}-help`,
+    said && `${box}-said`,
+    form.plateSaysAt[path] !== undefined && `${box}-plate`,
+    whoseAt(form, path) && `${box}-whose`,
+  ].filter(Boolean);
   return ids.length > 0 ? ids.join(' ') : undefined;
+}
+
+/** Said to who cannot see the line beside a box: which machine's figure stands in it. */
+function whoseAt(form: Form, path: string): string | undefined {
+  const entry = entryAt(form.figures.entries, path);
+  if (entry?.from !== 'plate' || entry.text.trim() === '') return undefined;
+  return entry.of?.machine ? say.plateOf(entry.of.machine) : say.whose.plate;
 }
 
 /** Letters of an option that still fit a box of half the form's width. */

@@ -23,16 +23,15 @@ export function Cautions({ cautions, hazards, folded }: Props) {
         const hazard = hazards[id];
         // A test holds every topic to its list of cautions.
         if (!hazard) return null;
-        const [first = hazard.say, ...rest] = hazard.do;
         return (
           <details class={`hazard hazard-${level} calc-caution`} key={id} data-hazard={id} open={!folded}>
             <summary>
-              <span class="hazard-level">{signalWord[level]}</span> {first}
+              <span class="hazard-level">{signalWord[level]}</span> {hazard.first}
             </summary>
             <p class="hazard-title">{hazard.title}</p>
             <p>{hazard.say}</p>
             <ul>
-              {rest.map((line) => (
+              {hazard.do.map((line) => (
                 <li key={line}>{line}</li>
               ))}
             </ul>

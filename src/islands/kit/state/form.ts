@@ -25,6 +25,8 @@ export interface Form {
   readonly problemAt: Readonly<Record<string, string>>;
   /** Ways to read what stands in a box, where there are two; by path. */
   readonly readingsAt: Readonly<Record<string, readonly string[]>>;
+  /** The figure of the machine on the bench where the reader has another, by field key. */
+  readonly plateSaysAt: Readonly<Record<string, string>>;
   readonly said: Readonly<Record<string, string>>;
   /** Boxes where one of several readings was taken. */
   readonly chosen: readonly string[];

@@ -1,6 +1,7 @@
 /** What a page hands to an island: plain data only, because it travels inside the HTML. */
 import type { Carry } from '../../../core/contract/carry.ts';
 import type { Decides } from '../../../core/contract/judged.ts';
+import type { Fill } from '../../../core/contract/plate.ts';
 import type { RawInputs } from '../../../core/contract/field.ts';
 import type { UnitKey, UnitSystem } from '../../../core/quantity/index.ts';
 import type { CautionLevel } from '../../../core/contract/result.ts';
@@ -14,6 +15,8 @@ export interface ShownSource {
 export interface ShownHazard {
   readonly level: CautionLevel;
   readonly title: string;
+  /** The first act in a few words, for a line. */
+  readonly first: string;
   readonly say: string;
   readonly do: readonly string[];
 }
@@ -58,8 +61,8 @@ export interface IslandProps {
   readonly decides?: Decides | undefined;
   /** Ways on to other calculators, with the name of each and the units its boxes are read in. */
   readonly carries?: readonly ShownCarry[];
-  /** Which fact of a machine fills which box: field key -> fact. */
-  readonly plate?: Readonly<Record<string, string>> | undefined;
+  /** Which fact of a machine fills which box. */
+  readonly plate?: readonly Fill[] | undefined;
   /** The machines of the shop's list, with the figures this form asks for. */
   readonly plates?: Readonly<Record<string, Plate>> | undefined;
   /** Figures an article starts from instead of the worked example; as at the terminal. */

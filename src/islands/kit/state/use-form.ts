@@ -5,7 +5,7 @@ import { describeProblem } from '../../../core/contract/messages.ts';
 import type { RawInputs } from '../../../core/contract/field.ts';
 import type { UnitSystem } from '../../../core/quantity/index.ts';
 import type { Form } from './form.ts';
-import { plateOnBench } from './plate.ts';
+import { plateOnBench, plateSays } from './plate.ts';
 import type { IslandProps, Plate } from './props.ts';
 import type { TopicParts } from './topic-parts.ts';
 import { changesOf, rawOf, startFigures, type Change, type Figures } from './figures.ts';
@@ -125,6 +125,7 @@ export function useForm(topic: TopicParts, page: IslandProps, { shop = {}, toTod
     readingsAt: Object.fromEntries(
       calculation.problems.flatMap((p) => (p.readings ? [[p.field, p.readings] as const] : [])),
     ),
+    plateSaysAt: plate ? plateSays(fields, plate, figures, page.shop.currency) : {},
     said: calculation.said,
     chosen: calculation.chosen,
     type: (path, text, whole = false) => change({ do: 'type', path, text, whole }),
