@@ -26,6 +26,18 @@ export const sums: Sums = {
     const left = chamber - n(i, 'oil');
     return { chamber, gauge: n(i, 'air') * (((trapped + left) / left) ** 1.3 - 1) };
   },
+  // An ideal gas that keeps its temperature; liters a minute out of cubic centimeters and seconds.
+  'compression-check/crankcase-leak': (i) => ({
+    flow: ((n(i, 'volume') / 1000) * n(i, 'fall') * 60) / (n(i, 'air', 101.325) * n(i, 'time')),
+  }),
+  'compression-check/air-taken': (i) => ({ flow: (n(i, 'swept') / 1000) * n(i, 'rotation') * n(i, 'delivery') }),
+  // 0.0035 to 0.0045 in for each inch of bore.
+  'compression-check/ring-gap': (i) => ({ least: 0.0035 * n(i, 'bore'), most: 0.0045 * n(i, 'bore') }),
+  // The circumference grows pi times as much as the diameter, and with heat by its own length.
+  'compression-check/ring-gap-growth': (i) => ({ gap: Math.PI * n(i, 'growth') }),
+  'compression-check/ring-gap-heat': (i) => ({
+    gap: Math.PI * n(i, 'bore') * n(i, 'alpha', 11) * 1e-6 * n(i, 'rise'),
+  }),
   'fuel-mix/oil-for-fuel': (i) => ({ oil: (1000 * n(i, 'fuel')) / n(i, 'ratio') }),
   'fuel-mix/fuel-for-oil': (i) => ({ fuel: (n(i, 'oil') * n(i, 'ratio')) / 1000 }),
   // Parts of oil and fuel in the can; what is short of either is added.

@@ -33,7 +33,9 @@ const inMetric: Readonly<Record<string, number>> = {
   ...{ mm: 1, cm: 10, m: 1, in: 25.4, ft: 0.3048 },
   ...{ L: 1, gal: 3.785411784, mL: 1, cm3: 1 },
   ...{ rpm: 1, Hz: 1, '°': 1, 'm/s': 1, 'ft/min': 0.00508 },
-  ...{ N: 1, kN: 1, lbf, hp: 0.74569987158227022, MPa: 1, bar: 1, psi: lbf / 0.0254 ** 2 / 1e5, kPa: 1, 'g/m': 0.001 },
+  ...{ N: 1, kN: 1, lbf, hp: 0.74569987158227022, 'g/m': 0.001 },
+  // Bar, kPa and MPa stay as typed, as their boxes have them; psi is taken in kPa.
+  ...{ MPa: 1, bar: 1, kPa: 1, psi: lbf / 0.0254 ** 2 / 1000, s: 1, min: 60 },
 };
 /** What one metric unit is in the unit a case expects. */
 const fromMetric: Readonly<Record<string, number>> = {
@@ -46,7 +48,7 @@ const fromMetric: Readonly<Record<string, number>> = {
     lbf: 1 / lbf,
     rad: Math.PI / 180,
   },
-  ...{ psi: 1e5 / (lbf / 0.0254 ** 2) },
+  ...{ psi: 1000 / (lbf / 0.0254 ** 2) },
 };
 
 /** "4 1/2 in" -> 114.3; a word stays a word. */
