@@ -33,7 +33,8 @@ export function oneShop(): AstroIntegration {
         const { languages } = schema.parse(parse(readFileSync(file, 'utf8')));
         for (const [language, folder] of Object.entries(folderOf))
           if (!(languages as readonly string[]).includes(language))
-            await rm(join(fileURLToPath(dir), folder), { recursive: true, force: true });
+            for (const name of [folder, `${folder}.html`])
+              await rm(join(fileURLToPath(dir), name), { recursive: true, force: true });
       },
     },
   };

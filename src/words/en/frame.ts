@@ -39,6 +39,7 @@ export const frame = {
   hours: 'Hours',
   bring: 'Bring with the saw',
   look: 'What a look costs',
+  askWhenYouCall: 'Ask when you call, and say what the saw does.',
   callTime: 'Call us first when the saw leaks fuel, will not stop, or its blade turns by itself.',
   oneNo: 'One "no"? Do not cut.',
   done: 'Done',

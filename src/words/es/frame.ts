@@ -37,6 +37,7 @@ export const frame: typeof en = {
   call: 'Llame al',
   hours: 'Horario',
   bring: 'Traiga con la máquina',
+  askWhenYouCall: 'Pregunte al llamar, y diga qué hace la máquina.',
   look: 'Cuánto cuesta la revisión',
   callTime: 'Llámenos antes si la máquina pierde combustible, no se apaga o el disco gira solo.',
   oneNo: '¿Un "no"? No corte.',
