@@ -45,8 +45,7 @@ export function byPhrases(families: readonly (readonly string[])[], list: List):
   for (const [p, weight] of matched) {
     const phrase = list.phrases[p];
     if (!phrase) continue;
-    const all = phrase.families.reduce((sum, family) => sum + list.weightOf(family), 0);
-    const share = Math.min(1, weight / all);
+    const share = Math.min(1, weight / list.totalOf(p));
     const cover = Math.min(1, weight / whole);
     const exact = share * cover > 0.999 && phrase.kind === 'title' ? exactly : 1;
     const single = phrase.kind === 'clause' && phrase.families.length === 1 ? oneWord : 1;

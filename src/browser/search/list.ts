@@ -33,6 +33,8 @@ export interface List {
   readonly standsIn: ReadonlyMap<string, readonly number[]>;
   /** How much a family says: little when many pages have it. */
   readonly weightOf: (family: string) => number;
+  /** What all families of a phrase say together. */
+  readonly totalOf: (phrase: number) => number;
   /** Words of the phrases: what a misspelled word may have meant. */
   readonly words: readonly string[];
   /** Families that stand somewhere in the text. */
@@ -50,7 +52,11 @@ export function readList(packed: PackedList, lang: Tongue): List {
   const pages = new Map<string, { last: number; count: number }>();
   packed.rows.forEach(([, , , , , , list], row) => {
     for (const [kind, numbers, anchor] of list) {
-      const own = [...new Set(numbers.map((n) => families[n] ?? ''))];
+      const own: string[] = [];
+      for (const n of numbers) {
+        const family = families[n] ?? '';
+        if (!own.includes(family)) own.push(family);
+      }
       for (const family of own) {
         const at = standsIn.get(family);
         if (at) at.push(phrases.length);
@@ -62,6 +68,9 @@ export function readList(packed: PackedList, lang: Tongue): List {
       phrases.push({ row, kind: phraseKinds[kind] ?? 'alias', families: own, anchor });
     }
   });
+  const weights = new Map<string, number>();
+  for (const [family, { count }] of pages) weights.set(family, Math.log(1 + packed.rows.length / count));
+  const totals = new Float64Array(phrases.length);
   return {
     lang,
     rows: packed.rows.map(([address, title, kind, reader, page, file]) => ({
@@ -74,7 +83,12 @@ export function readList(packed: PackedList, lang: Tongue): List {
     })),
     phrases,
     standsIn,
-    weightOf: (family) => Math.log(1 + packed.rows.length / (pages.get(family)?.count ?? 1)),
+    weightOf: (family) => weights.get(family) ?? Math.log(1 + packed.rows.length),
+    // Worked out when first asked for: most phrases never are.
+    totalOf: (phrase) => {
+      totals[phrase] ||= (phrases[phrase]?.families ?? []).reduce((sum, f) => sum + (weights.get(f) ?? 0), 0);
+      return totals[phrase] ?? 0;
+    },
     words,
     known: new Set(packed.known.split(' ')),
     misspelled: packed.misspelled,

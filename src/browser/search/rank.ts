@@ -20,7 +20,7 @@ const inWords: Bonus = { guide: 1.1, trouble: 1.1, fault: 1.08 };
 const inFigures: Bonus = { calculator: 1.06, table: 1.04 };
 /** Short entries win by being short; a page that tells what to do comes before them. */
 const forMeanings: Bonus = { word: 1.6 };
-const always: Bonus = { word: 0.75, caution: 0.7, explainer: 0.9 };
+const always: Bonus = { word: 0.75, caution: 0.7, explainer: 0.9, page: 0.7 };
 
 export function rank(
   list: List,

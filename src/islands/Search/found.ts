@@ -19,8 +19,14 @@ export interface Hit {
 const hiddenWord = '‡';
 
 export function toHit({ title, kind, part, address, summary, excerpt }: EngineHit): Hit {
-  const readable = excerpt !== '' && !excerpt.includes(hiddenWord);
+  const readable = excerpt !== '' && !excerpt.includes(hiddenWord) && !isFigures(excerpt);
   return { title, kind, part, address, excerpt: readable ? runs(excerpt) : [{ text: summary, marked: false }] };
+}
+
+/** A piece of a table of figures tells nobody which page it is. */
+function isFigures(excerpt: string): boolean {
+  const text = excerpt.replace(/<[^>]*>/g, '');
+  return (text.match(/\d/g)?.length ?? 0) * 2 > (text.match(/\p{L}/gu)?.length ?? 0);
 }
 
 const entities: Readonly<Record<string, string>> = {
