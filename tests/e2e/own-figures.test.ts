@@ -76,6 +76,32 @@ describe('a verdict needs the figures it hangs on', () => {
   });
 });
 
+describe('a machine on the bench', () => {
+  test('fills the boxes from its plate, marked as such, and leaves an own figure alone', async () => {
+    await open('blade-speed', page, '?machine=mp-350');
+    await page.waitForFunction(
+      () => document.querySelector<HTMLInputElement>('#blade-speed-enginePulley')?.value === '66',
+    );
+    for (const key of ['diameter', 'engine', 'enginePulley', 'bladePulley', 'guardSize', 'machineRotation', 'flange'])
+      expect(await page.locator(`.calc-ink-plate #blade-speed-${key}`).count(), key).toBe(1);
+    expect(await page.locator('#blade-speed-diameter-whose').textContent()).toBe('MP-350 cut-off saw plate');
+    // What is marked on the blade itself no plate can say.
+    expect(await page.locator('.calc-ink-pencil #blade-speed-markedRotation').count()).toBe(1);
+    await box('blade-speed', 'diameter').fill('300 mm');
+    expect(await page.locator('#blade-speed-diameter-plate').innerText()).toBe('plate says 350 mm');
+    await page.waitForTimeout(400);
+    await page.reload();
+    await wakeCalculator(page);
+    expect(await box('blade-speed', 'diameter').inputValue()).toBe('300 mm');
+    await page.getByLabel('Saw on the bench').selectOption('mp-500');
+    await page.waitForFunction(
+      () => document.querySelector<HTMLInputElement>('#blade-speed-enginePulley')?.value === '100',
+    );
+    expect(await box('blade-speed', 'diameter').inputValue()).toBe('300 mm');
+    expect(await page.locator('#blade-speed-diameter-plate').innerText()).toBe('plate says 500 mm');
+  });
+});
+
 describe('nothing typed is lost', () => {
   test('over a reload and the way back', async () => {
     await open('bearing-life');

@@ -24,7 +24,8 @@ type Known = Readonly<Partial<Record<string, { readonly value: RawValue }>>>;
  * @param fills which fact fills which box; one with `only` is left out unless the machine's other facts are so
  * @param known the machine's facts, as written
  * @returns raw figures by the key of the box; boxes the machine knows nothing for are left out
- * Example: a fact 350 of the unit mm fills its box with 350 mm. Source: arithmetic.
+ * Example: plateFigures([{ box: 'a', fact: 'b', only: {}, unit: 'mm' }], { b: { value: 350 } }) -> { a: '350 mm' }.
+ * Source: arithmetic.
  */
 export function plateFigures(fills: readonly Fill[], known: Known): RawInputs {
   return Object.fromEntries(

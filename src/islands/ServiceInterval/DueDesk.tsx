@@ -3,7 +3,8 @@ import { textOf } from '../../core/contract/text-of.ts';
 import { useEffect, useState } from 'preact/hooks';
 import { calendarText, csvText } from '../../core/export/index.ts';
 import { sortedList } from '../../core/topics/service-interval/index.ts';
-import { calendarStamp, DeskBox, download, printAlone, type TakeAwayProps } from '../kit/index.ts';
+import { calendarStamp, DeskBox, download, foreignIn, printAlone, type TakeAwayProps } from '../kit/index.ts';
+import { say } from '../../words/index.ts';
 import { calendarEntries, listRows, siteOf } from './files.ts';
 import { WallCard } from './WallCard.tsx';
 
@@ -16,6 +17,8 @@ export function DueDesk({ page, worked, stale }: TakeAwayProps) {
   const id = `${page.id}-wall-card`;
   const start = textOf(worked.inputs['start']);
   const list = sortedList(worked.inputs as Listed);
+  const foreign = foreignIn(worked);
+  const band = foreign && (foreign.example ? say.exampleBand : say.pencilBand(foreign.count, foreign.of));
   const print = () => {
     const card = document.getElementById(id);
     if (card) printAlone(card);
@@ -46,20 +49,27 @@ export function DueDesk({ page, worked, stale }: TakeAwayProps) {
         <button type="button" class="calc-button calc-button-first" disabled={stale} onClick={print}>
           Print the wall card
         </button>
-        <button type="button" class="calc-button" disabled={stale} onClick={calendar}>
+        <button type="button" class="calc-button" disabled={stale || foreign?.example} onClick={calendar}>
           Save for a calendar (ICS)
         </button>
         <button
           type="button"
           class="calc-button"
           disabled={stale}
-          onClick={() => download(`${heading} ${start}`, 'csv', csvText(listRows(list)))}
+          onClick={() =>
+            download(
+              `${heading} ${start}`,
+              'csv',
+              csvText([...(band === undefined ? [] : [[band]]), ...listRows(list)]),
+            )
+          }
         >
           Save as a table (CSV)
         </button>
       </div>
       {stale && <p class="calc-help">Put the boxes above right first: this card is for the earlier figures.</p>}
-      <WallCard id={id} heading={heading} start={start} list={list} shop={page.shop} />
+      {foreign?.example && <p class="calc-help">{say.savedWhenYours}</p>}
+      <WallCard id={id} band={band} heading={heading} start={start} list={list} shop={page.shop} />
     </section>
   );
 }

@@ -9,6 +9,8 @@ interface Props {
   readonly start: string;
   readonly list: readonly DueLine[];
   readonly shop: ShopFacts;
+  /** Said over the list when its figures are not of this shop. */
+  readonly band?: string | undefined;
 }
 
 /** A card has at least this many lines on paper; the empty ones are written in by hand. */
@@ -16,9 +18,10 @@ const least = 9;
 
 const hours = (seconds: number) => `${formatNumber(Math.floor(seconds / 360 + 1e-9) / 10)} h`;
 
-export function WallCard({ id, heading, start, list, shop }: Props) {
+export function WallCard({ id, heading, start, list, shop, band }: Props) {
   return (
     <article class="card" id={id} aria-label={heading}>
+      {band !== undefined && <p class="calc-band">{band}</p>}
       <header class="card-head">
         <h4>{heading}</h4>
         <p>

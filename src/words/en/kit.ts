@@ -37,6 +37,7 @@ export const kit = {
   pencilBand: (n: number, all: number) => `${n} of ${all} figures are not from this job`,
   whose: { example: 'example', page: 'from the page', plate: 'plate', carried: 'carried over' },
   plateOf: (machine: string) => `${machine} plate`,
+  savedWhenYours: 'A calendar is saved once the list has services of yours: entries of an example would stay in it.',
   pickDay: 'Pick a day',
   putOnSheet: 'Put on job sheet',
   onSheet: 'On the job sheet',

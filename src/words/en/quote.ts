@@ -54,5 +54,7 @@ export const quote = {
   name: 'Name',
   signature: 'Signature',
   signed: 'Date',
+  example: 'Example figures, not a quote',
+  notOfThisJob: (n: string, all: string) => `Draft: ${n} of ${all} figures are not from this job`,
   file: 'quote',
 };

@@ -58,5 +58,7 @@ export const quote: typeof en = {
   name: 'Nombre',
   signature: 'Firma',
   signed: 'Fecha',
+  example: 'Cifras de ejemplo, no es un presupuesto',
+  notOfThisJob: (n, all) => `Borrador: ${n} de ${all} cifras no son de este trabajo`,
   file: 'presupuesto',
 };

@@ -1,9 +1,10 @@
 /** Beside the answer: the words for the paper, the sheet as it will print, and its file. */
 import { useEffect, useState } from 'preact/hooks';
 import { csvText } from '../../../core/export/index.ts';
-import { DeskBox, download, printAlone, today, type TakeAwayProps } from '../../kit/index.ts';
+import { DeskBox, download, foreignIn, printAlone, today, type TakeAwayProps } from '../../kit/index.ts';
 import { quoteData } from './data.ts';
 import { quoteRows } from './file.ts';
+import { foreignText } from './foreign-text.ts';
 import { emptyLetter, usualDays, type Letter } from './letter.ts';
 import { QuoteSheet } from './QuoteSheet.tsx';
 import { quoteWords } from '../../../words/index.ts';
@@ -14,15 +15,18 @@ export function QuoteDesk({ page, worked, stale }: TakeAwayProps) {
   const set = (part: Partial<Letter>) => setLetter((now) => ({ ...now, ...part }));
   const id = `${page.id}-quote-sheet`;
   const data = quoteData(worked.answer, worked.inputs);
+  const foreign = foreignIn(worked);
+  const words = quoteWords(letter.language);
+  const draft = foreign ? [[foreignText(foreign, words), null, null, null]] : [];
   const print = () => {
     const sheet = document.getElementById(id);
     if (sheet) printAlone(sheet);
   };
   const save = () =>
     download(
-      [quoteWords(letter.language).file, letter.number, letter.customer].join(' '),
+      [words.file, letter.number, letter.customer].join(' '),
       'csv',
-      csvText(quoteRows(data, letter, page.shop)),
+      csvText([...draft, ...quoteRows(data, letter, page.shop)]),
     );
   const box = (key: keyof Letter, label: string, more: { help?: string; type?: 'date' | 'number' } = {}) => (
     <DeskBox id={`${id}-${key}`} label={label} value={letter[key]} onText={(text) => set({ [key]: text })} {...more} />
@@ -48,7 +52,7 @@ export function QuoteDesk({ page, worked, stale }: TakeAwayProps) {
           {box('days', 'Prices hold for, days', { type: 'number', help: `${usualDays}, as a rule.` })}
         </div>
         <div>
-          <QuoteSheet id={id} data={data} letter={letter} shop={page.shop} />
+          <QuoteSheet id={id} data={data} letter={letter} shop={page.shop} foreign={foreign} />
           <div class="desk-acts">
             <label for={`${id}-language`}>Sheet in</label>
             <select

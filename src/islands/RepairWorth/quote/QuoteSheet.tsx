@@ -1,10 +1,11 @@
 /** The sheet the customer takes home: one page, plain words, nothing of the shop's own sums. */
-import type { ShopFacts } from '../../kit/index.ts';
+import type { Foreign, ShopFacts } from '../../kit/index.ts';
 import { quoteLines, type QuoteData } from './data.ts';
 import { validUntil, type Letter } from './letter.ts';
 import { dayWriter, moneyWriter, numberWriter } from './money.ts';
 import { QuoteChoices } from './QuoteChoices.tsx';
 import { QuoteLines } from './QuoteLines.tsx';
+import { foreignText } from './foreign-text.ts';
 import { quoteWords } from '../../../words/index.ts';
 
 interface Props {
@@ -12,12 +13,14 @@ interface Props {
   readonly data: QuoteData;
   readonly letter: Letter;
   readonly shop: ShopFacts;
+  /** Figures that are nobody's; the paper says so. */
+  readonly foreign?: Foreign | undefined;
 }
 
 /** More lines than this are set smaller, so that the sheet stays one page. */
 const many = 10;
 
-export function QuoteSheet({ id, data, letter, shop }: Props) {
+export function QuoteSheet({ id, data, letter, shop, foreign }: Props) {
   const words = quoteWords(letter.language);
   const money = moneyWriter(letter.language, shop.currency);
   const number = numberWriter(letter.language, shop.currency);
@@ -39,6 +42,7 @@ export function QuoteSheet({ id, data, letter, shop }: Props) {
       lang={letter.language}
       aria-label={words.quote}
     >
+      {foreign && <p class="calc-band">{foreignText(foreign, words)}</p>}
       <header class="sheet-head">
         <div>
           <p class="sheet-shop">{shop.name}</p>

@@ -1,7 +1,9 @@
 /** How much of a verdict may stand on the page, and what the head of the answer says about whose figures it rests on. */
-import { filledIn, isPencil, type Entry, type From } from '../../../core/contract/entry.ts';
+import type { Field } from '../../../core/contract/field.ts';
+import { filledIn, isPencil, isRows, type Entry, type From, type Held } from '../../../core/contract/entry.ts';
 import type { Answer, VerdictValue } from '../../../core/contract/result.ts';
 import { hasOwn } from './figures.ts';
+import { mayBeConfirmed } from './starts.ts';
 import type { Worked } from './use-calculation.ts';
 import { say } from '../../../words/index.ts';
 
@@ -46,6 +48,27 @@ export function markOf({ figures, asked, pencil }: Worked): Mark {
   ];
   const text = parts.flatMap(([n, words]) => (n > 0 ? [words(n)] : [])).join(', ');
   return { text, ink: 'own', example: false };
+}
+
+/** Figures of an answer that are nobody's and that no one leaves standing as they are: typed boxes, not folded defaults. */
+export interface Foreign {
+  readonly count: number;
+  readonly of: number;
+  /** No figure of the reader's at all. */
+  readonly example: boolean;
+}
+
+/** What a paper or file for somebody else must say about its figures; nothing when they are all of this job. */
+export function foreignIn({ figures, asked }: Worked): Foreign | undefined {
+  const typed = asked.filter((f) => !mayBeConfirmed(f) && filledIn(figures.entries[f.key]).length > 0);
+  const count = typed.filter((f) => typedEntries(f, figures.entries[f.key]).some(isPencil)).length;
+  return count > 0 ? { count, of: typed.length, example: !hasOwn(figures.entries) } : undefined;
+}
+
+function typedEntries(field: Field, held: Held | undefined): readonly Entry[] {
+  if (field.kind !== 'rows' || !isRows(held)) return filledIn(held);
+  const standing = new Set(field.columns.filter(mayBeConfirmed).map((c) => c.key));
+  return held.flatMap((row) => Object.entries(row).flatMap(([key, e]) => (standing.has(key) ? [] : filledIn(e))));
 }
 
 function strongest(entries: readonly Entry[]): From | undefined {
