@@ -72,7 +72,7 @@ describe.each(ways)('$way', ({ address }) => {
     await page.fill('#repair-worth-quote-sheet-number', '1182');
     const { name, text } = await saved(page, 'Save it as a table (CSV)');
     expect(name).toBe('quote-1182-senora-ortega.csv');
-    // The mark of UTF-8 first, then lines that end in CR LF; 1.8 h at 95 and 7 % on the part come to 285.13.
+    // The mark of UTF-8 first, then lines that end in CR LF; 1.8 h at 95 and 7 % on the part: 106.67 + 171 + 7.47 = 285.14.
     expect(text.charCodeAt(0)).toBe(0xfeff);
     const lines = text.slice(1).split('\r\n');
     expect(lines).toEqual(
@@ -81,7 +81,7 @@ describe.each(ways)('$way', ({ address }) => {
         'Drive belt,1,106.67,106.67',
         'Labor,1.8,,171',
         'Tax,,,7.47',
-        'Total,,,285.13',
+        'Total,,,285.14',
       ]),
     );
     expect(lines.at(-1)).toBe('');
@@ -118,7 +118,9 @@ describe.each(ways)('$way', ({ address }) => {
     const table = await saved(page, 'Save as a table (CSV)');
     const rows = table.text.slice(1).trim().split('\r\n');
     expect(rows[0]).toMatch(/^\d of \d figures are not from this job/);
-    expect(rows[1]).toBe('Due on,In days,Machine,What is done,Interval (h),Still to run (h),Goes by');
+    expect(rows[1]).toBe(
+      'Due on,In days,Machine,What is done,Interval (h),Still to run (h),Goes by,At the meter (h),Hours since',
+    );
     expect(rows).toHaveLength(5);
     expect(troubles).toEqual([]);
     await context.close();
