@@ -11,6 +11,8 @@ const caution = {
   say: z.string().min(10),
   /** What to do about it, one line each; every don't starts with "Do not". */
   do: z.array(z.string().min(5)).min(1),
+  /** The same for whoever uses the saw, where the list above holds orders for the bench. */
+  customer: z.array(z.string().min(5)).min(1).optional(),
 };
 
 export const hazard = z

@@ -98,9 +98,11 @@ test.each(names('checks', '.yaml'))('the checks %s', (name) => {
 test.each(names('hazards', '.yaml'))('the caution %s', (name) => {
   const { es, ...en } = parse(read(`hazards/${name}.yaml`)) as {
     do: string[];
+    customer?: string[];
     say: string;
-    es: { do: string[]; say: string };
+    es: { do: string[]; customer?: string[]; say: string };
   };
   expect(es.do.length).toBe(en.do.length);
+  expect(es.customer?.length).toBe(en.customer?.length);
   expect(figures([es.say, ...es.do].join(' '))).toEqual(figures([en.say, ...en.do].join(' ')));
 });
