@@ -1,10 +1,9 @@
 /** One repair, one sheet: kept, shared between windows, carried as a file, printed, and never lost. */
-import { readFile } from 'node:fs/promises';
 import type { Browser, BrowserContext, Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
 import { serveFolder, type Serving } from '../../src/commands/support/serve.ts';
 import { open, sheetsIn, takeTicket } from './support/bench.ts';
-import { launch, watchedPage } from './support/browser.ts';
+import { launch, watchedPage, savedText } from './support/browser.ts';
 import { dist } from './support/site.ts';
 
 let browser: Browser;
@@ -49,7 +48,7 @@ async function savedFile(button: string): Promise<string> {
     page.waitForEvent('download'),
     page.getByRole('button', { name: button, exact: true }).click(),
   ]);
-  return readFile(await download.path(), 'utf8');
+  return savedText(download);
 }
 
 async function openFile(at: Page, text: string): Promise<void> {
@@ -218,7 +217,7 @@ describe('with a storage at fault', () => {
       page.waitForEvent('download'),
       page.locator('.job-asides').getByRole('button', { name: 'Save', exact: true }).click(),
     ]);
-    expect(await readFile(await download.path(), 'utf8')).toBe('{spoilt');
+    expect(await savedText(download)).toBe('{spoilt');
   });
 
   test('a record of a newer edition is told and not written over', async () => {

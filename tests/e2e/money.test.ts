@@ -1,11 +1,10 @@
 /** Quotes, cards and files made on the page: they come out from a server and from disk, and hold what the page shows. */
-import { readFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { serveFolder, type Serving } from '../../src/commands/support/serve.ts';
-import { launch, wakeCalculator, watchedPage } from './support/browser.ts';
+import { launch, wakeCalculator, watchedPage, savedText } from './support/browser.ts';
 import { dist } from './support/site.ts';
 
 let browser: Browser;
@@ -52,7 +51,7 @@ async function saved(page: Page, button: string): Promise<{ readonly name: strin
     page.waitForEvent('download'),
     page.getByRole('button', { name: button }).click(),
   ]);
-  return { name: download.suggestedFilename(), text: await readFile(await download.path(), 'utf8') };
+  return { name: download.suggestedFilename(), text: await savedText(download) };
 }
 
 /** Presses a print button with the printer unplugged: the page stays as it would go to paper. */

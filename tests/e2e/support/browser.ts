@@ -4,6 +4,7 @@ import {
   type Browser,
   type BrowserContext,
   type BrowserContextOptions,
+  type Download,
   type Locator,
   type Page,
 } from 'playwright-core';
@@ -57,4 +58,11 @@ export async function wakeCalculator(page: Page): Promise<Locator> {
   await calculator.scrollIntoViewIfNeeded();
   await page.locator('section.calc[data-live=yes]').first().waitFor();
   return calculator;
+}
+
+/** What was saved. A browser shared by all test files hands it over as a stream, never as a path. */
+export async function savedText(download: Download): Promise<string> {
+  const parts: Uint8Array[] = [];
+  for await (const part of await download.createReadStream()) parts.push(part as Uint8Array);
+  return Buffer.concat(parts).toString('utf8');
 }
