@@ -62,7 +62,10 @@ async function open(prepare?: (page: Page) => Promise<unknown>) {
   await prepare?.(watched.page);
   await watched.page.goto(`${serving.address}calculators/belt-tension.html`);
   await wakeCalculator(watched.page);
-  await watched.page.getByLabel('Note of the plucked span').check();
+  const reading = watched.page.locator('#belt-tension-reading');
+  const fold = watched.page.locator('details:has(#belt-tension-reading):not([open]) > summary');
+  if ((await fold.count()) > 0) await fold.click();
+  await reading.selectOption({ label: 'Note of the plucked span' });
   return { ...watched, listen: watched.page.getByRole('button', { name: 'Listen to the belt' }) };
 }
 

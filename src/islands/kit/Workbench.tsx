@@ -85,6 +85,8 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway, toToda
   useEffect(() => {
     addEventListener('beforeprint', late.flush);
     return () => removeEventListener('beforeprint', late.flush);
+    // The newest value stands behind a ref, so the first flush is as good as the last.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
   }, []);
 
   const submit = (event: Event) => {

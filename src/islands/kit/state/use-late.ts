@@ -22,6 +22,8 @@ export function useLate<T>(newest: T, live: boolean): Late<T> {
     }
     const timer = setTimeout(() => setValue(newest), pause);
     return () => clearTimeout(timer);
+    // The value itself must not start the pause anew.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
   }, [newest, live]);
   return { value, flush: () => setValue(now.current) };
 }
