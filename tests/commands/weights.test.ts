@@ -8,15 +8,22 @@ import { listFiles } from '../../src/steps/support/files.ts';
  * A job may carry several calculators at once.
  */
 const budgets: Readonly<Record<string, Omit<Weight, 'file'>>> = {
-  'start and lists': { html: 18_500, css: 13_500, js: 15_000 },
-  guides: { html: 9_500, css: 13_500, js: 2_000 },
-  'es/guides': { html: 9_500, css: 13_500, js: 2_000 },
-  jobs: { html: 32_000, css: 13_500, js: 76_000 },
-  tables: { html: 11_000, css: 13_500, js: 50_000 },
-  explainers: { html: 15_500, css: 13_500, js: 50_000 },
-  faults: { html: 12_000, css: 13_500, js: 24_000 },
+  'start and lists': { html: 30_000, css: 10_000, js: 15_000 },
+  guides: { html: 12_000, css: 18_000, js: 4_500 },
+  'es/guides': { html: 12_000, css: 18_000, js: 4_500 },
+  trouble: { html: 5_500, css: 8_000, js: 2_000 },
+  'es/trouble': { html: 5_500, css: 8_000, js: 2_000 },
+  check: { html: 6_500, css: 9_000, js: 17_000 },
+  'es/check': { html: 6_500, css: 9_000, js: 17_000 },
+  point: { html: 9_500, css: 6_000, js: 2_000 },
+  'es/point': { html: 9_500, css: 6_000, js: 2_000 },
+  machines: { html: 8_500, css: 6_000, js: 2_000 },
+  jobs: { html: 38_000, css: 18_000, js: 95_000 },
+  tables: { html: 11_000, css: 18_000, js: 2_000 },
+  explainers: { html: 16_000, css: 18_000, js: 55_000 },
+  faults: { html: 12_500, css: 9_000, js: 24_000 },
   'kept on the device': { html: 6_500, css: 9_000, js: 33_000 },
-  calculators: { html: 22_000, css: 13_500, js: 50_000 },
+  calculators: { html: 24_000, css: 18_000, js: 68_000 },
 };
 const scales = new Scales(dist);
 
@@ -37,7 +44,7 @@ test('a page without a calculator carries none', () => {
     pages
       .filter((file) => kindOf(file) === 'guides')
       .map((file) => scales.page(file).js)
-      .every((js) => js < 2_000),
+      .every((js) => js < 4_500),
   ).toBe(true);
 });
 
@@ -49,5 +56,5 @@ test('what is loaded when someone types a sum stays near the size of its evaluat
 });
 
 test('the search engine starts small', () => {
-  expect(scales.gzip('pagefind/engine.js')).toBeLessThan(17_000);
+  expect(scales.gzip('pagefind/engine.js')).toBeLessThan(20_000);
 });
