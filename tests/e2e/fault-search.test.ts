@@ -172,36 +172,41 @@ test('leaving out every check is no diagnosis', async () => {
   await context.close();
 });
 
-test('every caution a complaint names is on its paper in full, and the list of checks is on the first side', async () => {
-  const { page, context } = await watchedPage(browser);
-  for (const file of faults)
-    for (const format of ['A4', 'Letter']) {
-      await open(page, serving.address + file);
-      await page.emulateMedia({ media: 'print' });
-      const height = format === 'A4' ? 297 : 279;
-      // The list ends within the first side: its height from the top of the paper, in mm at 96 px an inch.
-      await page.setViewportSize({
-        width: Math.round(((format === 'A4' ? 210 : 216) - 28) * (96 / 25.4)),
-        height: 1000,
-      });
-      const end = await page.locator('.fault-path').evaluate((e) => e.getBoundingClientRect().bottom + scrollY);
-      expect((end * 25.4) / 96, `${file}, ${format}`).toBeLessThan(height - 30);
-      const full = await page
-        .locator('.fault-cautions.fault-on-paper .fault-caution')
-        .evaluateAll((all) => all.filter((c) => c.getBoundingClientRect().height > 40).map((c) => c.textContent));
-      const named = await page.locator('.fault-now .fault-caution, .fault-more .fault-caution').allTextContents();
-      expect(named.length).toBeGreaterThan(0);
-      expect(
-        named.filter((n) => !full.includes(n)),
-        file,
-      ).toEqual([]);
-      await page.emulateMedia({ media: null });
-      expect(sheetsIn(await page.pdf({ format, preferCSSPageSize: true })), `${file}, ${format}`).toBeLessThanOrEqual(
-        2,
-      );
-    }
-  await context.close();
-});
+// Every complaint on two sizes of paper: many pages, so longer than a test is given otherwise.
+test(
+  'every caution a complaint names is on its paper in full, and the list of checks is on the first side',
+  { timeout: 300_000 },
+  async () => {
+    const { page, context } = await watchedPage(browser);
+    for (const file of faults)
+      for (const format of ['A4', 'Letter']) {
+        await open(page, serving.address + file);
+        await page.emulateMedia({ media: 'print' });
+        const height = format === 'A4' ? 297 : 279;
+        // The list ends within the first side: its height from the top of the paper, in mm at 96 px an inch.
+        await page.setViewportSize({
+          width: Math.round(((format === 'A4' ? 210 : 216) - 28) * (96 / 25.4)),
+          height: 1000,
+        });
+        const end = await page.locator('.fault-path').evaluate((e) => e.getBoundingClientRect().bottom + scrollY);
+        expect((end * 25.4) / 96, `${file}, ${format}`).toBeLessThan(height - 30);
+        const full = await page
+          .locator('.fault-cautions.fault-on-paper .fault-caution')
+          .evaluateAll((all) => all.filter((c) => c.getBoundingClientRect().height > 40).map((c) => c.textContent));
+        const named = await page.locator('.fault-now .fault-caution, .fault-more .fault-caution').allTextContents();
+        expect(named.length).toBeGreaterThan(0);
+        expect(
+          named.filter((n) => !full.includes(n)),
+          file,
+        ).toEqual([]);
+        await page.emulateMedia({ media: null });
+        expect(sheetsIn(await page.pdf({ format, preferCSSPageSize: true })), `${file}, ${format}`).toBeLessThanOrEqual(
+          2,
+        );
+      }
+    await context.close();
+  },
+);
 
 test('a search kept by an earlier edition is taken over', async () => {
   const { page, context } = await watchedPage(browser);

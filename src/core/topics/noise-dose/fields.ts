@@ -20,7 +20,7 @@ export const fields = defineFields([
     columns: periods,
     minRows: 1,
     maxRows: 20,
-    help: 'Everything loud: saws, breakers, grinders, compressors. Count the time it runs.',
+    help: 'Everything loud, for as long as it runs.',
   },
   {
     key: 'next',
