@@ -43,7 +43,12 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const warm = answer.values.find((v) => v.key === 'warmInterference');
   const lost = warm?.kind === 'quantity' ? fit.value - warm.value : undefined;
   const steps = niceSteps(toUnit(low, unit), toUnit(high, unit), 5);
-  const description = `From ${formatIn(size, pick(['mm', 'in'], reader.system))}: ${seatName} ${zone} ${signed(seat.lower)} to ${signed(seat.upper)}, ${ringName} ${signed(ring.lower)} to ${signed(ring.upper)} ${unit}.${marks.length > 0 ? ` Seat measured at ${signed(marks[1] ?? 0)} ${unit}.` : ''} Interference ${signed(fit.low ?? fit.value)} to ${signed(fit.high ?? fit.value)}, mean ${signed(fit.value)} ${unit}.${lost === undefined ? '' : ` Warm in use ${signed((fit.low ?? fit.value) - lost)} to ${signed((fit.high ?? fit.value) - lost)} ${unit}.`}`;
+  const description =
+    `From ${formatIn(size, pick(['mm', 'in'], reader.system))}: ${seatName} ${zone} ` +
+    `${signed(seat.lower)} to ${signed(seat.upper)}, ${ringName} ${signed(ring.lower)} to ` +
+    `${signed(ring.upper)} ${unit}.${marks.length > 0 ? ` Seat measured at ${signed(marks[1] ?? 0)} ${unit}.` : ''} ` +
+    `Interference ${signed(fit.low ?? fit.value)} to ${signed(fit.high ?? fit.value)}, mean ` +
+    `${signed(fit.value)} ${unit}.${lost === undefined ? '' : ` Warm in use ${signed((fit.low ?? fit.value) - lost)} to ${signed((fit.high ?? fit.value) - lost)} ${unit}.`}`;
 
   return (
     <Picture

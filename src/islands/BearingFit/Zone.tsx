@@ -19,7 +19,10 @@ export function Zone({ kind, x, width, top, bottom, marks }: Props) {
       {marks.length === 3 && (
         <path
           class="pic-limit"
-          d={`M${middle} ${(marks[0] ?? 0).toFixed(1)}V${(marks[2] ?? 0).toFixed(1)}M${middle - 7} ${(marks[0] ?? 0).toFixed(1)}h14M${middle - 7} ${(marks[2] ?? 0).toFixed(1)}h14`}
+          d={
+            `M${middle} ${(marks[0] ?? 0).toFixed(1)}V${(marks[2] ?? 0).toFixed(1)}M${middle - 7} ` +
+            `${(marks[0] ?? 0).toFixed(1)}h14M${middle - 7} ${(marks[2] ?? 0).toFixed(1)}h14`
+          }
         />
       )}
       {mean !== undefined && <path class="pic-dot" d={`M${middle} ${(mean - 6).toFixed(1)}l6 6l-6 6l-6 -6z`} />}

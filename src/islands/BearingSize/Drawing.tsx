@@ -58,7 +58,9 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const nominal = Object.fromEntries(sizes.map((s, i) => [s, Number(best[i])])) as Record<Size, number>;
   const fits = valueOf(answer, 'match', 'verdict').code !== 'none-fits';
   const drawn = fits ? nominal : read;
-  const description = `${fits ? `Bearing ${name} to scale` : `No bearing fits; nearest is ${name}`}. ${sizes.map((s) => `${s} read ${text(read[s])}, standard ${text(nominal[s])}`).join('; ')}.`;
+  const description =
+    `${fits ? `Bearing ${name} to scale` : `No bearing fits; nearest is ${name}`}. ` +
+    `${sizes.map((s) => `${s} read ${text(read[s])}, standard ${text(nominal[s])}`).join('; ')}.`;
   return (
     <Picture
       id={id}

@@ -24,7 +24,11 @@ export function Section({ bore, outside, width, guess }: Props) {
     <g>
       <path
         class="pic-lead"
-        d={`M${(outsideAt - 5).toFixed(1)} ${(centreY - R).toFixed(1)}H${x}M${(outsideAt - 5).toFixed(1)} ${(centreY + R).toFixed(1)}H${x}M${(boreAt - 5).toFixed(1)} ${(centreY - r).toFixed(1)}H${x}M${(boreAt - 5).toFixed(1)} ${(centreY + r).toFixed(1)}H${x}`}
+        d={
+          `M${(outsideAt - 5).toFixed(1)} ${(centreY - R).toFixed(1)}H${x}M${(outsideAt - 5).toFixed(1)} ` +
+          `${(centreY + R).toFixed(1)}H${x}M${(boreAt - 5).toFixed(1)} ` +
+          `${(centreY - r).toFixed(1)}H${x}M${(boreAt - 5).toFixed(1)} ${(centreY + r).toFixed(1)}H${x}`
+        }
       />
       <path class="pic-lead" d={`M${x} ${(centreY + R).toFixed(1)}v20m${wide} 0v-20`} />
       {parts.map((top, i) => (

@@ -31,7 +31,10 @@ export function Drawing({ id, answer, reader }: DrawingProps) {
   };
   const force = get('pushForce');
   const below = Math.max(left.y + left.r, right.y + right.r, size.y1, size.y2) + 6;
-  const description = `Engine pulley ${plain(engine)} with ${text(get('engineWrap'))} of wrap, blade pulley ${plain(blade)} with ${text(get('bladeWrap'))}, shafts ${plain(centre)} apart, free span ${plain(span)}. Pushed in the middle with ${forceRange(force, reader)}, the span gives ${plain(push)}.`;
+  const description =
+    `Engine pulley ${plain(engine)} with ${text(get('engineWrap'))} of wrap, blade pulley ` +
+    `${plain(blade)} with ${text(get('bladeWrap'))}, shafts ${plain(centre)} apart, free span ` +
+    `${plain(span)}. Pushed in the middle with ${forceRange(force, reader)}, the span gives ${plain(push)}.`;
 
   return (
     <Picture
@@ -67,7 +70,10 @@ export function Drawing({ id, answer, reader }: DrawingProps) {
       />
       <path
         class="pic-lead"
-        d={`M${bottom.x1} ${bottom.y1}L${size.x1 + down[0] * 5} ${size.y1 + down[1] * 5}M${bottom.x2} ${bottom.y2}L${size.x2 + down[0] * 5} ${size.y2 + down[1] * 5}`}
+        d={
+          `M${bottom.x1} ${bottom.y1}L${size.x1 + down[0] * 5} ${size.y1 + down[1] * 5}M${bottom.x2} ` +
+          `${bottom.y2}L${size.x2 + down[0] * 5} ${size.y2 + down[1] * 5}`
+        }
       />
       <SizeLine {...size} />
       <text class="pic-text" x={180} y={below + 18} text-anchor="middle">

@@ -23,14 +23,24 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const hub = Math.min(1, flange / diameter);
   const timesText = times >= 1 ? `${times} times as large` : 'smaller than they are';
   const energy = text('energy');
-  const description = `A ${length(diameter)} blade with a ${length(bore)} bore turns at ${formatIn(input('rotation'), 'rpm', 0)} and holds ${energy}, as much as the saw falling from ${text('drop')}. It stands after ${text('time')}. ${read === undefined ? 'Dirt under the flange would make it run out' : 'It runs out'} ${fine(runOut)} at the rim; ${fine(limit)} is allowed.`;
+  const description =
+    `A ${length(diameter)} blade with a ${length(bore)} bore turns at ` +
+    `${formatIn(input('rotation'), 'rpm', 0)} and holds ${energy}, as much as the saw falling from ` +
+    `${text('drop')}. It stands after ${text('time')}. ` +
+    `${read === undefined ? 'Dirt under the flange would make it run out' : 'It runs out'} ` +
+    `${fine(runOut)} at the rim; ${fine(limit)} is allowed.`;
   return (
     <Picture
       id={id}
       title="The blade, its wobble, and how it slows down"
       description={description}
       height={442}
-      caption={`Face to scale. From the edge, lean and limit are drawn ${timesText}: solid now, broken half a turn later, band the run-out allowed. ${read === undefined ? 'The lean is the one that the dirt under the flange would make. ' : ''}At half that time the blade still turns at half speed, with a quarter of its energy.`}
+      caption={
+        `Face to scale. From the edge, lean and limit are drawn ${timesText}: solid now, broken half a turn ` +
+        'later, band the run-out allowed. ' +
+        `${read === undefined ? 'The lean is the one that the dirt under the flange would make. ' : ''}At ` +
+        'half that time the blade still turns at half speed, with a quarter of its energy.'
+      }
     >
       <circle class="pic-steel" cx={centre.x} cy={centre.y} r={radius} />
       <circle class="pic-rim" cx={centre.x} cy={centre.y} r={radius} />
@@ -79,5 +89,8 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
 function turning(): string {
   const r = radius - 11;
   const [x, y] = [centre.x + r * Math.sin(0.4), centre.y - r * Math.cos(0.4)];
-  return `M${(centre.x - r * Math.sin(0.4)).toFixed(1)} ${y.toFixed(1)}A${r} ${r} 0 0 1 ${x.toFixed(1)} ${y.toFixed(1)}m-9 -7l9 7l-10.5 3.5`;
+  return (
+    `M${(centre.x - r * Math.sin(0.4)).toFixed(1)} ${y.toFixed(1)}A${r} ${r} 0 0 1 ${x.toFixed(1)} ` +
+    `${y.toFixed(1)}m-9 -7l9 7l-10.5 3.5`
+  );
 }

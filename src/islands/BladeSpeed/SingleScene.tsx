@@ -53,7 +53,10 @@ export function SingleScene({ diameter, flange, depth, length }: Props) {
       </text>
       <path
         class="pic-lead"
-        d={`M${centre.x + Math.min(hub, radius) * 0.94} ${centre.y - Math.min(hub, radius) * 0.34}L264 76M${centre.x + radius * 0.8} ${centre.y - radius * 0.6}L264 32`}
+        d={
+          `M${centre.x + Math.min(hub, radius) * 0.94} ${centre.y - Math.min(hub, radius) * 0.34}L264 ` +
+          `76M${centre.x + radius * 0.8} ${centre.y - radius * 0.6}L264 32`
+        }
       />
     </g>
   );

@@ -54,7 +54,10 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const force = (si: number) => quantityReading(si, kilo, kilo === 'kN' ? 1 : 0);
   const proofText = readingText(force(proof.value));
   const proofHalf = (proofText.length + 11) * 3.7;
-  const description = `Torque for the same pull: ${rows.map((r) => `${r.name.toLowerCase()} ${figure(r.torque)}`).join(', ')}. At ${setText} the bolt pulls ${force(low).figure} to ${readingText(force(high))}; its proof load is ${proofText}.`;
+  const description =
+    `Torque for the same pull: ${rows.map((r) => `${r.name.toLowerCase()} ${figure(r.torque)}`).join(', ')}. ` +
+    `At ${setText} the bolt pulls ${force(low).figure} to ${readingText(force(high))}; ` +
+    `its proof load is ${proofText}.`;
 
   return (
     <Picture

@@ -28,7 +28,10 @@ function LadderAlone({ id, answer, inputs }: DrawingProps) {
     <Picture
       id={id}
       title="Idle and engagement, from standstill up"
-      description={`Idle ${formatIn(idle, 'rpm', 0)}. With one weak spring a shoe reaches the drum at ${formatIn(weak, 'rpm', 0)}, with whole springs at ${formatIn(engages, 'rpm', 0)}.`}
+      description={
+        `Idle ${formatIn(idle, 'rpm', 0)}. With one weak spring a shoe reaches the drum at ` +
+        `${formatIn(weak, 'rpm', 0)}, with whole springs at ${formatIn(engages, 'rpm', 0)}.`
+      }
       height={262}
       caption="Gray: the blade must stand still. Band above it: engagement is too near to idle."
     >
@@ -62,7 +65,11 @@ function DrumAndLadder({ id, answer, inputs, reader }: DrawingProps) {
     mark('holds', get('grip'), 'hold'),
     mark('running', running, 'run'),
   ];
-  const description = `${shoes} ${shoes === 1 ? 'shoe' : 'shoes'} in a ${length(input('drum'))} drum. Idle ${rpm(idle)}. With one weak spring a shoe reaches the drum at ${rpm(get('weakEngagement'))}, with whole springs at ${rpm(get('engagement'))}; the clutch holds full torque from ${rpm(get('grip'))} and runs at ${rpm(running)}.`;
+  const description =
+    `${shoes} ${shoes === 1 ? 'shoe' : 'shoes'} in a ${length(input('drum'))} drum. Idle ${rpm(idle)}. ` +
+    `With one weak spring a shoe reaches the drum at ${rpm(get('weakEngagement'))}, with whole springs ` +
+    `at ${rpm(get('engagement'))}; the clutch holds full torque from ${rpm(get('grip'))} and runs at ` +
+    `${rpm(running)}.`;
   return (
     <Picture
       id={id}

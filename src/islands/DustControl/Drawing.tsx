@@ -37,7 +37,10 @@ function Hours({ id, answer, inputs }: DrawingProps) {
     <Picture
       id={id}
       title="Dusty hours of the shift"
-      description={`${hours(total)} of dusty work. ${rows.map((r, k) => `${name(r)}, ${hours(Number(r['time']))}: ${factor(k)}.`).join(' ')}${usa ? ' Over 4 h in all, the higher column of the table counts for each.' : ''}${stop ? ' Do not start as it stands.' : ''}`}
+      description={
+        `${hours(total)} of dusty work. ` +
+        `${rows.map((r, k) => `${name(r)}, ${hours(Number(r['time']))}: ${factor(k)}.`).join(' ')}${usa ? ' Over 4 h in all, the higher column of the table counts for each.' : ''}${stop ? ' Do not start as it stands.' : ''}`
+      }
       height={88 + rows.length * 19}
       caption={
         usa
@@ -83,7 +86,10 @@ function Measured({ id, answer, inputs, reader }: DrawingProps) {
     <Picture
       id={id}
       title="What each task adds to the average"
-      description={`The average that counts is ${mg(counts)}, the limit ${mg(limit)}. ${names.map((n, k) => `${n} adds ${mg(all[k]?.value ?? 0)}.`).join(' ')}`}
+      description={
+        `The average that counts is ${mg(counts)}, the limit ${mg(limit)}. ` +
+        `${names.map((n, k) => `${n} adds ${mg(all[k]?.value ?? 0)}.`).join(' ')}`
+      }
       height={88 + names.length * 19}
       caption="Each part is a task’s share of the average over 8 h. The red line is the limit."
     >

@@ -31,8 +31,10 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const poured = mixed ? addOil : oil;
   const times = poured > 0 ? (fuel + oil + addFuel + addOil) / poured : 0;
   const description = mixed
-    ? `A can with ${text('fuel')} of gasoline and ${text('oil')} of oil. For ${ratio} to 1 add ${addOil > 0 ? `${text('addOil')} of oil` : addFuel > 0 ? `${text('addFuel')} of gasoline` : 'nothing'}.`
-    : `A can with ${text('fuel')} of gasoline and ${text('oil')} of oil, ${ratio} to 1. The oil is 1 part in ${formatNumber(times, 0)} of the mix.`;
+    ? `A can with ${text('fuel')} of gasoline and ${text('oil')} of oil. ` +
+      `For ${ratio} to 1 add ${addOil > 0 ? `${text('addOil')} of oil` : addFuel > 0 ? `${text('addFuel')} of gasoline` : 'nothing'}.`
+    : `A can with ${text('fuel')} of gasoline and ${text('oil')} of oil, ${ratio} to 1. ` +
+      `The oil is 1 part in ${formatNumber(times, 0)} of the mix.`;
   const beside =
     mixed && addOil === 0
       ? addFuel > 0
@@ -47,7 +49,8 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
       height={262}
       caption={
         poured > 0
-          ? `Both to scale, each with its own rule: the oil measure on the right is drawn larger than the can. Oil floats on the gasoline here only to be seen; shake the can.`
+          ? 'Both to scale, each with its own rule: the oil measure on the right is drawn larger than the can. ' +
+            'Oil floats on the gasoline here only to be seen; shake the can.'
           : 'To scale. Broken outline: what goes in.'
       }
     >

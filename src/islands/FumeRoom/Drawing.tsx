@@ -43,9 +43,17 @@ export function Drawing({ id, answer, inputs }: DrawingProps) {
     <Picture
       id={id}
       title="Carbon monoxide in the room"
-      description={`${stopped ? 'With nothing giving off any more, the reckoning goes' : 'The reckoning goes'} from ${formatNumber(start * 1e6, 0)} to ${formatNumber(end, 0)} ppm in ${minutes}. 200 ppm is NIOSH’s ceiling at any time, 1200 ppm danger to life at once. It is no permit.`}
+      description={
+        `${stopped ? 'With nothing giving off any more, the reckoning goes' : 'The reckoning goes'} from ` +
+        `${formatNumber(start * 1e6, 0)} to ${formatNumber(end, 0)} ppm in ${minutes}. ` +
+        '200 ppm is NIOSH’s ceiling at any time, 1200 ppm danger to life at once. It is no permit.'
+      }
       height={274}
-      caption={`ppm, each line ten times the one below. ${band === '' ? '' : 'The band takes half and twice of the exhaust. '}A mixed room flatters the air beside the engine.`}
+      caption={
+        'ppm, each line ten times the one below. ' +
+        `${band === '' ? '' : 'The band takes half and twice of the exhaust. '}A mixed room flatters the ` +
+        'air beside the engine.'
+      }
     >
       {band !== '' && <path class="pic-air" d={band} />}
       {lines

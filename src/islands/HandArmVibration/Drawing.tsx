@@ -20,7 +20,10 @@ export function Drawing({ id, answer }: DrawingProps) {
   const total = rows.reduce((t, r) => t + r.time, 0);
   const minutes = (seconds: number) => `${formatNumber(seconds / 60, 0)} min`;
   const names = rows.map((r) => fitText(`${r.what}, ${formatNumber(r.value, 1)} m/s²`, right - left - 24));
-  const description = `${minutes(total)} with hands on running tools make ${formatNumber(sum, 0)} points; ${actionPoints} is the action value, ${limitPoints} the limit. ${rows.map((r) => `${r.what}: ${minutes(r.time)}, ${formatNumber(r.points, 0)} points.`).join(' ')}`;
+  const description =
+    `${minutes(total)} with hands on running tools make ${formatNumber(sum, 0)} points; ` +
+    `${actionPoints} is the action value, ${limitPoints} the limit. ` +
+    `${rows.map((r) => `${r.what}: ${minutes(r.time)}, ${formatNumber(r.points, 0)} points.`).join(' ')}`;
   return (
     <Picture
       id={id}

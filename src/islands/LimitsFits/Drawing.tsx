@@ -40,7 +40,10 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const fitText = interference
     ? `interference ${signed(interference.low ?? 0)} to ${signed(interference.high ?? 0)} ${unit}`
     : '';
-  const description = `From ${sizeText}: ${blocks.map((b) => `${b.name} ${signed(b.lower)} to ${signed(b.upper)} ${unit}`).join(', ')}.${fitText && ` Together: ${fitText}; below zero is clearance.`} Usual ${hole ? 'housing' : 'shaft'} seats: ${seats.map((s) => `${s.name} ${signed(s.lower)} to ${signed(s.upper)}`).join(', ')}.`;
+  const description =
+    `From ${sizeText}: ${blocks.map((b) => `${b.name} ${signed(b.lower)} to ${signed(b.upper)} ${unit}`).join(', ')}.${fitText && ` Together: ${fitText}; below zero is clearance.`} ` +
+    `Usual ${hole ? 'housing' : 'shaft'} seats: ` +
+    `${seats.map((s) => `${s.name} ${signed(s.lower)} to ${signed(s.upper)}`).join(', ')}.`;
 
   return (
     <Picture

@@ -26,7 +26,9 @@ export function Drawing({ id, answer, inputs }: DrawingProps) {
   const part = (value: (r: Row) => number) => rows.map((r, k) => ({ number: k + 1, value: value(r) }));
   const mark = [{ at: 1, text: '100 %' }];
   const names = rows.map((r) => fitText(`${r.what}, ${formatNumber(r.level)} dB(A)`, right - left - 24));
-  const description = `${hours(total)} of work make ${per(n)} of NIOSH’s daily dose and ${per(o)} of OSHA’s, on bare ears. ${rows.map((r) => `${r.what}: ${hours(r.time)}, ${per(r.time / allowedTime(r.level, niosh))} of NIOSH’s, ${per(r.time / allowedTime(r.level, osha))} of OSHA’s.`).join(' ')}`;
+  const description =
+    `${hours(total)} of work make ${per(n)} of NIOSH’s daily dose and ${per(o)} of OSHA’s, on bare ` +
+    `ears. ${rows.map((r) => `${r.what}: ${hours(r.time)}, ${per(r.time / allowedTime(r.level, niosh))} of NIOSH’s, ${per(r.time / allowedTime(r.level, osha))} of OSHA’s.`).join(' ')}`;
   return (
     <Picture
       id={id}

@@ -34,7 +34,10 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const pays = leave.n > now.n;
   const leaveUp = leave.n >= now.n;
   const hours = (n: number) => `${formatNumber(n, 0)} h`;
-  const description = `Changing it now costs ${now.text} at any age. Leaving it costs ${leave.text} at ${hours(age)}.${flip === undefined ? ' The two do not meet.' : ` Both cost the same at ${hours(flip)}.`}`;
+  const description =
+    `Changing it now costs ${now.text} at any age. ` +
+    `Leaving it costs ${leave.text} at ` +
+    `${hours(age)}.${flip === undefined ? ' The two do not meet.' : ` Both cost the same at ${hours(flip)}.`}`;
   const right = x(age) > 210;
   // Words of the line stand on the side of the picture where the curve is not.
   const nowAtLeft = x(age) > 200;

@@ -61,7 +61,12 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const mostForce = Math.max((force.high ?? 0) * 1.2, 6000);
   const fx = linear(0, mostForce, left, right);
   const limits = [0, ...tools.map((t) => t.upTo), mostForce];
-  const description = `Outer part ${size('hubOutside')} outside, joint ${size('diameter')}, ${n('shaftBore') > 0 ? `hole ${size('shaftBore')}` : 'solid inner part'}, length ${size('length')}. Pressure ${range(pressure, mega)}; the outer part counts ${text(counted, mega)} against ${limitText}. Force to push it in ${range(force, kilo)}.`;
+  const description =
+    `Outer part ${size('hubOutside')} outside, joint ${size('diameter')}, ` +
+    `${n('shaftBore') > 0 ? `hole ${size('shaftBore')}` : 'solid inner part'}, length ` +
+    `${size('length')}. Pressure ${range(pressure, mega)}; ` +
+    `the outer part counts ${text(counted, mega)} against ${limitText}. ` +
+    `Force to push it in ${range(force, kilo)}.`;
 
   return (
     <Picture

@@ -41,7 +41,10 @@ export function Drawing({ id, answer, reader }: DrawingProps) {
   const roomLeft = x(given.years) - plot.left > 118;
   const end = rows.at(-1)?.repair ?? 0;
   const newAt = y(fresh.n) + (end > fresh.n ? 17 : -7);
-  const description = `New costs ${fresh.text} a year. Repair costs ${repair.text} a year at ${formatNumber(given.years)} years of service.${crossing === undefined ? ' The two do not cross.' : ` Both cost the same at ${formatNumber(crossing, 1)} years.`} Saying yes costs ${quote.text}; the most worth paying is ${most.text}.`;
+  const description =
+    `New costs ${fresh.text} a year. Repair costs ${repair.text} a year at ${formatNumber(given.years)} ` +
+    `years of service.${crossing === undefined ? ' The two do not cross.' : ` Both cost the same at ${formatNumber(crossing, 1)} years.`} ` +
+    `Saying yes costs ${quote.text}; the most worth paying is ${most.text}.`;
 
   return (
     <Picture

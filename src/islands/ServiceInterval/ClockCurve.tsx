@@ -39,7 +39,11 @@ export function clockOf(answer: Answer, inputs: Inputs): Clock | undefined {
     low: (best.low ?? best.value) / hour,
     high: best.high === undefined ? undefined : best.high / hour,
   };
-  const description = `An hour costs least, ${formatNumber(rate.value, 3)}, when the part is replaced at ${formatNumber(at.best, 0)} h; from ${formatNumber(at.low, 0)} h ${at.high === undefined ? 'on' : `to ${formatNumber(at.high, 0)} h`} it is at most 5 % more. Run until it fails, an hour costs ${formatNumber(failure.value, 3)}.`;
+  const description =
+    `An hour costs least, ${formatNumber(rate.value, 3)}, when the part is replaced at ` +
+    `${formatNumber(at.best, 0)} h; from ${formatNumber(at.low, 0)} h ` +
+    `${at.high === undefined ? 'on' : `to ${formatNumber(at.high, 0)} h`} it is at most 5 % more. ` +
+    `Run until it fails, an hour costs ${formatNumber(failure.value, 3)}.`;
   return { ...at, points, bestRate: rate.value, runToFailure: failure.value, last: last / hour, description };
 }
 

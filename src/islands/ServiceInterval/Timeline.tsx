@@ -36,7 +36,10 @@ export function Timeline({ list }: { readonly list: readonly DueLine[] }) {
             </text>
             <path
               class={d.days < 0 ? 'pic-bar pic-bar-caution' : 'pic-bar'}
-              d={`M${Math.min(start, at).toFixed(1)} ${y + 10}h${Math.max(1, Math.abs(at - start)).toFixed(1)}v4h${(-Math.max(1, Math.abs(at - start))).toFixed(1)}z`}
+              d={
+                `M${Math.min(start, at).toFixed(1)} ` +
+                `${y + 10}h${Math.max(1, Math.abs(at - start)).toFixed(1)}v4h${(-Math.max(1, Math.abs(at - start))).toFixed(1)}z`
+              }
             />
             <path
               class={d.days < 0 ? 'pic-bar-caution' : 'pic-accent-fill'}

@@ -44,7 +44,11 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
     pitch: 2 * closed.radius,
   };
   const times = enlargement(pinch);
-  const description = `The gap closes from ${length(open.gap)} to ${length(closed.gap)} in ${passes} passes and the belt climbs ${climbs}, from radius ${length(open.radius)} to ${length(closed.radius)}. Drawn together in one go with ${length(pinch.gap)} left on one side, a half tilts and the blade runs out ${length(pinch.runOut)}.`;
+  const description =
+    `The gap closes from ${length(open.gap)} to ${length(closed.gap)} in ${passes} passes and the belt ` +
+    `climbs ${climbs}, from radius ${length(open.radius)} to ${length(closed.radius)}. ` +
+    `Drawn together in one go with ${length(pinch.gap)} left on one side, a half tilts and the blade ` +
+    `runs out ${length(pinch.runOut)}.`;
   const left = states.length === shown.length ? '' : ` ${shown.length} of ${states.length} states are drawn.`;
 
   return (
@@ -53,7 +57,10 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
       title="The belt climbs in the split pulley, and what a pinched belt does"
       description={description}
       height={432}
-      caption={`Groove to scale, cut off towards the axle; the belt’s height is drawn as 0.7 of its width.${left} Below, ${times > 1 ? `the tilt is drawn ${times} times as large` : 'the tilt is drawn as it is'}.`}
+      caption={
+        `Groove to scale, cut off towards the axle; the belt’s height is drawn as 0.7 of its width.${left} ` +
+        `Below, ${times > 1 ? `the tilt is drawn ${times} times as large` : 'the tilt is drawn as it is'}.`
+      }
     >
       <TextLines x={8} y={16} lines={[['Small turns: the belt climbs', climbs]]} />
       {groove.halves.map((d) => (

@@ -41,7 +41,9 @@ export function Pinched({ tilt, runOut, gap, blade, pitch, times, length, bladeT
   // The leaning half turns about the place where the two halves meet, opposite the nipped belt.
   const turn = `rotate(${lean.toFixed(2)} ${centre.x} ${low.toFixed(1)})`;
   const shape = (side: 1 | -1) =>
-    `M${centre.x} ${f(centre.y - rim * 0.45)}L${centre.x + side * cone} ${f(centre.y - rim)}h${side * web}V${f(centre.y + rim)}h${-side * web}L${centre.x} ${f(centre.y + rim * 0.45)}Z`;
+    `M${centre.x} ${f(centre.y - rim * 0.45)}L${centre.x + side * cone} ` +
+    `${f(centre.y - rim)}h${side * web}V${f(centre.y + rim)}h${-side * web}L${centre.x} ` +
+    `${f(centre.y + rim * 0.45)}Z`;
   const bladeX = centre.x + cone + web;
   const [foot, head] = [
     turned(bladeX + thick / 2, centre.y + rotor, lean, low),

@@ -62,7 +62,11 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   );
   const [gapY = 0, zeroY = 0] = spreadOut([y(gap) + 4, y(0) + 4], 15, plot.top + 4, plot.bottom + 2);
   const closed = room + interference / (outer.alpha * d);
-  const description = `${housing ? 'Housing' : 'Bearing'} at ${formatIn(room, degrees)}: ${readingText(quantityReading(interference, unit))} of interference. It opens by the ${readingText(quantityReading(gap, unit))} wanted at ${formatIn(needed, degrees)}; highest for it ${formatIn(ceiling, degrees)}.${time ? ` Out of the oven it stays open about ${readingText(quantityReading(time.value, 'min', 1))}.` : ''}`;
+  const description =
+    `${housing ? 'Housing' : 'Bearing'} at ${formatIn(room, degrees)}: ` +
+    `${readingText(quantityReading(interference, unit))} of interference. ` +
+    `It opens by the ${readingText(quantityReading(gap, unit))} wanted at ${formatIn(needed, degrees)}; ` +
+    `highest for it ${formatIn(ceiling, degrees)}.${time ? ` Out of the oven it stays open about ${readingText(quantityReading(time.value, 'min', 1))}.` : ''}`;
 
   return (
     <Picture

@@ -26,9 +26,15 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
     <Picture
       id={id}
       title="Water to bring, slurry to take away"
-      description={`${head}. With ${text('stone')} of stone that makes ${text('slurry')} of slurry; ${text('collect')} of it must be taken up and carried away.`}
+      description={
+        `${head}. With ${text('stone')} of stone that makes ${text('slurry')} of slurry; ` +
+        `${text('collect')} of it must be taken up and carried away.`
+      }
       height={top + 84}
-      caption={`Slurry to scale: water and stone of this cut.${fills !== undefined && fills > most ? ` The first ${most} of ${formatNumber(fills)} ${name} are drawn.` : ''}`}
+      caption={
+        'Slurry to scale: water and stone of this ' +
+        `cut.${fills !== undefined && fills > most ? ` The first ${most} of ${formatNumber(fills)} ${name} are drawn.` : ''}`
+      }
     >
       <text class="pic-text" x={left} y={16}>
         {head}
@@ -48,7 +54,11 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
             />
             <path
               class="pic-vessel"
-              d={`M${x + 8} ${vessel.bottom - vessel.tall - 8}v6L${x} ${vessel.bottom - vessel.tall + 4}V${vessel.bottom}h${vessel.wide}V${vessel.bottom - vessel.tall + 4}L${x + vessel.wide - 8} ${vessel.bottom - vessel.tall - 2}v-6z`}
+              d={
+                `M${x + 8} ${vessel.bottom - vessel.tall - 8}v6L${x} ` +
+                `${vessel.bottom - vessel.tall + 4}V${vessel.bottom}h${vessel.wide}V${vessel.bottom - vessel.tall + 4}L${x + vessel.wide - 8} ` +
+                `${vessel.bottom - vessel.tall - 2}v-6z`
+              }
             />
           </g>
         );

@@ -44,7 +44,8 @@ export class IslandBundles {
     const unnamed = islands.filter((i) => !required.every((attribute) => i.attributes[attribute]));
     if (unnamed.length > 0)
       throw new Error(
-        `${page.file} has ${unnamed.length} of ${islands.length} islands without ${required.join(' or ')}; src/steps/portable/islands.ts no longer fits how Astro names what an island loads.`,
+        `${page.file} has ${unnamed.length} of ${islands.length} islands without ${required.join(' or ')}; ` +
+          'src/steps/portable/islands.ts no longer fits how Astro names what an island loads.',
       );
     const source = bundleSource([...names].sort(), runtime.directives, runtime.element);
     return { file: await this.#bundles.file(source), edits, taken: new Set(runtime.scripts) };

@@ -35,7 +35,8 @@ export async function needsOf(chunk: string, code: string): Promise<Need[]> {
   const imports = Object.values(metafile.inputs).flatMap((i) => i.imports.filter((x) => x.kind === 'import-statement'));
   if (imports.length !== needs.length)
     throw new Error(
-      `${chunk} has ${imports.length} imports and ${needs.length} of them are understood; src/steps/portable/later-chunks.ts no longer fits how Vite writes them.`,
+      `${chunk} has ${imports.length} imports and ${needs.length} of them are understood; ` +
+        'src/steps/portable/later-chunks.ts no longer fits how Vite writes them.',
     );
   return needs;
 }

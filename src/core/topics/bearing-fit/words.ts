@@ -59,39 +59,57 @@ const reasons: Words['verdicts'] = {
 const seats: Words['verdicts'] = {
   'seat-good': (data, say) => `Good: every reading lies within ${data['zone']}, ${hold(data, say)} in the mean.`,
   'seat-near-limit': (data, say) =>
-    `At the limit of ${data['zone']}: within it by ${length(data, 'by', say)}, less than your gauge can tell (${length(data, 'gauge', say)}). Measure again before you count on it.`,
+    `At the limit of ${data['zone']}: within it by ${length(data, 'by', say)}, less than your gauge can ` +
+    `tell (${length(data, 'gauge', say)}). Measure again before you count on it.`,
   'seat-at-limit': (data, say) =>
-    `At the limit of ${data['zone']}: ${length(data, 'by', say)} past it on the ${data['side']} side, less than your gauge can tell (${length(data, 'gauge', say)}). Clean the seat, set the gauge anew and measure again.`,
+    `At the limit of ${data['zone']}: ${length(data, 'by', say)} past it on the ${data['side']} side, ` +
+    `less than your gauge can tell (${length(data, 'gauge', say)}). ` +
+    'Clean the seat, set the gauge anew and measure again.',
   'seat-fit-right': (data, say) =>
-    `The fit is right: ${hold(data, say)} in the mean with the ring you measured, as ${data['zone']} is meant to give. The seat by itself is not within ${data['zone']}: another bearing may fit otherwise, so measure that one too.`,
+    `The fit is right: ${hold(data, say)} in the mean with the ring you measured, as ${data['zone']} is ` +
+    `meant to give. The seat by itself is not within ${data['zone']}: another bearing may fit ` +
+    'otherwise, so measure that one too.',
   'seat-crooked': (data, say) =>
-    `Within ${data['zone']}, but not round or straight enough: readings differ by ${length(data, 'worst', say)}. The ring takes the shape of its seat.`,
+    `Within ${data['zone']}, but not round or straight enough: readings differ by ` +
+    `${length(data, 'worst', say)}. The ring takes the shape of its seat.`,
   'seat-tight': by(
     (a, zone) =>
-      `Too tight: ${a} past the limit of ${zone} at the tightest place. The bearing can lose that much more of its clearance and may run hot.`,
+      `Too tight: ${a} past the limit of ${zone} at the tightest place. ` +
+      'The bearing can lose that much more of its clearance and may run hot.',
   ),
   'seat-loose': by(
     (a, zone) =>
-      `Loose: ${a} past the limit of ${zone} at the loosest place, with clearance. The ring can creep, and creep wears the seat further. Do not fit it so.`,
+      `Loose: ${a} past the limit of ${zone} at the loosest place, with clearance. ` +
+      'The ring can creep, and creep wears the seat further. Do not fit it so.',
   ),
   'seat-slack': by(
     (a, zone) =>
       `Not tight enough: ${a} past the limit of ${zone} at the loosest place. Under load and heat the ring can creep. Do not fit it so.`,
   ),
   'seat-uneven': (data, say) =>
-    `Out of ${data['zone']} on both sides: ${length(data, 'by', say)} too loose at one place, ${length(data, 'tightBy', say)} too tight at another. The ring takes the shape of its seat. Do not fit it so.`,
+    `Out of ${data['zone']} on both sides: ${length(data, 'by', say)} too loose at one place, ` +
+    `${length(data, 'tightBy', say)} too tight at another. The ring takes the shape of its seat. ` +
+    'Do not fit it so.',
   'seat-other-zone': (data, say) =>
-    `Outside ${data['zone']} by ${length(data, 'by', say)}, but right for ${data['advised']}, which the table recommends for this load. Find out which zone the drawing or the manual names before you condemn the seat.`,
+    `Outside ${data['zone']} by ${length(data, 'by', say)}, but right for ${data['advised']}, which the ` +
+    'table recommends for this load. Find out which zone the drawing or the manual names before you ' +
+    'condemn the seat.',
   'advised-met': (data) => `It also keeps to ${data['advised']}, which the table recommends for this load.`,
   'advised-missed': (data, say) =>
-    `For ${data['advised']}, which the table recommends for this load, it is ${missed(data, say)}. Where the drawing or the manual names a zone, that one holds.`,
+    `For ${data['advised']}, which the table recommends for this load, it is ${missed(data, say)}. ` +
+    'Where the drawing or the manual names a zone, that one holds.',
   'form-even': () => 'Round and straight enough: taper and out-of-round are each within half the tolerance.',
   'form-at-limit': (data, say) =>
-    `Taper or out-of-round reads ${length(data, 'worst', say)}, over the usual limit of half the tolerance (${length(data, 'allowed', say)}) by less than your gauge can tell. Measure again.`,
+    `Taper or out-of-round reads ${length(data, 'worst', say)}, over the usual limit of half the ` +
+    `tolerance (${length(data, 'allowed', say)}) by less than your gauge can tell. Measure again.`,
   'form-uneven': (data, say) =>
-    `Taper or out-of-round reaches ${length(data, 'worst', say)}; half the tolerance, ${length(data, 'allowed', say)}, is the usual limit. The ring takes the shape of its seat.`,
+    `Taper or out-of-round reaches ${length(data, 'worst', say)}; ` +
+    `half the tolerance, ${length(data, 'allowed', say)}, is the usual limit. ` +
+    'The ring takes the shape of its seat.',
   'gauge-coarse': (data, say) =>
-    `It reads to within ${length(data, 'gauge', say)}, and ${data['zone']} is ${length(data, 'tolerance', say)} wide: more than a quarter. Take the mean of several readings, or a finer gauge set on a ring or a block of this size.`,
+    `It reads to within ${length(data, 'gauge', say)}, and ${data['zone']} is ` +
+    `${length(data, 'tolerance', say)} wide: more than a quarter. ` +
+    'Take the mean of several readings, or a finer gauge set on a ring or a block of this size.',
 };
 
 function missed(data: Data, say: Say): string {
@@ -111,23 +129,33 @@ function missed(data: Data, say: Say): string {
 const needs: Words['verdicts'] = {
   'needs-shaft': by(
     (a) =>
-      `The shaft wants ${a} more. Replace it, or have it built up and ground to size. A retaining compound is for clean, slight, lightly loaded gaps within its data sheet. Do not center-punch or knurl the seat: the points crush and the ring creeps again.`,
+      `The shaft wants ${a} more. Replace it, or have it built up and ground to size. ` +
+      'A retaining compound is for clean, slight, lightly loaded gaps within its data sheet. ' +
+      'Do not center-punch or knurl the seat: the points crush and the ring creeps again.',
   ),
   'needs-light-housing': by(
     (a) =>
-      `The housing wants ${a} less bore. Have it bored and sleeved, or replace it. A retaining compound lets go as the warm housing grows away from the ring. Do not center-punch or peen the bore.`,
+      `The housing wants ${a} less bore. Have it bored and sleeved, or replace it. ` +
+      'A retaining compound lets go as the warm housing grows away from the ring. ' +
+      'Do not center-punch or peen the bore.',
   ),
   'needs-iron-housing': by(
     (a) =>
-      `The housing wants ${a} less bore. Have it bored and sleeved, or replace it; a retaining compound within its data sheet holds a slight, clean gap. Do not center-punch or peen the bore.`,
+      `The housing wants ${a} less bore. Have it bored and sleeved, or replace it; ` +
+      'a retaining compound within its data sheet holds a slight, clean gap. ' +
+      'Do not center-punch or peen the bore.',
   ),
   'needs-less-shaft': by(
     (a, zone) =>
-      `The shaft is ${a} too large for ${zone}. Look for burrs and dirt, then have it ground. Or work out what clearance is left and fit a bearing with more. Do not file it or polish it by hand: it comes out of round.`,
+      `The shaft is ${a} too large for ${zone}. Look for burrs and dirt, then have it ground. ` +
+      'Or work out what clearance is left and fit a bearing with more. ' +
+      'Do not file it or polish it by hand: it comes out of round.',
   ),
   'needs-wider-housing': by(
     (a, zone) =>
-      `The bore is ${a} too small for ${zone}. Look for burrs, paint and dirt, then have it bored or honed. Or work out what clearance is left and fit a bearing with more. Do not scrape it by hand: it comes out of round.`,
+      `The bore is ${a} too small for ${zone}. Look for burrs, paint and dirt, then have it bored or ` +
+      'honed. Or work out what clearance is left and fit a bearing with more. ' +
+      'Do not scrape it by hand: it comes out of round.',
   ),
   'needs-truing-shaft': () =>
     'Look for burrs and dirt and measure again at more places. If it stays so, replace the shaft, or have the seat built up and ground.',
@@ -152,22 +180,30 @@ export const words: Words = {
     'zone-as-advised': (data) =>
       `${data['zone']} holds about as tightly as ${data['advised']}, which the table recommends here.`,
     'zone-tighter': (data, say) =>
-      `${data['zone']} is ${say.quantity(Number(data['difference']), micro)} tighter in the mean than the table's ${data['advised']}. Check the clearance left in the bearing.`,
+      `${data['zone']} is ${say.quantity(Number(data['difference']), micro)} tighter in the mean than the ` +
+      `table's ${data['advised']}. Check the clearance left in the bearing.`,
     'zone-looser': (data, say) =>
-      `${data['zone']} is ${say.quantity(Number(data['difference']), micro)} looser in the mean than the table's ${data['advised']}. A ring that turns against the load will creep.`,
+      `${data['zone']} is ${say.quantity(Number(data['difference']), micro)} looser in the mean than the ` +
+      `table's ${data['advised']}. A ring that turns against the load will creep.`,
     'split-and-tight': () =>
       "A split housing is not made for a tight ring: it squeezes the ring oval at the joint. Change to a one-piece housing or follow the machine's manual.",
     'solid-steel-only': () => 'The table is for a solid steel shaft. A hollow or a softer one may need a tighter fit.',
     'light-housing': (data, say) =>
-      `Aluminum and magnesium grow more than the ring: ${say.quantity(Number(data['lost']), micro)} of hold is lost when warm. The table is for iron and steel and allows tighter fits here; ${data['zone']} keeps as much when warm.`,
+      `Aluminum and magnesium grow more than the ring: ${say.quantity(Number(data['lost']), micro)} of ` +
+      'hold is lost when warm. The table is for iron and steel and allows tighter fits here; ' +
+      `${data['zone']} keeps as much when warm.`,
     'light-housing-none': (data, say) =>
-      `Aluminum and magnesium grow more than the ring: ${length(data, 'lost', say)} of hold is lost when warm, more than any usual zone makes up for. Hold the ring with a plate, a snap ring or a steel liner as well.`,
+      `Aluminum and magnesium grow more than the ring: ${length(data, 'lost', say)} of hold is lost when ` +
+      'warm, more than any usual zone makes up for. Hold the ring with a plate, a snap ring or a steel ' +
+      'liner as well.',
   },
   problems: {
     ...zoneProblems,
     'ring-outside-table': ringOutsideTable,
     'reading-far': (data, say) =>
-      `A reading of ${say.quantity(Number(data['got']), ['mm', 'in'])} is too far from the seat size of ${say.quantity(Number(data['size']), ['mm', 'in'])} to be this seat. Read the micrometer again, or put the size right.`,
+      `A reading of ${say.quantity(Number(data['got']), ['mm', 'in'])} is too far from the seat size of ` +
+      `${say.quantity(Number(data['size']), ['mm', 'in'])} to be this seat. ` +
+      'Read the micrometer again, or put the size right.',
     'zone-of-a-hole': (data) =>
       `${data['got']} is a zone of a hole. A shaft seat needs a small letter, like ${String(data['got']).toLowerCase()}.`,
     'zone-of-a-shaft': (data) =>

@@ -11,9 +11,11 @@ const viscosity = ['mm2/s', 'mm2/s'] as const;
 export const words: Words = {
   verdicts: {
     'seal-worth': (data, say) =>
-      `Whole seals and clean water are worth about ${hours(data['gain'], say)}, ${formatFigures(Number(data['times']), 2)} times the life it has now.`,
+      `Whole seals and clean water are worth about ${hours(data['gain'], say)}, ` +
+      `${formatFigures(Number(data['times']), 2)} times the life it has now.`,
     'seal-worth-most': (data, say) =>
-      `Whole seals and clean water are worth more than ${hours(data['gain'], say)}: from about ${hours(data['here'], say)} to a life that outlasts the machine.`,
+      `Whole seals and clean water are worth more than ${hours(data['gain'], say)}: from about ` +
+      `${hours(data['here'], say)} to a life that outlasts the machine.`,
     'life-beyond': () =>
       'At this load the steel does not tire before something else ends the bearing. Keep it clean and greased.',
     'wear-not-counted': () =>
@@ -31,7 +33,9 @@ export const words: Words = {
     'no-rating': (data) =>
       `The textbook table has no bearing of ${data['got']} mm bore. Give the bearing's own figures.`,
     'too-thin': (data, say) =>
-      `The oil is too thin for the sum: ${say.quantity(Number(data['got']), viscosity)} where this bearing wants ${say.quantity(Number(data['wanted']), viscosity)}. Below a tenth the standard gives no life. Take a thicker grease.`,
+      `The oil is too thin for the sum: ${say.quantity(Number(data['got']), viscosity)} where this ` +
+      `bearing wants ${say.quantity(Number(data['wanted']), viscosity)}. ` +
+      'Below a tenth the standard gives no life. Take a thicker grease.',
     'kappa-too-small': (data) =>
       `The viscosity ratio must be at least 0.1; ${data['got']} is below it, and the standard gives no factor there.`,
   },

@@ -20,11 +20,14 @@ export const words: Words = {
         ? `Only ${data['bearing']} fits these readings, to the last figure of a caliper. Compare with the number on the ring.`
         : `Only ${data['bearing']} fits these readings, to within ${asRead(data['worst'], say)}. Compare with the number on the ring.`,
     'several-fit': (data) =>
-      `${data['count']} bearings fit these readings. ${data['bearing']} comes nearest; measure again, width first, or read the number on the ring.`,
+      `${data['count']} bearings fit these readings. ${data['bearing']} comes nearest; ` +
+      'measure again, width first, or read the number on the ring.',
     'none-fits': () =>
       'No bearing of the five series held here fits. It may be an inch size, a special, or another kind of bearing. The nearest three are listed.',
     'ring-worn': (data, say) =>
-      `The readings differ from new by ${asRead(data['bore'], say)} in the bore and ${asRead(data['outside'], say)} outside. If that is wear, the ring has turned on its seat: measure the seat as well.`,
+      `The readings differ from new by ${asRead(data['bore'], say)} in the bore and ` +
+      `${asRead(data['outside'], say)} outside. If that is wear, the ring has turned on its seat: measure ` +
+      'the seat as well.',
     'number-read': (data) =>
       [
         `Read as ${data['number']}`,
@@ -36,13 +39,15 @@ export const words: Words = {
   },
   problems: {
     'no-such-bearing': (data) =>
-      `No bearing "${data['got']}" is held here. Series 618, 619, 60, 62 and 63 with bore codes 00 to 20 are, like 6205. Letters before and after may stay.`,
+      `No bearing "${data['got']}" is held here. Series 618, 619, 60, 62 and 63 with bore codes 00 to 20 ` +
+      'are, like 6205. Letters before and after may stay.',
     'clearance-two-ways': (data) =>
       `The number says clearance ${data['marked']}, the choice says ${data['chosen']}. Leave one of them out.`,
     'class-two-ways': (data) =>
       `The number says class ${data['marked']}, the choice says ${data['chosen']}. Leave one of them out.`,
     'bore-too-large': (data, say) =>
-      `The bore (${say.quantity(Number(data['bore']), mm)}) must be smaller than the outside diameter (${say.quantity(Number(data['outside']), mm)}).`,
+      `The bore (${say.quantity(Number(data['bore']), mm)}) must be smaller than the outside diameter ` +
+      `(${say.quantity(Number(data['outside']), mm)}).`,
     'ring-outside-table': ringOutsideTable,
   },
   figures: { worst: mm, bore: mm, outside: mm },

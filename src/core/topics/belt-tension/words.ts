@@ -7,13 +7,17 @@ const mm = (say: Say, si: number | string | undefined) => say.quantity(Number(si
 export const words: Words = {
   verdicts: {
     'belt-slack': (d, say) =>
-      `Slack: ${newtons(say, d['measured'])}, below ${newtons(say, d['low'])}. Tighten it a little, turn the blade shaft two turns by hand with the engine off, and measure again.`,
+      `Slack: ${newtons(say, d['measured'])}, below ${newtons(say, d['low'])}. ` +
+      'Tighten it a little, turn the blade shaft two turns by hand with the engine off, and measure again.',
     'belt-right': (d, say) =>
-      `Right: between ${newtons(say, d['low'])} and ${newtons(say, d['high'])}. Lock the tensioner and check again after the first hour of cutting.`,
+      `Right: between ${newtons(say, d['low'])} and ${newtons(say, d['high'])}. ` +
+      'Lock the tensioner and check again after the first hour of cutting.',
     'belt-tight': (d, say) =>
-      `Tight: ${newtons(say, d['measured'])}, above ${newtons(say, d['high'])}. Let off a little: the bearings and the belt wear faster than they need to.`,
+      `Tight: ${newtons(say, d['measured'])}, above ${newtons(say, d['high'])}. ` +
+      'Let off a little: the bearings and the belt wear faster than they need to.',
     'belt-too-tight': (d, say) =>
-      `Too tight: ${newtons(say, d['measured'])}, far above ${newtons(say, d['high'])}. Let it off before the engine is started: it overloads the blade-shaft and crankshaft bearings.`,
+      `Too tight: ${newtons(say, d['measured'])}, far above ${newtons(say, d['high'])}. ` +
+      'Let it off before the engine is started: it overloads the blade-shaft and crankshaft bearings.',
     'belt-too-fast': (d, say) =>
       `The belt runs at ${say.quantity(Number(d['speed']), ['m/s', 'ft/min'])}; belts of this section are commonly run to ` +
       `about ${say.quantity(Number(d['limit']), ['m/s', 'ft/min'])}. Check pulleys, speed and section before you set it.`,

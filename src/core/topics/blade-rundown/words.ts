@@ -4,7 +4,9 @@ export const words: Words = {
   figures: { time: ['s', 's'] },
   verdicts: {
     'wait-for-it': (d) =>
-      `The blade turns on for ${Number(d['time']).toFixed(Number(d['time']) < 10 ? 1 : 0)} s and about ${Math.round(Number(d['turns']))} turns. Wait until it stands before you put the saw down or reach for anything near it.`,
+      `The blade turns on for ${Number(d['time']).toFixed(Number(d['time']) < 10 ? 1 : 0)} s and about ` +
+      `${Math.round(Number(d['turns']))} turns. Wait until it stands before you put the saw down or reach ` +
+      'for anything near it.',
     'rim-fast': (d, say) =>
       `The rim runs at ${say.quantity(Number(d['rim']), ['m/s', 'ft/min'])}, faster than blades of saws are commonly ` +
       'marked for. Check diameter and speed, then the mark on the blade, before anything turns.',

@@ -16,7 +16,9 @@ export const words: Words = {
     'no-depth': () => 'The flange is as large as the blade at this gap: nothing is left to cut with.',
     'marks-agree': () => 'The marks on the blade say the same, but for rounding.',
     'marks-contradict': (d, say) =>
-      `The marks on the blade contradict each other: they come to ${rpm(say, d['lowest'])} and to ${rpm(say, d['highest'])}. The lower one is used here. Do not fit the blade until whoever sold it has cleared that up.`,
+      `The marks on the blade contradict each other: they come to ${rpm(say, d['lowest'])} and to ` +
+      `${rpm(say, d['highest'])}. The lower one is used here. ` +
+      'Do not fit the blade until whoever sold it has cleared that up.',
     'within-guard': () => 'The guard is made for a blade of this size.',
     'under-guard': () =>
       'Much smaller than the guard is made for: it fits, cuts less deep and at a lower surface speed, and the guard leaves more of it open. Set the guard close.',
@@ -37,7 +39,8 @@ export const words: Words = {
     'depth-larger-ask-guard': (d, say) =>
       `Needs a blade of ${mm(say, d['needed'])}. Fit it only if the guard and the machine’s plate admit that size.`,
     'depth-guard-refuses': (d, say) =>
-      `Needs a blade of ${mm(say, d['needed'])}, larger than the guard is made for. Do not fit it: cut from both sides, or use another machine.`,
+      `Needs a blade of ${mm(say, d['needed'])}, larger than the guard is made for. ` +
+      'Do not fit it: cut from both sides, or use another machine.',
     'depth-arm-too-short': () => 'Deeper than the arm reaches. Cut from both sides, or use another machine.',
     'twin-deeper-than-half': () =>
       'Deeper than half the blade: the two cuts leave a core, the core is broken out, and the slim arm follows the blades into the slot for the next plunge.',

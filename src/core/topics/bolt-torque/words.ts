@@ -5,7 +5,8 @@ const mm = (say: Say, si: number | string | undefined) => say.quantity(Number(si
 export const words: Words = {
   verdicts: {
     'may-overload': (data) =>
-      `If friction is at its lowest the bolt reaches ${Math.round(100 * Number(data['share']))} % of its proof load and may stretch. Lower the share, or use a fresh oiled bolt and a torque wrench.`,
+      `If friction is at its lowest the bolt reaches ${Math.round(100 * Number(data['share']))} % of its ` +
+      'proof load and may stretch. Lower the share, or use a fresh oiled bolt and a torque wrench.',
     'keep-dry': () => 'For a clean, dry thread. Oil or paste on it at this torque stretches or breaks the bolt.',
     'greased-thread': () =>
       'Grease thread and underside of the head the same way every time. Do not use a dry figure on a greased thread: the bolt stretches.',

@@ -13,7 +13,9 @@ export const words: Words = {
       'Idle stays well below engagement: the blade must stand still at idle. If it turns all the same, something drags. ' +
       'With the start throttle set it may turn when the engine fires, until the trigger is touched.',
     'idle-too-near': (d, say) =>
-      `Stop work. Idle is too close to engagement: a warm engine or a tired spring brings the blade to turn. Idle must not be above ${say.quantity(Number(d['highest']), ['rpm', 'rpm'])} by these figures; the manual's figure comes first. ${checks}`,
+      'Stop work. Idle is too close to engagement: a warm engine or a tired spring brings the blade to ' +
+      `turn. Idle must not be above ${say.quantity(Number(d['highest']), ['rpm', 'rpm'])} by these ` +
+      `figures; the manual's figure comes first. ${checks}`,
     'idle-over-engagement': () =>
       `Stop work. The clutch engages at or below idle: the blade turns at idle. Take the saw out of use and the blade off. ${checks}`,
     'drags-on-cord': () =>

@@ -14,29 +14,40 @@ export const words: Words = {
     'no-table': () =>
       'The rules seen of this place give a limit and no table of tasks. Cut wet, have the air measured, and until then wear the mask your safety authority asks for.',
     'not-there': (d) =>
-      `${d['task']}: the US table does not list it indoors or in an enclosed place. Do not start: the exposure must be assessed first (29 CFR 1926.1153(d), 2016).`,
+      `${d['task']}: the US table does not list it indoors or in an enclosed place. ` +
+      'Do not start: the exposure must be assessed first (29 CFR 1926.1153(d), 2016).',
     'wrong-control': (d) =>
-      `${d['task']}: the US table lists it only with ${d['asks']}. Do not start without it, or the exposure must be assessed first (29 CFR 1926.1153, 2016).`,
+      `${d['task']}: the US table lists it only with ${d['asks']}. ` +
+      'Do not start without it, or the exposure must be assessed first (29 CFR 1926.1153, 2016).',
     britain: (d) =>
-      `Water on, and a fit-tested mask of factor ${d['factor']} (FFP3, or half mask with P3), outdoors too. So HSE asks for cutting kerbs, blocks and flags.`,
+      `Water on, and a fit-tested mask of factor ${d['factor']} (FFP3, or half mask with P3), outdoors ` +
+      'too. So HSE asks for cutting kerbs, blocks and flags.',
     'table-mask': (d) =>
-      `Control on and working all the time, and a fit-tested respirator of factor ${d['factor']} or more for the whole of it (29 CFR 1926.1153 Table 1, 2016). Indoors the rule asks for extra exhaust as well.`,
+      `Control on and working all the time, and a fit-tested respirator of factor ${d['factor']} or more ` +
+      'for the whole of it (29 CFR 1926.1153 Table 1, 2016). Indoors the rule asks for extra exhaust as well.',
     'table-none': () =>
       'With the control on and working all the time the US table asks for no respirator (29 CFR 1926.1153 Table 1, 2016). That is the least it asks, not clean air: wear one anyway, and stop at the first dust.',
     'engine-inside': () =>
       'Do not run an engine indoors or in an enclosed place. Exhaust kills within minutes, with doors open and fans on too. The rows for indoors are for electric, air and hydraulic tools.',
     'over-limit': (d, say) =>
-      `${mg(d, 'average', say)} over 8 h, ${d['times']} times the limit of ${mg(d, 'limit', say)}. Stop and change the work: more water, less time, another way. A mask comes on top.`,
+      `${mg(d, 'average', say)} over 8 h, ${d['times']} times the limit of ${mg(d, 'limit', say)}. ` +
+      'Stop and change the work: more water, less time, another way. A mask comes on top.',
     'at-action': (d, say) =>
-      `${mg(d, 'average', say)} over 8 h: not over the limit of ${mg(d, 'limit', say)}, but at the action level or over it. It must be measured again, and the water and time looked at.`,
+      `${mg(d, 'average', say)} over 8 h: not over the limit of ${mg(d, 'limit', say)}, but at the action ` +
+      'level or over it. It must be measured again, and the water and time looked at.',
     'under-limit': (d, say) =>
-      `${mg(d, 'average', say)} over 8 h: not over the limit of ${mg(d, 'limit', say)} on the day it was measured. Less is better: keep water and mask on.`,
+      `${mg(d, 'average', say)} over 8 h: not over the limit of ${mg(d, 'limit', say)} on the day it was ` +
+      'measured. Less is better: keep water and mask on.',
     'long-over': (d, say) =>
-      `The shift has ${d['hours']} h. Good practice (Brief and Scala) takes the limit down to ${mg(d, 'limit', say)} for so long a shift, and the air is over it. The US rule goes by the worst 8 h; not all places do.`,
+      `The shift has ${d['hours']} h. Good practice (Brief and Scala) takes the limit down to ` +
+      `${mg(d, 'limit', say)} for so long a shift, and the air is over it. ` +
+      'The US rule goes by the worst 8 h; not all places do.',
     'long-within': (d, say) =>
-      `The shift has ${d['hours']} h. Good practice (Brief and Scala) takes the limit down to ${mg(d, 'limit', say)}; the air is not over that. The US rule goes by the worst 8 h; not all places do.`,
+      `The shift has ${d['hours']} h. Good practice (Brief and Scala) takes the limit down to ` +
+      `${mg(d, 'limit', say)}; the air is not over that. The US rule goes by the worst 8 h; not all places do.`,
     'mask-factor': (d) =>
-      `Until the air is right: a fit-tested respirator of factor ${d['factor']} or more (${d['what']}). No beard under the seal. Factors of another country are not the same.`,
+      `Until the air is right: a fit-tested respirator of factor ${d['factor']} or more (${d['what']}). ` +
+      'No beard under the seal. Factors of another country are not the same.',
     'mask-none': () => 'Do not work in this air. No filter mask on this scale is enough.',
     'mask-elsewhere': () =>
       'Ask your safety authority which mask its scale of factors asks for: scales differ from country to country, and must not be mixed.',

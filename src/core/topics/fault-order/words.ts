@@ -3,15 +3,19 @@ import type { Words } from '../../contract/words.ts';
 export const words: Words = {
   verdicts: {
     'check-next': (d) =>
-      `${d['name']}: ${d['minutes']} min, ${d['chance']} % chance of showing a fault. Starting with it the search takes ${d['expected']} min on average; starting with "${d['second']}", ${d['secondExpected']} min.`,
+      `${d['name']}: ${d['minutes']} min, ${d['chance']} % chance of showing a fault. ` +
+      `Starting with it the search takes ${d['expected']} min on average; ` +
+      `starting with "${d['second']}", ${d['secondExpected']} min.`,
     'check-next-only': (d) =>
       `${d['name']}: ${d['minutes']} min, ${d['chance']} % chance of showing a fault. No other check is left that tells anything.`,
     'check-next-by-ratio': (d) =>
-      `${d['name']}: ${d['minutes']} min, ${d['chance']} % chance of showing a fault. It finds most for its time: ${d['ratio']} % a minute, with the checks that share its strip-down.`,
+      `${d['name']}: ${d['minutes']} min, ${d['chance']} % chance of showing a fault. ` +
+      `It finds most for its time: ${d['ratio']} % a minute, with the checks that share its strip-down.`,
     found: (d) => `${d['name']}: a check has shown it, and it is likely enough to act on.`,
     'found-by-exclusion': (d) => `${d['name']}: everything else is as good as cleared. No check has shown it.`,
     'found-unchecked': (d) =>
-      `${d['name']}: ${d['chance']} % by the percentages of the list alone. No answer points at it, and no check that is left could. Look at it before you order a part.`,
+      `${d['name']}: ${d['chance']} % by the percentages of the list alone. ` +
+      'No answer points at it, and no check that is left could. Look at it before you order a part.',
     'stop-here': (d) =>
       `Stop checking and take the way out: ${d['minutes']} min. Going on with "${d['name']}" takes ${d['expected']} min on average.`,
     'none-left': () =>

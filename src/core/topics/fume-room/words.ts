@@ -15,7 +15,8 @@ export const words: Words = {
     'leak-measure': () =>
       'Ventilate and measure. The reckoning stays under the limits, and a reckoning is no measurement: find where it comes in, stop it, and wear an alarm that sounds.',
     'stopped-wait': (d, say) =>
-      `Do not go in. Ventilate and measure: at best it takes ${time(d['wait'], say)} to thin to 20 ppm, and corners and pits take longer. Waiting is no permit; the meter is.`,
+      `Do not go in. Ventilate and measure: at best it takes ${time(d['wait'], say)} to thin to 20 ppm, ` +
+      'and corners and pits take longer. Waiting is no permit; the meter is.',
     'stopped-shut': () =>
       'Do not go in. Without fresh air it does not thin out at all. Open doors and windows from outside, and measure.',
     'stopped-measure': () =>

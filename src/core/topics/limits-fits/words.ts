@@ -14,9 +14,12 @@ export const zoneProblems: Readonly<Record<string, Sentence>> = {
   'not-a-zone': (data) =>
     `"${data['got']}" is not a tolerance zone. Write letters and a grade, like H7 for a hole or k6 for a shaft.`,
   'zone-undefined': (data, say) =>
-    `The standard defines no zone ${data['got']} at ${exact(data['size'], say)}.${data['nearest'] ? ` Nearest defined: ${data['nearest']}.` : ''}`,
+    `The standard defines no zone ${data['got']} at ` +
+    `${exact(data['size'], say)}.${data['nearest'] ? ` Nearest defined: ${data['nearest']}.` : ''}`,
   'zone-ends': (data, say) =>
-    `Zone ${data['got']} ends at 500 mm; the standard has none at ${exact(data['size'], say)}. Above 500 mm only d, e, f, g, h, js, k and m to u are left, in grades 1 to 18.${data['nearest'] ? ` Nearest defined: ${data['nearest']}.` : ''}`,
+    `Zone ${data['got']} ends at 500 mm; the standard has none at ${exact(data['size'], say)}. ` +
+    'Above 500 mm only d, e, f, g, h, js, k and m to u are left, in grades 1 to ' +
+    `18.${data['nearest'] ? ` Nearest defined: ${data['nearest']}.` : ''}`,
   'zone-of-a-pair': (data) =>
     `"${data['got']}" is a hole and a shaft. Write one of them here: ${data['hole']} for the hole or ${data['shaft']} for the shaft.`,
 };

@@ -3,21 +3,29 @@ import type { Words } from '../../contract/words.ts';
 export const words: Words = {
   verdicts: {
     'niosh-over': (d) =>
-      `${d['dose']} % of NIOSH’s daily dose on bare ears (85 dB(A), half the time for every 3 dB). Stop the loud work for today, or have protectors on in all of it.`,
+      `${d['dose']} % of NIOSH’s daily dose on bare ears (85 dB(A), half the time for every 3 dB). ` +
+      'Stop the loud work for today, or have protectors on in all of it.',
     'niosh-within': (d) =>
-      `${d['dose']} % of NIOSH’s daily dose on bare ears so far. At ${d['next']} dB(A) ${d['left']} minutes are left. Wear protectors in all of it.`,
+      `${d['dose']} % of NIOSH’s daily dose on bare ears so far. ` +
+      `At ${d['next']} dB(A) ${d['left']} minutes are left. Wear protectors in all of it.`,
     'osha-over': (d) =>
-      `${d['dose']} % of OSHA’s dose: over the US limit, 90 dB(A) over 8 h (29 CFR 1910.95). The employer must cut the noise or the time, and protectors must be worn.`,
+      `${d['dose']} % of OSHA’s dose: over the US limit, 90 dB(A) over 8 h (29 CFR 1910.95). ` +
+      'The employer must cut the noise or the time, and protectors must be worn.',
     'osha-action': (d) =>
-      `${d['dose']} % of OSHA’s dose: at the US action level, 85 dB(A) over 8 h, or over it. Hearing tests, training and protectors are due (29 CFR 1910.95).`,
+      `${d['dose']} % of OSHA’s dose: at the US action level, 85 dB(A) over 8 h, or over it. ` +
+      'Hearing tests, training and protectors are due (29 CFR 1910.95).',
     'osha-below': (d) =>
-      `${d['dose']} % of OSHA’s dose: below the US action level (29 CFR 1910.95). This rule lets time halve only every 5 dB; hearing goes by energy, so go by the stricter one.`,
+      `${d['dose']} % of OSHA’s dose: below the US action level (29 CFR 1910.95). ` +
+      'This rule lets time halve only every 5 dB; hearing goes by energy, so go by the stricter one.',
     'eu-over-limit': (d) =>
-      `${d['ear']} dB(A) over 8 h at the ear: over the limit of 87 (Directive 2003/10/EC; Great Britain 2005). Stop now and change the work or the protectors.`,
+      `${d['ear']} dB(A) over 8 h at the ear: over the limit of 87 (Directive 2003/10/EC; ` +
+      'Great Britain 2005). Stop now and change the work or the protectors.',
     'eu-upper': (d) =>
-      `${d['bare']} dB(A) over 8 h: at the upper action value of 85 or over it (Directive 2003/10/EC; Great Britain 2005). Protectors must be worn and the noise be cut.`,
+      `${d['bare']} dB(A) over 8 h: at the upper action value of 85 or over it (Directive 2003/10/EC; ` +
+      'Great Britain 2005). Protectors must be worn and the noise be cut.',
     'eu-lower': (d) =>
-      `${d['bare']} dB(A) over 8 h: at the lower action value of 80 or over it (Directive 2003/10/EC; Great Britain 2005). Protectors and training must be offered.`,
+      `${d['bare']} dB(A) over 8 h: at the lower action value of 80 or over it (Directive 2003/10/EC; ` +
+      'Great Britain 2005). Protectors and training must be offered.',
     'eu-below': (d) =>
       `${d['bare']} dB(A) over 8 h: below the action values of Directive 2003/10/EC and Great Britain 2005.`,
     'ear-nothing': () =>
@@ -27,7 +35,8 @@ export const words: Words = {
     'ear-short': (d) =>
       `${d['ear']} dB(A) is left at the ear. Aim for 70 to 80: wear plugs under muffs, or ones with a higher rating.`,
     'ear-deaf': (d) =>
-      `${d['ear']} dB(A) is left at the ear: so little that shouts and horns are missed. Keep others in sight, or choose ones of a lower rating.`,
+      `${d['ear']} dB(A) is left at the ear: so little that shouts and horns are missed. ` +
+      'Keep others in sight, or choose ones of a lower rating.',
     'ear-good': (d) =>
       `${d['ear']} dB(A) is left at the ear: between 70 and 80, as it should be, if they fit and stay on.`,
     'over-115': (d) =>

@@ -3,11 +3,13 @@ import type { Words } from '../../contract/words.ts';
 export const words: Words = {
   verdicts: {
     'looks-too-far': (d) =>
-      `The time looked ahead is ${d['lives']} lives of such a part, and one failure at most is counted in it. Look ahead less far: to the next service, or one life.`,
+      `The time looked ahead is ${d['lives']} lives of such a part, and one failure at most is counted in ` +
+      'it. Look ahead less far: to the next service, or one life.',
     'change-now': (d, say) =>
       `Change it while the machine is open: ${say.money(Number(d['between']))} cheaper than the chance of opening it again.`,
     'leave-it': (d, say) =>
-      `Leave it: changing it now would cost ${say.money(Number(d['between']))} more than the chance of opening the machine again. Change it all the same if it is cracked, loose, rough or leaking.`,
+      `Leave it: changing it now would cost ${say.money(Number(d['between']))} more than the chance of ` +
+      'opening the machine again. Change it all the same if it is cracked, loose, rough or leaking.',
     'no-age-pays': () =>
       'At no age: a part like this does not wear out by running, or costs more than opening the machine again.',
     'replace-it': (d, say) =>

@@ -33,9 +33,11 @@ export const words: Words = {
   },
   problems: {
     'no-wall': (data, say) =>
-      `The outer part (${say.quantity(Number(data['outside']), mm)}) must be larger outside than the joint (${say.quantity(Number(data['joint']), mm)}).`,
+      `The outer part (${say.quantity(Number(data['outside']), mm)}) must be larger outside than the ` +
+      `joint (${say.quantity(Number(data['joint']), mm)}).`,
     'no-inner-wall': (data, say) =>
-      `The hole through the inner part (${say.quantity(Number(data['bore']), mm)}) must be smaller than the joint (${say.quantity(Number(data['joint']), mm)}).`,
+      `The hole through the inner part (${say.quantity(Number(data['bore']), mm)}) must be smaller than ` +
+      `the joint (${say.quantity(Number(data['joint']), mm)}).`,
     'least-above-most': () => 'The least interference is larger than the most. Change the two over.',
     'friction-order': () => 'The lowest friction is larger than the highest. Change the two over.',
   },

@@ -10,7 +10,8 @@ const estimated = (from: number | string | undefined) =>
 export const words: Words = {
   verdicts: {
     overdue: (d) =>
-      `${d['machine']}: ${d['task']}. Overdue by ${d['days']} ${Number(d['days']) === 1 ? 'day' : 'days'}, since ${d['date']}.${estimated(d['since'])}`,
+      `${d['machine']}: ${d['task']}. Overdue by ${d['days']} ` +
+      `${Number(d['days']) === 1 ? 'day' : 'days'}, since ${d['date']}.${estimated(d['since'])}`,
     'due-by-hours': (d) =>
       `${d['machine']}: ${d['task']}. Due on ${d['date']}, ${days(d['days'])}, by its hours.${estimated(d['since'])}`,
     'due-by-calendar': (d) =>
@@ -18,11 +19,14 @@ export const words: Words = {
     'clock-pays': (d) =>
       `Replacing the part by the clock pays: at the age of least cost it saves ${d['saves']} % against running it until it fails.`,
     'clock-hardly-pays': (d) =>
-      `Replacing the part by the clock hardly pays: it saves ${d['saves']} % against running the part until it fails. Inspect it at every service and replace it on what you see.`,
+      `Replacing the part by the clock hardly pays: it saves ${d['saves']} % against running the part ` +
+      'until it fails. Inspect it at every service and replace it on what you see.',
     'clock-too-few': (d) =>
-      `Too few to tell: ${d['failures']} failed parts say next to nothing about wear. Go by inspection until at least ${d['least']} have been recorded.`,
+      `Too few to tell: ${d['failures']} failed parts say next to nothing about wear. ` +
+      `Go by inspection until at least ${d['least']} have been recorded.`,
     'clock-not-shown': (d) =>
-      `Too little to tell: these records fit wear and pure chance alike (shape ${d['low']} to ${d['high']}). Do not replace the part by the clock on them; inspect it, and go on recording.`,
+      `Too little to tell: these records fit wear and pure chance alike (shape ${d['low']} to ` +
+      `${d['high']}). Do not replace the part by the clock on them; inspect it, and go on recording.`,
     'clock-does-not-wear': () =>
       'Do not replace the part by the clock. With a shape of 1 or less an old part fails no sooner than a new one. Inspect it, and look for poor fitting if new ones fail early.',
     'clock-failure-is-cheap': () =>

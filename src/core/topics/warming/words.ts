@@ -6,15 +6,24 @@ const degrees = ['°C', '°F'] as const;
 export const ceilingWords: Words['verdicts'] = {
   'warm-not-needed': () => 'No warming needed: the parts go together at room temperature with the gap you asked for.',
   'warm-housing-ok': (data, say) =>
-    `Warm the empty housing evenly, in an oven or on a hot plate, to ${say.quantity(Number(data['needed']), degrees)}. Highest for it: ${say.quantity(Number(data['ceiling']), degrees)}. The bearing stays cold.`,
+    'Warm the empty housing evenly, in an oven or on a hot plate, to ' +
+    `${say.quantity(Number(data['needed']), degrees)}. ` +
+    `Highest for it: ${say.quantity(Number(data['ceiling']), degrees)}. The bearing stays cold.`,
   'warm-ring-ok': (data, say) =>
-    `Warm the bearing to ${say.quantity(Number(data['needed']), degrees)}, with an induction heater or, if it is open, in clean oil. Highest for it: ${say.quantity(Number(data['ceiling']), degrees)}.`,
+    `Warm the bearing to ${say.quantity(Number(data['needed']), degrees)}, with an induction heater or, ` +
+    `if it is open, in clean oil. Highest for it: ${say.quantity(Number(data['ceiling']), degrees)}.`,
   'warm-housing-over': (data, say) =>
-    `Do not warm the housing past ${say.quantity(Number(data['ceiling']), degrees)}. Warm it to that and chill the bearing as well, choose a looser zone, or press the ring in with force on the outer ring only.`,
+    `Do not warm the housing past ${say.quantity(Number(data['ceiling']), degrees)}. ` +
+    'Warm it to that and chill the bearing as well, choose a looser zone, or press the ring in with ' +
+    'force on the outer ring only.',
   'warm-sealed-over': (data, say) =>
-    `Do not warm a sealed or greased bearing past ${say.quantity(Number(data['ceiling']), degrees)}: grease and seals suffer. Chill the shaft as well, choose a looser zone, or press it on with force on the inner ring only.`,
+    `Do not warm a sealed or greased bearing past ${say.quantity(Number(data['ceiling']), degrees)}: ` +
+    'grease and seals suffer. Chill the shaft as well, choose a looser zone, or press it on with force ' +
+    'on the inner ring only.',
   'warm-ring-over': (data, say) =>
-    `Do not warm the bearing past ${say.quantity(Number(data['ceiling']), degrees)}: its steel and its cage suffer. Chill the shaft as well, choose a looser zone, or press it on with force on the inner ring only.`,
+    `Do not warm the bearing past ${say.quantity(Number(data['ceiling']), degrees)}: its steel and its ` +
+    'cage suffer. Chill the shaft as well, choose a looser zone, or press it on with force on the inner ' +
+    'ring only.',
 };
 
 export const words: Words = {
@@ -36,14 +45,17 @@ export const words: Words = {
     'how-to-measure': () =>
       'Measure on the metal beside the seat: a contact probe, or a temperature crayon that melts at a stated heat. An infrared gun reads bare, shiny metal far too low; aim it at a patch of dull tape or paint. Leave a casting in the oven until the thick parts are as warm as the thin ones.',
     'heat-to-over': (data, say) =>
-      `Do not warm it to ${say.quantity(Number(data['hot']), degrees)}: ${say.quantity(Number(data['ceiling']), degrees)} is the most for this part.`,
+      `Do not warm it to ${say.quantity(Number(data['hot']), degrees)}: ` +
+      `${say.quantity(Number(data['ceiling']), degrees)} is the most for this part.`,
     'heat-to-short': () =>
       'At the temperature you mean to use the fit is not open by the gap asked for. Go hotter, up to the ceiling, or chill the other part.',
   },
   problems: {
     'room-too-hot': (data, say) =>
-      `The chilled part (${say.quantity(Number(data['cold']), degrees)}) must be colder than the room (${say.quantity(Number(data['room']), degrees)}).`,
+      `The chilled part (${say.quantity(Number(data['cold']), degrees)}) must be colder than the room ` +
+      `(${say.quantity(Number(data['room']), degrees)}).`,
     'heat-below-room': (data, say) =>
-      `The temperature warmed to (${say.quantity(Number(data['hot']), degrees)}) must be above the room (${say.quantity(Number(data['room']), degrees)}).`,
+      `The temperature warmed to (${say.quantity(Number(data['hot']), degrees)}) must be above the room ` +
+      `(${say.quantity(Number(data['room']), degrees)}).`,
   },
 };

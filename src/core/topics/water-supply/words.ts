@@ -7,13 +7,17 @@ export const words: Words = {
   figures: { flow: ['L/min', 'gal/min'], wanted: ['L/min', 'gal/min'] },
   verdicts: {
     'flow-short': (d, say) =>
-      `${flow(d, 'flow', say)} is less than the ${flow(d, 'wanted', say)} of the manual. Do not cut: clear the nozzles and the filter, raise the pressure, and check again with jug and watch.`,
+      `${flow(d, 'flow', say)} is less than the ${flow(d, 'wanted', say)} of the manual. ` +
+      'Do not cut: clear the nozzles and the filter, raise the pressure, and check again with jug and watch.',
     'flow-enough': (d, say) =>
       `${flow(d, 'flow', say)} reaches the ${flow(d, 'wanted', say)} of the manual. Watch the cut all the same: at the first dust stop.`,
     'flow-low': (d, say) =>
-      `${flow(d, 'flow', say)} is less than ${flow(d, 'wanted', say)}, the figure usually named in Britain for a hand-held saw (unchecked). Do not cut with it. Look up the flow in the saw’s manual.`,
+      `${flow(d, 'flow', say)} is less than ${flow(d, 'wanted', say)}, the figure usually named in ` +
+      'Britain for a hand-held saw (unchecked). Do not cut with it. Look up the flow in the saw’s manual.',
     'flow-look': (d, say) =>
-      `${flow(d, 'flow', say)}. Look up the flow in the saw’s manual and enter it: it decides. US law names no figure (29 CFR 1926.1153 Table 1, 2016): the water must keep visible dust down. Check today’s rule of your place.`,
+      `${flow(d, 'flow', say)}. Look up the flow in the saw’s manual and enter it: it decides. ` +
+      'US law names no figure (29 CFR 1926.1153 Table 1, 2016): the water must keep visible dust down. ' +
+      'Check today’s rule of your place.',
     'bottle-fades': () =>
       'A pressure bottle fades: its flow falls with its pressure, and dust comes back before it is empty. Pump it up at every stop, and take the flow when it is nearly empty.',
     'slurry-away': () =>
