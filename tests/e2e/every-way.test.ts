@@ -29,7 +29,12 @@ const ways = [
 async function changeOneFigure(calculator: Locator): Promise<void> {
   const box = calculator.locator('.calc-box input[inputmode=decimal]:visible').first();
   if ((await box.count()) > 0) return box.fill(String(Number((await box.inputValue()).replace(',', '.')) * 1.1));
-  await calculator.locator('.calc-fields input[type=radio]:not(:checked):visible').first().check();
+  // A form of choices alone: another one of its first list.
+  const list = calculator.locator('.calc-fields select:visible').first();
+  const other = await list.evaluate(
+    (e: HTMLSelectElement) => [...e.options].find((o) => !o.selected && o.value !== '')?.value,
+  );
+  await list.selectOption(other ?? '');
 }
 
 describe.each(ways)('$way', ({ address }) => {
