@@ -1,7 +1,8 @@
 import { defineConfig } from 'vitest/config';
 
 const root = new URL('..', import.meta.url).pathname;
-const times = { testTimeout: 60_000, hookTimeout: 180_000 };
+// Generous, for slow machines: a test that hangs fails all the same, and none is about time.
+const times = { testTimeout: 180_000, hookTimeout: 300_000 };
 /** Tests that build sites, open pages or start programs. */
 const outside = ['tests/{commands,e2e,search,steps}/**/*.test.ts', 'tests/browser/device/**/*.test.ts'];
 
@@ -9,6 +10,8 @@ const outside = ['tests/{commands,e2e,search,steps}/**/*.test.ts', 'tests/browse
 export default defineConfig({
   test: {
     root,
+    // A browser test mostly waits for its browser: every core gets a worker, where the default leaves one idle.
+    maxWorkers: '100%',
     projects: [
       {
         test: {

@@ -1,27 +1,30 @@
-/** The same folder from a server, in a subfolder of a server, and opened from disk. Any console message or failed request fails. */
+/**
+ * The same folder in a subfolder of a server, and opened from disk. Any console message or failed request fails.
+ * Every page is opened from the top of a server by the tests of barriers, which watch for the same; here one of each
+ * kind and every calculator.
+ */
 import { pathToFileURL } from 'node:url';
 import { join } from 'node:path';
 import type { Browser, Locator } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { serveFolder, type Serving } from '../../src/commands/support/serve.ts';
 import { launch, wakeCalculator, watchedPage } from './support/browser.ts';
-import { calculators, dist, pages } from './support/site.ts';
+import { calculators, dist, oneOfEach } from './support/site.ts';
 
 let browser: Browser;
-const servings: Serving[] = [];
+let serving: Serving;
 
 beforeAll(async () => {
   browser = await launch();
-  servings.push(await serveFolder(dist), await serveFolder(dist, { base: '/sub/kb/' }));
+  serving = await serveFolder(dist, { base: '/sub/kb/' });
 });
 afterAll(async () => {
   await browser.close();
-  for (const serving of servings) await serving.close();
+  await serving.close();
 });
 
 const ways = [
-  { way: 'from a server', address: (file: string) => (servings[0]?.address ?? '') + file },
-  { way: 'from a subfolder of a server', address: (file: string) => (servings[1]?.address ?? '') + file },
+  { way: 'from a subfolder of a server', address: (file: string) => serving.address + file },
   { way: 'from disk', address: (file: string) => new URL(file, pathToFileURL(join(dist, '/'))).href },
 ];
 
@@ -38,10 +41,10 @@ async function changeOneFigure(calculator: Locator): Promise<void> {
 }
 
 describe.each(ways)('$way', ({ address }) => {
-  test('every page opens without a message or a failed request', async () => {
+  test('a page of each kind opens without a message or a failed request', async () => {
     const { page, context, troubles } = await watchedPage(browser);
     const bad: string[] = [];
-    for (const file of pages) {
+    for (const file of oneOfEach) {
       await page.goto(address(file), { waitUntil: 'load' });
       bad.push(...troubles.splice(0).map((t) => `${file}: ${t}`));
     }

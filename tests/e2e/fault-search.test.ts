@@ -178,9 +178,9 @@ test(
   { timeout: 300_000 },
   async () => {
     const { page, context } = await watchedPage(browser);
-    for (const file of faults)
+    for (const file of faults) {
+      await open(page, serving.address + file);
       for (const format of ['A4', 'Letter']) {
-        await open(page, serving.address + file);
         await page.emulateMedia({ media: 'print' });
         const height = format === 'A4' ? 297 : 279;
         // The list ends within the first side: its height from the top of the paper, in mm at 96 px an inch.
@@ -204,6 +204,7 @@ test(
           2,
         );
       }
+    }
     await context.close();
   },
 );

@@ -1,8 +1,8 @@
 /** What the hand needs stands on the first screen: first box, answer and drawing on a laptop, first box and answer line on a phone. */
-import type { Browser } from 'playwright-core';
+import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { serveFolder } from '../../src/commands/support/serve.ts';
-import { launch, wakeCalculator, watchedPage } from './support/browser.ts';
+import { launch, wakeCalculator, watchedPage, type WatchedPage } from './support/browser.ts';
 import { calculators, dist } from './support/site.ts';
 
 let browser: Browser;
@@ -26,19 +26,24 @@ interface Places {
   readonly tooWide: number;
 }
 
-async function placesOf(file: string, viewport: { width: number; height: number }): Promise<Places> {
-  const { page, context } = await watchedPage(browser, { viewport, serviceWorkers: 'block' });
-  await page.addInitScript(() => {
+/** One window a size; every calculator is opened in it afresh. */
+async function windowOf(viewport: { width: number; height: number }): Promise<WatchedPage> {
+  const watched = await watchedPage(browser, { viewport });
+  await watched.page.addInitScript(() => {
     const at = window as unknown as { shift: number };
     at.shift = 0;
     new PerformanceObserver((list) => {
       for (const entry of list.getEntries()) at.shift += (entry as unknown as { value: number }).value;
     }).observe({ type: 'layout-shift', buffered: true });
   });
+  return watched;
+}
+
+async function placesOf(file: string, page: Page): Promise<Places> {
   await page.goto(serving.address + file);
   await wakeCalculator(page);
   await page.evaluate(() => scrollTo(0, 0));
-  const places = await page.evaluate(() => {
+  return page.evaluate(() => {
     const edge = (query: string, side: 'top' | 'bottom') =>
       Math.round((document.querySelector(query)?.getBoundingClientRect()[side] ?? 0) + scrollY);
     return {
@@ -50,8 +55,6 @@ async function placesOf(file: string, viewport: { width: number; height: number 
       tooWide: document.documentElement.scrollWidth - innerWidth,
     };
   });
-  await context.close();
-  return places;
 }
 
 /** Forms that begin with a list of rows, which takes the first screen for itself. */
@@ -59,8 +62,14 @@ const rowsFirst = ['fault-order', 'service-interval', 'hand-arm-vibration', 'noi
 const isRowsFirst = (file: string) => rowsFirst.some((name) => file.includes(name));
 
 describe('laptop, 1366 by 768', () => {
+  let watched: WatchedPage;
+  beforeAll(async () => {
+    watched = await windowOf({ width: 1366, height: 768 });
+  });
+  afterAll(() => watched.context.close());
+
   test.each(calculators)('%s', async (file) => {
-    const at = await placesOf(file, { width: 1366, height: 768 });
+    const at = await placesOf(file, watched.page);
     expect(at.firstBox).toBeLessThanOrEqual(isRowsFirst(file) ? 330 : 300);
     expect(at.answer).toBeLessThanOrEqual(isRowsFirst(file) ? 510 : 480);
     if (!isRowsFirst(file)) expect(at.drawing).toBeLessThanOrEqual(768);
@@ -70,8 +79,14 @@ describe('laptop, 1366 by 768', () => {
 });
 
 describe('phone, 390 by 844', () => {
+  let watched: WatchedPage;
+  beforeAll(async () => {
+    watched = await windowOf({ width: 390, height: 844 });
+  });
+  afterAll(() => watched.context.close());
+
   test.each(calculators)('%s', async (file) => {
-    const at = await placesOf(file, { width: 390, height: 844 });
+    const at = await placesOf(file, watched.page);
     expect(at.firstBox).toBeLessThanOrEqual(isRowsFirst(file) ? 430 : 345);
     expect(at.line).toBeLessThanOrEqual(290);
     expect(at.shift).toBeLessThanOrEqual(0.02);
@@ -79,10 +94,7 @@ describe('phone, 390 by 844', () => {
   });
 
   test('a box with the focus is not covered by the answer line', async () => {
-    const { page, context } = await watchedPage(browser, {
-      viewport: { width: 390, height: 844 },
-      serviceWorkers: 'block',
-    });
+    const { page } = watched;
     await page.goto(`${serving.address}calculators/belt-tension.html`);
     await wakeCalculator(page);
     const boxes = page.locator('.calc-form .calc-fields').first().locator('input[type=text], select');
@@ -94,6 +106,5 @@ describe('phone, 390 by 844', () => {
       });
       expect(gap).toBeGreaterThanOrEqual(8);
     }
-    await context.close();
   });
 });

@@ -1,9 +1,10 @@
 /** The site after one visit, with the server gone. */
+import { createHash } from 'node:crypto';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { serveFolder, type Serving } from '../../src/commands/support/serve.ts';
 import { launch, wakeCalculator, watchedPage, type WatchedPage } from './support/browser.ts';
-import { dist, pages } from './support/site.ts';
+import { dist, oneOfEach, pages, readPage } from './support/site.ts';
 
 let browser: Browser;
 let serving: Serving;
@@ -13,7 +14,7 @@ let page: Page;
 beforeAll(async () => {
   browser = await launch();
   serving = await serveFolder(dist, { base: '/sub/kb/' });
-  watched = await watchedPage(browser);
+  watched = await watchedPage(browser, { saves: true });
   page = watched.page;
   await page.goto(serving.address);
   await page.locator('#edition-line[data-state=kept]').waitFor();
@@ -23,9 +24,26 @@ afterAll(() => browser.close());
 
 const at = (path: string) => serving.address + path;
 
-test('every page opens, though one was visited', async () => {
+test('every page is kept as it was published, though one was visited', async () => {
+  const kept = await page.evaluate(async (files) => {
+    const out: Record<string, string> = {};
+    for (const file of files) {
+      const bytes = await (await fetch(file)).arrayBuffer();
+      out[file] = Array.from(new Uint8Array(await crypto.subtle.digest('SHA-256', bytes)), (b) =>
+        b.toString(16).padStart(2, '0'),
+      ).join('');
+    }
+    return out;
+  }, pages);
+  const published = Object.fromEntries(
+    pages.map((file) => [file, createHash('sha256').update(readPage(file)).digest('hex')]),
+  );
+  expect(kept).toEqual(published);
+});
+
+test('a page of each kind opens', async () => {
   const bad: string[] = [];
-  for (const file of pages) {
+  for (const file of oneOfEach) {
     await page.goto(at(file));
     bad.push(...watched.troubles.splice(0).map((t) => `${file}: ${t}`));
   }

@@ -19,7 +19,7 @@ afterAll(async () => {
 });
 beforeEach(async () => {
   await watched?.context.close();
-  watched = await watchedPage(browser, { viewport: { width: 1366, height: 768 }, serviceWorkers: 'block' });
+  watched = await watchedPage(browser, { viewport: { width: 1366, height: 768 } });
   page = watched.page;
 });
 

@@ -25,7 +25,7 @@ afterAll(async () => {
 const searchPage = (lang: string) => `${lang === 'es' ? 'es/' : ''}search.html`;
 
 async function openAt(address: string): Promise<Page> {
-  const { page } = await watchedPage(browser, { serviceWorkers: 'block' });
+  const { page } = await watchedPage(browser);
   await page.goto(address);
   await page.getByRole('searchbox').and(page.locator(':enabled')).waitFor();
   return page;

@@ -1,18 +1,21 @@
-/** axe on every page, light and dark, at one width: WCAG 2.2 AA, and nothing wider than the screen. */
+/** axe on every page, at one width and in one set of colors, nothing wider than the screen, nothing in the console. */
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import type { AxeResults } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { serveFolder } from '../../../src/commands/support/serve.ts';
-import { launch } from './browser.ts';
+import { launch, watchedPage } from './browser.ts';
 import { dist, pages } from './site.ts';
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
-const everything = { runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] } };
-/** What a change of colours can break. */
-const colours = { runOnly: { type: 'rule', values: ['color-contrast', 'link-in-text-block'] } };
+export const everything = {
+  runOnly: { type: 'tag', values: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa'] },
+};
 
 declare const window: { axe: { run: (where: Document, options: unknown) => Promise<AxeResults> } };
+
+/** What other colors and another width can break; the rest hangs on the markup, which is the same. */
+export const looks = { runOnly: { type: 'rule', values: ['color-contrast', 'link-in-text-block', 'target-size'] } };
 
 export interface Barrier {
   readonly what: string;
@@ -21,30 +24,27 @@ export interface Barrier {
   readonly first: readonly string[];
 }
 
-export async function findBarriers(viewport: {
-  width: number;
-  height: number;
-}): Promise<{ barriers: Barrier[]; looked: number }> {
+export async function findBarriers(
+  viewport: { width: number; height: number },
+  colorScheme: 'light' | 'dark',
+  rules: object,
+): Promise<{ barriers: Barrier[]; looked: number; troubles: readonly string[] }> {
   const browser = await launch();
   const serving = await serveFolder(dist);
   // The rules are put into the page from outside, which the site's own policy would refuse.
-  const context = await browser.newContext({
+  const { page, troubles } = await watchedPage(browser, {
     viewport,
+    colorScheme,
     bypassCSP: true,
-    serviceWorkers: 'block',
     reducedMotion: 'reduce',
   });
-  const page = await context.newPage();
   const found = new Map<string, string[]>();
   const note = (what: string, where: string) => found.set(what, [...(found.get(what) ?? []), where]);
   for (const file of pages) {
-    await page.emulateMedia({ colorScheme: 'light' });
     await page.goto(serving.address + file, { waitUntil: 'load' });
     await wakeAll(page);
     await page.evaluate(axe);
-    await judge(page, everything, (what, where) => note(what, `${file} at ${where}`));
-    await page.emulateMedia({ colorScheme: 'dark' });
-    await judge(page, colours, (what, where) => note(`${what} (dark)`, `${file} at ${where}`));
+    await judge(page, rules, (what, where) => note(what, `${file} at ${where}`));
     const tooWide = await page.evaluate(
       () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
     );
@@ -55,6 +55,7 @@ export async function findBarriers(viewport: {
   return {
     barriers: [...found].map(([what, places]) => ({ what, count: places.length, first: places.slice(0, 3) })),
     looked: pages.length,
+    troubles,
   };
 }
 
@@ -64,9 +65,9 @@ async function wakeAll(page: Page): Promise<void> {
   await page.waitForFunction(() => !document.querySelector('astro-island[ssr]'));
 }
 
-async function judge(page: Page, options: object, note: (what: string, where: string) => void): Promise<void> {
+async function judge(page: Page, rules: object, note: (what: string, where: string) => void): Promise<void> {
   const { violations } = await page.evaluate((asked) => window.axe.run(document, asked), {
-    ...options,
+    ...rules,
     resultTypes: ['violations'],
   });
   for (const v of violations)

@@ -29,11 +29,17 @@ export interface WatchedPage {
   readonly troubles: string[];
 }
 
-export async function watchedPage(browser: Browser, options: BrowserContextOptions = {}): Promise<WatchedPage> {
-  const context = await browser.newContext(options);
+/** A context of its own. It saves no copy of the whole site, which every context would do again, unless `saves` is said. */
+export async function watchedPage(
+  browser: Browser,
+  { saves = false, ...options }: BrowserContextOptions & { readonly saves?: boolean } = {},
+): Promise<WatchedPage> {
+  const context = await browser.newContext({ serviceWorkers: saves ? 'allow' : 'block', ...options });
   const page = await context.newPage();
   const troubles: string[] = [];
   page.on('console', (message) => {
+    // The browser's word about the worker it was told to block is no trouble of the page.
+    if (message.text().includes('Service Worker registration blocked')) return;
     if (['error', 'warning'].includes(message.type())) troubles.push(`console ${message.type()}: ${message.text()}`);
   });
   page.on('pageerror', (error) => troubles.push(`uncaught: ${error.message}`));

@@ -13,4 +13,10 @@ if (!existsSync(join(dist, 'sw.js'))) throw new Error(`There is no finished site
 export const pages: readonly string[] = (await listFiles(dist)).filter((f) => f.endsWith('.html') && f !== '404.html');
 export const calculators = pages.filter((p) => p.startsWith('calculators/'));
 
+/** One page of each kind: the first of each folder, and all that stand at the top. Pages of a kind share one layout. */
+export const oneOfEach: readonly string[] = pages.filter((page, at) => {
+  const folder = page.slice(0, page.lastIndexOf('/') + 1);
+  return folder === '' || pages.findIndex((p) => p.startsWith(folder) && !p.slice(folder.length).includes('/')) === at;
+});
+
 export const readPage = (file: string): string => readFileSync(join(dist, file), 'utf8');

@@ -31,7 +31,7 @@ afterAll(async () => {
 beforeEach(async () => {
   await addWorker(dist);
   serving = await serveFolder(dist, { base });
-  watched = await watchedPage(browser);
+  watched = await watchedPage(browser, { saves: true });
   page = watched.page;
   await page.goto(at('index.html'));
   await line('kept');
@@ -126,7 +126,7 @@ test('an edition that is half published is refused, and the old one stays whole'
 test('a first save that was cut short is taken up where it stopped', async () => {
   const missing = join(dist, 'plain.html');
   await rename(missing, `${missing}.away`);
-  const fresh = await watchedPage(browser);
+  const fresh = await watchedPage(browser, { saves: true });
   await fresh.page.goto(at('index.html'));
   await fresh.page.locator('#edition-line[data-state=cut-short]').waitFor();
   await rename(`${missing}.away`, missing);
@@ -190,7 +190,7 @@ test('a host that alters pages is asked for one file on each visit, and the read
     type,
     body: type.startsWith('text/html') ? Buffer.concat([body, Buffer.from('<!-- hosted -->')]) : body,
   }));
-  const visitor = await watchedPage(browser);
+  const visitor = await watchedPage(browser, { saves: true });
   const fetched: string[] = [];
   visitor.context.on('request', (r) => void (r.serviceWorker() && !r.url().endsWith('sw.js') && fetched.push(r.url())));
   const visit = async (state: string) => {
@@ -203,6 +203,8 @@ test('a host that alters pages is asked for one file on each visit, and the read
   expect(await visit('altered')).toBe(1);
   fetched.length = 0;
   await visitor.page.goto(`${host.address}index.html`);
+  // Asked for first: before the page registers its worker there is no registration either.
+  await expect.poll(() => fetched).toHaveLength(1);
   await visitor.page.waitForFunction(async () => !(await navigator.serviceWorker.getRegistration()));
   expect(fetched).toHaveLength(1);
   expect(await visitor.page.locator('#edition-line').textContent()).toBe('');
@@ -212,7 +214,7 @@ test('a host that alters pages is asked for one file on each visit, and the read
 
 test('a file sent under the wrong kind is kept under the right one', async () => {
   const host = await hostThat((type, body) => ({ type: type.startsWith('image/') ? 'text/plain' : type, body }));
-  const visitor = await watchedPage(browser);
+  const visitor = await watchedPage(browser, { saves: true });
   await visitor.page.goto(`${host.address}index.html`);
   await visitor.page.locator('#edition-line[data-state=kept]').waitFor();
   const type = () => visitor.page.evaluate(async () => (await fetch('pictures/dot.svg')).headers.get('content-type'));
