@@ -13,7 +13,7 @@ declare module 'almanac:edition' {
 
 declare namespace App {
   interface Locals {
-    /** Ids of the page's sources in the order of its front matter, so that marks in the text can be numbered. */
+    /** Ids of the page's sources in the order of the text, so that marks in it can be numbered. */
     sources?: readonly string[];
     /** Cautions that already stand at the top of the page. */
     cautionsAtTop?: readonly string[];

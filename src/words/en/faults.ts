@@ -36,8 +36,8 @@ export const fault = {
   nothingSeen: 'Nothing was checked, so nothing is known yet. Answer a check below.',
   ruledOut: 'looked at, not it',
   undo: 'Undo',
-  afresh: 'Start this complaint afresh',
-  afreshDone: 'Started afresh.',
+  afresh: 'Start this complaint again',
+  afreshDone: 'Started again.',
   print: 'Print',
   moreCautions: (n: number) =>
     n === 1 ? 'One more caution, at its own check' : `${n} more cautions, each at its own check`,
