@@ -11,9 +11,10 @@ export interface LifeRecord {
 /**
  * Shape and scale that make the records most likely (maximum likelihood), parts still running counted in.
  * Formulas: sum t^b ln t / sum t^b - 1/b = mean of ln t over the failures; eta = (sum t^b / r)^(1/b), r failures.
- * Method: halving on b between 0.05 and 60; times are scaled by the longest so that powers stay in range.
+ * Method: halving on b between 0.05 and 1000; times are scaled by the longest so that powers stay in range.
  * @param records times > 0
- * @returns shape and scale; undefined with fewer than two different failure times, which no law can be fitted to
+ * @returns shape and scale; undefined with fewer than two different failure times, or with times so nearly equal that
+ * the shape would pass 1000: no law can be fitted to those
  * Check: the 23 ball bearings of Lieblein and Zelen give 2.102 and 81.88 million turns.
  * Example: fitLife([{ time: 5, failed: true }]) -> undefined.
  * Source: lieblein-zelen-1956.
@@ -32,7 +33,7 @@ export function fitLife(records: readonly LifeRecord[]): Life | undefined {
     }
     return logs / powers - 1 / b - meanLog;
   };
-  let [low, high] = [0.05, 60];
+  let [low, high] = [0.05, 1000];
   if (excess(low) > 0 || excess(high) < 0) return undefined;
   for (let k = 0; k < 100; k++) {
     const middle = (low + high) / 2;
@@ -86,5 +87,5 @@ export function shapeRange(records: readonly LifeRecord[]): ShapeRange | undefin
     }
     return a;
   };
-  return { low: edge(life.shape, 1e-3), high: edge(life.shape, 1e3), failures: r };
+  return { low: edge(life.shape, 1e-3), high: edge(life.shape, 1e4), failures: r };
 }

@@ -7,6 +7,8 @@ const pump = {
 };
 /** Weibull: a new one fails within 250 h with 1 - exp(-(250 / 500)^2). */
 const newFails = 1 - Math.exp(-0.25);
+/** The age at which an old one fails within 250 h with a chance of F. */
+const ageWhere = (F: number) => (-Math.log(1 - F) * 500 ** 2 - 250 ** 2) / (2 * 250);
 
 export const boundaries: Boundaries = {
   rows: [
@@ -29,7 +31,7 @@ export const boundaries: Boundaries = {
     },
     {
       why: 'one failure at most is counted, so looking ahead is good for one mean life: 500 h',
-      verdict: 'horizonNote',
+      verdict: 'verdict',
       inputs: {
         partCost: 60,
         age: 300,
@@ -42,15 +44,31 @@ export const boundaries: Boundaries = {
       },
       moves: 'horizon',
       at: 500,
-      gives: [undefined, undefined, 'looks-too-far'],
+      gives: ['about-even', 'about-even', 'looks-too-far'],
     },
     {
-      why: 'leaving costs as much as changing where F(H | T) = F(H) + 60 / 150, with ((T + H)2 - T2) / 500^2 = -ln(1 - F)',
+      why: 'leaving costs a tenth less than changing where F(H | T) = 0.9 (60 / 150 + F(H)), with ((T + H)2 - T2) / 500^2 = -ln(1 - F)',
       verdict: 'verdict',
       inputs: pump,
       moves: 'age',
-      at: (-Math.log(1 - newFails - 60 / 150) * 500 ** 2 - 250 ** 2) / (2 * 250),
-      gives: ['leave-it', 'leave-it', 'change-now'],
+      at: ageWhere(0.9 * (60 / 150 + newFails)),
+      gives: ['leave-it', 'about-even', 'about-even'],
+    },
+    {
+      why: 'and changing a tenth less than leaving where F(H | T) = (60 / 150 + F(H)) / 0.9',
+      verdict: 'verdict',
+      inputs: pump,
+      moves: 'age',
+      at: ageWhere((60 / 150 + newFails) / 0.9),
+      gives: ['about-even', 'about-even', 'change-now'],
+    },
+    {
+      why: 'shape 1 does not wear (Weibull); hardly above it the wear pays for no new part within 50 lives',
+      verdict: 'ageToChange',
+      inputs: pump,
+      moves: 'shape',
+      at: 1,
+      gives: ['does-not-wear', 'does-not-wear', 'no-age-pays'],
     },
     {
       why: 'an old part that is sure to fail costs 150; a new one costs as much where F(H) = 90 / 150: 500 sqrt(-ln 0.4) h',

@@ -126,6 +126,18 @@ describe('a law fitted to records', () => {
     expect(Math.abs((fitted?.scale ?? 0) - 350)).toBeLessThan(20);
   });
 
+  it('takes two failures however close, by the closed form of two: b ln(t2 / t1) = u with u tanh(u / 2) = 2', () => {
+    const u = 2.3993572805;
+    for (const [first, second] of [
+      [100, 250],
+      [300, 310],
+      [300, 301],
+    ] as const) {
+      const fitted = fitLife([first, second].map((time) => ({ time, failed: true })));
+      expect((fitted?.shape ?? 0) * Math.log(second / first)).toBeCloseTo(u, 6);
+    }
+  });
+
   it('does not care about the unit of time', () => {
     const records = [12, 30, 31, 55, 80].map((time) => ({ time, failed: true }));
     const [hours, minutes] = [fitLife(records), fitLife(records.map((r) => ({ ...r, time: r.time * 60 })))];

@@ -28,7 +28,7 @@ export const compute = guarded(fields, (inputs): Result => {
   const mending = inputs.mend ? mendOrReplace(inputs, life, reopen) : { values: [], steps: [] };
   return {
     ok: true,
-    values: [...next.values, ...mending.values, ...shapeNote(life), ...horizonNote(life, inputs.horizon)],
+    values: [...next.values, ...mending.values, ...shapeNote(life)],
     working: [
       ...steps,
       step(reopening, { k: inputs.reopenMinutes, w: inputs.labourRate, s: inputs.stopCost }, reopen),
@@ -65,15 +65,6 @@ function neighbour(inputs: PartInputs, life: Life, reopen: number): Shown {
     step(changeNow, { c, S_n: fresh, o: reopen }, now),
     step(leave, { S_o: worn, c, o: reopen }, later),
   ];
-  const verdict: VerdictValue = {
-    kind: 'verdict',
-    key: 'verdict',
-    label: 'While it is open',
-    code: isOver(later, now) ? 'change-now' : 'leave-it',
-    level: isOver(later, now) ? 'caution' : 'good',
-    data: { between: cent(Math.abs(later - now)) },
-    main: true,
-  };
   const share = (key: string, label: string, value: number): Value => ({
     kind: 'quantity',
     key,
@@ -84,7 +75,7 @@ function neighbour(inputs: PartInputs, life: Life, reopen: number): Shown {
   });
   const flip = ageToChange(c, reopen, life, H);
   const values: Value[] = [
-    verdict,
+    verdictOf(now, later, life, H),
     {
       kind: 'money',
       key: 'costNow',
@@ -117,7 +108,7 @@ function neighbour(inputs: PartInputs, life: Life, reopen: number): Shown {
             kind: 'verdict',
             key: 'ageToChange',
             label: 'Age from which changing pays',
-            code: 'no-age-pays',
+            code: isOver(life.shape, 1) ? 'no-age-pays' : 'does-not-wear',
             level: 'note',
           } as const,
         ]
@@ -134,6 +125,35 @@ function neighbour(inputs: PartInputs, life: Life, reopen: number): Shown {
     ageTable(c, reopen, life, H, now),
   ];
   return { values, steps };
+}
+
+/** Closer than this share of the dearer way, and a guessed life can't tell one from the other. Our choice. */
+const close = 0.1;
+
+/**
+ * Change it or leave it, by the two costs [currency]. The sum counts one failure at most: past the mean life of a new
+ * part it counts too few, and there is no advice.
+ */
+function verdictOf(now: number, later: number, life: Life, horizon: number): VerdictValue {
+  const verdict = (code: string, level: VerdictValue['level'], data: VerdictValue['data']): VerdictValue => ({
+    kind: 'verdict',
+    key: 'verdict',
+    label: 'While it is open',
+    code,
+    level,
+    data,
+    main: true,
+  });
+  const lives = livesAhead(life, horizon);
+  if (isOver(lives, 1)) return verdict('looks-too-far', 'caution', { lives: Math.round(lives * 10) / 10 });
+  const between = { between: cent(Math.abs(later - now)) };
+  if (!isOver(Math.abs(later - now), close * Math.max(later, now))) return verdict('about-even', 'note', between);
+  return isOver(later, now) ? verdict('change-now', 'caution', between) : verdict('leave-it', 'good', between);
+}
+
+/** How many mean lives of a new part the time looked ahead is [1]. */
+function livesAhead(life: Life, horizon: number): number {
+  return horizon / meanLife(life);
 }
 
 /** Both costs at ages in steps of a quarter of the scale: what a drawing needs. */
@@ -161,16 +181,17 @@ function mendOrReplace(inputs: PartInputs, life: Life, reopen: number): Shown {
     step(mendFailed, { c_f, p, H, eta: life.scale, b: life.shape, c_r, o: reopen }, mended),
   ];
   const flip = wearToReplace(c_f, c_r, reopen, life, H);
+  const verdict: VerdictValue = {
+    kind: 'verdict',
+    key: 'mendVerdict',
+    label: 'Mend or replace',
+    code: isOver(replaced, mended) ? 'mend-it' : 'replace-it',
+    level: 'note',
+    data: { between: cent(Math.abs(replaced - mended)) },
+    main: true,
+  };
   const values: Value[] = [
-    {
-      kind: 'verdict',
-      key: 'mendVerdict',
-      label: 'Mend or replace',
-      code: isOver(replaced, mended) ? 'mend-it' : 'replace-it',
-      level: 'note',
-      data: { between: cent(Math.abs(replaced - mended)) },
-      main: true,
-    },
+    ...(isOver(livesAhead(life, H), 1) ? [] : [verdict]),
     { kind: 'money', key: 'costReplace', label: 'Replacing costs', value: cent(replaced) },
     { kind: 'money', key: 'costMend', label: 'Mending costs', value: cent(mended) },
     ...(flip === undefined
@@ -186,21 +207,6 @@ function mendOrReplace(inputs: PartInputs, life: Life, reopen: number): Shown {
         ]),
   ];
   return { values, steps };
-}
-
-/** The sum counts one failure at most: past the mean life of a new part it counts too few. */
-function horizonNote(life: Life, horizon: number): Value[] {
-  if (!isOver(horizon, meanLife(life))) return [];
-  return [
-    {
-      kind: 'verdict',
-      key: 'horizonNote',
-      label: 'How far it looks',
-      code: 'looks-too-far',
-      level: 'note',
-      data: { lives: Math.round((horizon / meanLife(life)) * 10) / 10 },
-    },
-  ];
 }
 
 function shapeNote(life: Life): Value[] {

@@ -18,7 +18,6 @@ export const decides = {
   mendVerdict: ['mend', 'replaceCost', 'mendCost', 'mendWear', ...life],
   ageToChange: ['partCost', ...life],
   shapeNote: ['shape'],
-  horizonNote: ['lifeAs', 'mean', 'scale', 'shape', 'horizon'],
 };
 /** A part whose life is known may be worth replacing by the clock. */
 export const carries = [

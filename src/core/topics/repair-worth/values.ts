@@ -26,12 +26,27 @@ export interface Shown {
 
 /** Yearly cost of both ways and of a cutting hour [currency]. */
 export function yearly(c: Comparison, inputs: WorthInputs): Shown {
+  // The verdict counts the chance of a worn engine; these figures do not, and would seem to contradict it.
+  const sound = inputs.engine === 'unknown' ? { note: 'With a sound engine.' } : {};
   const [repaired, replaced, H] = [repairYearly(c), newYearly(c), inputs.hoursPerYear];
   const steps = [step(perHour, { C: repaired, H }, repaired / H), step(perHour, { C: replaced, H }, replaced / H)];
   const values: Value[] = [
-    { kind: 'money', key: 'repairYearly', label: 'Repair and keep, a year', value: roundMoney(repaired), main: true },
+    {
+      kind: 'money',
+      key: 'repairYearly',
+      label: 'Repair and keep, a year',
+      value: roundMoney(repaired),
+      main: true,
+      ...sound,
+    },
     { kind: 'money', key: 'newYearly', label: 'Buy new, a year', value: roundMoney(replaced), main: true },
-    { kind: 'money', key: 'repairHour', label: 'Repair and keep, a cutting hour', value: roundMoney(repaired / H) },
+    {
+      kind: 'money',
+      key: 'repairHour',
+      label: 'Repair and keep, a cutting hour',
+      value: roundMoney(repaired / H),
+      ...sound,
+    },
     { kind: 'money', key: 'newHour', label: 'Buy new, a cutting hour', value: roundMoney(replaced / H) },
   ];
   return { values, steps };

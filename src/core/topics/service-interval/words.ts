@@ -41,7 +41,8 @@ export const words: Words = {
     'beyond-calendar': (d) => `That day lies outside the years 1 to 9999; ${d['got']} days is too far.`,
     'too-hot-to-grease': () =>
       'Above 100 °C this rule ends, and an ordinary grease with it. Find out why the bearing runs so hot.',
-    'no-fit': () => 'These records fit no law of wear. At least two of the parts must have failed, at different hours.',
+    'no-fit': () =>
+      'These records fit no law of wear. At least two of the parts must have failed, at hours that are clearly apart.',
     'too-fast-to-grease': () => 'The bearing turns too fast for its size for this formula.',
   },
 };

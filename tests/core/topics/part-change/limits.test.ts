@@ -14,16 +14,23 @@ function worked(raw: RawInputs): Answer {
 
 it('changing pays from the age it names on, not before', () => {
   const age = valueOf(worked({}), 'ageToChange', 'quantity').value / 3600;
-  expect(valueOf(worked({ age: age * 0.999 }), 'verdict', 'verdict').code).toBe('leave-it');
-  expect(valueOf(worked({ age: age * 1.001 }), 'verdict', 'verdict').code).toBe('change-now');
+  const costs = (hours: number) =>
+    ['costNow', 'costLeave'].map((k) => valueOf(worked({ age: hours }), k, 'money').value);
+  const [cheaper, dearer] = [costs(age * 0.99), costs(age * 1.01)];
+  expect(cheaper[0]).toBeGreaterThan(cheaper[1] as number);
+  expect(dearer[0]).toBeLessThan(dearer[1] as number);
+  expect(valueOf(worked({ age }), 'verdict', 'verdict').code).toBe('about-even');
 });
 
 it('more than one mean life ahead is said to be too far, exactly one is not', () => {
   // The example's mean life is 350 h.
-  const note = (hours: number) => worked({ horizon: `${hours} h` }).values.find((v) => v.key === 'horizonNote');
-  expect(note(349)).toBeUndefined();
-  expect(note(350)).toBeUndefined();
-  expect(note(420)).toMatchObject({ code: 'looks-too-far', data: { lives: 1.2 } });
+  const verdict = (hours: number) => valueOf(worked({ horizon: `${hours} h` }), 'verdict', 'verdict');
+  expect(verdict(349).code).not.toBe('looks-too-far');
+  expect(verdict(350).code).not.toBe('looks-too-far');
+  expect(verdict(420)).toMatchObject({ code: 'looks-too-far', level: 'caution', data: { lives: 1.2 } });
+  // Neither way of a failed part is advised either.
+  const mending = worked({ horizon: '420 h', mend: true, replaceCost: 120, mendCost: 45, mendWear: 1.7 });
+  expect(mending.values.find((v) => v.key === 'mendVerdict')).toBeUndefined();
   expect(words.verdicts['looks-too-far']).toBeDefined();
 });
 
