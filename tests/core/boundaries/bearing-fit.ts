@@ -240,14 +240,14 @@ export const boundaries: Boundaries = {
       inputs: { ...bar, room: 20 },
       moves: 'gap',
       at: 1.298,
-      gives: ['warm-not-needed', 'warm-not-needed', 'warm-housing-ok'],
+      gives: ['warm-not-needed', 'warm-not-needed', 'warm-slides'],
     },
     {
-      why: 'a light housing takes 100 °C and 0.05 K: 50.05 K over a hot room open 50.05 x 23.6 x 0.11 µm',
+      why: 'a light housing takes 100 °C and 0.05 K: 50.05 K over a hot room open 50.05 x 23.6 x 0.11 µm; N7 holds 45',
       verdict: 'warmVerdict',
-      inputs: { ...bar, room: 50 },
+      inputs: { ...bar, room: 50, zone: 'N7' },
       moves: 'gap',
-      at: 50.05 * 23.6 * 0.11,
+      at: 50.05 * 23.6 * 0.11 - 45,
       gives: ['warm-housing-ok', 'warm-housing-ok', 'warm-housing-over'],
     },
     {

@@ -126,5 +126,13 @@ export const boundaries: Boundaries = {
       at: 20 + (100 + 20 - 0.001) / 2.36,
       gives: ['heat-to-short', undefined, undefined],
     },
+    {
+      why: 'hotter than 99 °C there is no more to gain: a light housing takes 100 °C, a thermometer shows degrees (our choice)',
+      verdict: 'heatTo',
+      inputs: { ...housing, interference: 300, heatTo: 80 },
+      moves: 'heatTo',
+      at: 99,
+      gives: ['heat-to-short', 'heat-to-short-at-ceiling', 'heat-to-short-at-ceiling'],
+    },
   ],
 };

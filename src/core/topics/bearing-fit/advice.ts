@@ -1,9 +1,9 @@
 /** What the table recommends and why, what a warm housing leaves of the fit, and how warm to make a part to fit it. */
 import { step, type WorkingStep } from '../../contract/formula.ts';
-import type { Value } from '../../contract/result.ts';
+import type { Value, VerdictValue } from '../../contract/result.ts';
 import { growth, materialOf, temperatureChange, warmLoss } from '../../materials/index.ts';
 import { isOver, isUnder } from '../../thresholds/index.ts';
-import type { Fit } from '../limits-fits/index.ts';
+import { kindOfFit, type Fit } from '../limits-fits/index.ts';
 import { ceilingVerdict, housingCeiling, ringCeiling, warmLabel } from '../warming/index.ts';
 import type { FitInputs } from './fields.ts';
 import { lostWarm, riseToFit } from './formulas.ts';
@@ -118,6 +118,7 @@ export function warmToFit({ seat, size, material, sealed, room, gap }: FitInputs
   const at = (interference: number) => temperatureChange(size, interference, gap, warmed.alpha);
   const [rise, low] = [at(fit.most), at(fit.least)];
   const source = warmed.alphaSource;
+  const verdict = slides(fit, ceilingVerdict(part, room + rise, room, ceiling, sealed ?? true));
   return {
     steps: rise > 0 ? [step(riseToFit, { I_max: fit.most, c: gap, alpha: warmed.alpha, d: size }, rise)] : [],
     values: [
@@ -129,7 +130,7 @@ export function warmToFit({ seat, size, material, sealed, room, gap }: FitInputs
         low: room + low,
         high: room + rise,
         units: degrees,
-        main: true,
+        main: verdict.code !== 'warm-slides',
         source,
       },
       {
@@ -142,7 +143,13 @@ export function warmToFit({ seat, size, material, sealed, room, gap }: FitInputs
         units: diff,
         source,
       },
-      ceilingVerdict(part, room + rise, room, ceiling, sealed ?? true),
+      verdict,
     ],
   };
+}
+
+/** A ring that is looser than its seat everywhere goes in by hand: warmth is no need, only the gap asked for. */
+function slides(fit: Fit, verdict: VerdictValue): VerdictValue {
+  if (kindOfFit(fit) !== 'clearance' || verdict.code === 'warm-not-needed') return verdict;
+  return { ...verdict, label: 'Fitting the ring', code: 'warm-slides', level: 'note' };
 }

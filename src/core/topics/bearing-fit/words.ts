@@ -169,6 +169,8 @@ export const words: Words = {
     ...reasons,
     ...seats,
     ...needs,
+    'warm-slides': () =>
+      'No warming needed: by these figures the ring slides in by hand. If it does not, look for a burr or dirt before you use force.',
     'fit-clearance': () => 'Always loose. The ring can creep if the load turns against it.',
     'fit-transition': () =>
       'Can come out a little loose or a little tight. Measure seat and ring before you choose press or heat.',

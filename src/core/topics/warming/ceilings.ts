@@ -1,5 +1,5 @@
 /** How hot a part may be made, and which way out is left when that is not enough. */
-import type { Value } from '../../contract/result.ts';
+import type { VerdictValue } from '../../contract/result.ts';
 import { type MaterialKey, materialOf } from '../../materials/index.ts';
 import { fromUnit } from '../../quantity/index.ts';
 import { isOver } from '../../thresholds/index.ts';
@@ -65,7 +65,7 @@ export function ceilingVerdict(
   room: number,
   ceiling: Ceiling,
   sealed: boolean,
-): Value {
+): VerdictValue {
   const base = {
     kind: 'verdict',
     key: 'warmVerdict',

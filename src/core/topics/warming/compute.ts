@@ -29,6 +29,8 @@ const dryIce = fromUnit(-78, '°C');
 const liquidNitrogen = 77;
 /** A thousandth of a micrometer: less than any gap anybody asks for [m]. */
 const hair = 1e-9;
+/** Nearer to its ceiling than this, a part is as hot as it may be: a shop's thermometer shows whole degrees [K]. */
+const nearCeiling = 1;
 /** Metal hotter than this hurts to hold, metal colder than this sticks to the skin [K]; common practice, no source. */
 const hotToHold = fromUnit(45, '°C');
 const coldToHold = fromUnit(-10, '°C');
@@ -121,7 +123,10 @@ function heatToVerdict(heatTo: number | undefined, ceiling: Ceiling, short: bool
         source: ceiling.source,
       },
     ];
-  return short && heatTo !== undefined ? [{ ...base, code: 'heat-to-short', level: 'caution' }] : [];
+  if (!short || heatTo === undefined) return [];
+  // Within a degree of the ceiling there is no hotter to go.
+  const spent = !isUnder(heatTo, ceiling.temperature - nearCeiling);
+  return [{ ...base, code: spent ? 'heat-to-short-at-ceiling' : 'heat-to-short', level: 'caution' }];
 }
 
 function coldValues(

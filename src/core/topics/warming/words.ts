@@ -49,6 +49,8 @@ export const words: Words = {
       `${say.quantity(Number(data['ceiling']), degrees)} is the most for this part.`,
     'heat-to-short': () =>
       'At the temperature you mean to use the fit is not open by the gap asked for. Go hotter, up to the ceiling, or chill the other part.',
+    'heat-to-short-at-ceiling': () =>
+      'That is as hot as this part may be, and the fit is not open by the gap asked for. Chill the other part as well, or choose a smaller gap.',
   },
   problems: {
     'room-too-hot': (data, say) =>
