@@ -7,14 +7,28 @@ import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromiumHelp, findOrInstallChromium } from './support/chromium.ts';
-import { buildSite, runAstro, runNode } from './support/command.ts';
+import { buildSite, runAstro, runHeldBack, runNode } from './support/command.ts';
 import { countTests, type Count } from './support/count-tests.ts';
+
+const countOf = (what: string, code: number): Count => {
+  if (code !== 0) console.error(`-- ${what}: failed`);
+  return code === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
+};
 
 async function step(what: string, work: () => Promise<number>): Promise<Count> {
   console.log(`\n== ${what}`);
-  const code = await work();
-  if (code !== 0) console.error(`-- ${what}: failed`);
-  return code === 0 ? { passed: 1, failed: 0 } : { passed: 0, failed: 1 };
+  return countOf(what, await work());
+}
+
+/** A step that goes on beside another: begun at once, told when its turn comes. */
+function beside(what: string, script: string, args: readonly string[]): () => Promise<Count> {
+  const running = runHeldBack(script, args);
+  return () =>
+    step(what, async () => {
+      const { code, said } = await running;
+      process.stdout.write(said);
+      return code;
+    });
 }
 
 async function runTests(chromium: string | undefined): Promise<Count> {
@@ -49,23 +63,24 @@ async function runTests(chromium: string | undefined): Promise<Count> {
 const said = (flag: string) => process.argv.includes(flag);
 const chromium = await findOrInstallChromium(said('--install') ? 'yes' : said('--no-install') ? 'no' : 'ask');
 if (!chromium) console.error(chromiumHelp());
-const counts = [
-  await step('Build', buildSite),
-  await step('Types', () => runAstro(['check', '--minimumFailingSeverity', 'error'])),
-  await step('Rules for code', () =>
-    runNode('node_modules/eslint/bin/eslint.js', ['-c', 'tests/eslint.config.mjs', 'src', 'tests']),
-  ),
-  await step('Layout of code', () =>
-    runNode('node_modules/prettier/bin/prettier.cjs', [
-      '--check',
-      '--log-level=warn',
-      'src',
-      'tests',
-      'astro.config.mjs',
-    ]),
-  ),
-  await runTests(chromium),
-];
+// The build uses one core, more or less, and so do the types; the layout and the rules take the other. The rules come
+// after the build, which writes types they read.
+const layout = beside('Layout of code', 'node_modules/prettier/bin/prettier.cjs', [
+  '--check',
+  '--log-level=warn',
+  'src',
+  'tests',
+  'astro.config.mjs',
+]);
+const counts = [await step('Build', buildSite)];
+const rules = beside('Rules for code', 'node_modules/eslint/bin/eslint.js', [
+  '-c',
+  'tests/eslint.config.mjs',
+  'src',
+  'tests',
+]);
+counts.push(await step('Types', () => runAstro(['check', '--minimumFailingSeverity', 'error'])));
+counts.push(await rules(), await layout(), await runTests(chromium));
 const passed = counts.reduce((sum, c) => sum + c.passed, 0);
 const failed = counts.reduce((sum, c) => sum + c.failed, 0);
 console.log(`\n${passed} passed, ${failed} failed`);

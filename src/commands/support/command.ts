@@ -23,6 +23,22 @@ export function run(
   });
 }
 
+/** The same, quietly: what it says is held back and given with its exit code, for work that goes on beside other work. */
+export function runHeldBack(script: string, args: readonly string[]): Promise<{ code: number; said: string }> {
+  return new Promise((done) => {
+    const child = spawn(process.execPath, [`${projectFolder}${script}`, ...args], {
+      cwd: projectFolder,
+      stdio: ['ignore', 'pipe', 'pipe'],
+      env: { ...environment, ...(process.stdout.isTTY ? { FORCE_COLOR: '1' } : {}) },
+    });
+    let said = '';
+    for (const stream of [child.stdout, child.stderr])
+      stream.setEncoding('utf8').on('data', (text: string) => (said += text));
+    child.on('error', (error) => done({ code: 127, said: `${script} could not be started: ${error.message}` }));
+    child.on('close', (code) => done({ code: code ?? 1, said }));
+  });
+}
+
 export function runNode(
   script: string,
   args: readonly string[],
