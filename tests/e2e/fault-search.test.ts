@@ -246,7 +246,7 @@ test('two windows at one ticket follow each other; the same check answered two w
     record.data.given['seat-look'] = { is: 'sound', name: 'Blade off', at: 1 };
     localStorage.setItem(key, JSON.stringify(record));
   });
-  const seat = other.locator('.fault-path > li', { hasText: 'flanges, bush and bore' });
+  const seat = other.locator('.fault-path > li', { hasText: 'flanges, bushing and bore' });
   await seat.locator('summary').first().click();
   await seat.getByRole('button', { name: 'Shows the fault' }).click();
   const asked = other.locator('.device-notes');

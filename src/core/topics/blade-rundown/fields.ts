@@ -105,7 +105,7 @@ export const fields = defineFields([
     limitFrom: slips,
     optional: true,
     group: 'Wobble',
-    help: 'Dial gauge just inside the segments, whole reading over one turn.',
+    help: 'Dial indicator just inside the segments, whole reading over one turn.',
   },
   {
     key: 'runOutLimit',

@@ -9,7 +9,7 @@ import { limitHere, rimSpeed, shaftSpeed, shareOfLimit } from './formulas.ts';
 import { marksOf, markVerdicts } from './mark-values.ts';
 import { drivenRotation, surfaceSpeed } from './surface-speed.ts';
 
-/** Above this share the reading error of a pulley or a rev counter could hide an overspeed. Our choice. */
+/** Above this share the reading error of a pulley or a tachometer could hide an overspeed. Our choice. */
 export const nearLimit = 0.95;
 
 export const compute = guarded(fields, (inputs): Result => {

@@ -38,7 +38,7 @@ export const fields = defineFields([
     min: 100,
     max: 20000,
     when: { field: 'known', is: ['pulleys'] },
-    help: 'The highest governed speed, from the machine plate or a rev counter.',
+    help: 'The highest governed speed, from the machine plate or a tachometer.',
   },
   {
     key: 'enginePulley',

@@ -9,7 +9,7 @@ export const words: Words = {
     'within-marked': () =>
       'Within the speed marked on the blade. The guard, the flanges and the bore must fit this blade too.',
     'near-marked': () =>
-      'Within the marked speed, but close to it. Measure the shaft with a rev counter before the blade goes on.',
+      'Within the marked speed, but close to it. Measure the shaft with a tachometer before the blade goes on.',
     'over-marked': () => 'Faster than the blade is marked for. Do not fit this blade to this machine.',
     'over-marked-free': () =>
       'Faster than the blade is marked for as soon as it runs free: a belt slips only under load, and out of the cut the shaft turns at its full speed. Do not fit this blade to this machine.',

@@ -26,7 +26,7 @@ export const fields = defineFields([
     min: 300,
     max: 8000,
     limitFrom: slips,
-    help: 'Measured with a rev counter, engine warm.',
+    help: 'Measured with a tachometer, engine warm.',
   },
   {
     key: 'known',

@@ -62,7 +62,7 @@ export const fields = defineFields([
     ...money,
     default: 45,
     more: true,
-    help: 'Transport, hire of another machine, lost work.',
+    help: 'Transport, rental of another machine, lost work.',
   },
   {
     key: 'shape',

@@ -404,7 +404,7 @@ export const fields = defineFields([
     optional: true,
     group: 'Money',
     more: true,
-    help: 'Hire of another, or lost work. Empty: 2 % of the new price for every 100 hours a year, at most 5 %.',
+    help: 'Rental of another, or lost work. Empty: 2 % of the new price for every 100 hours a year, at most 5 %.',
   },
   {
     key: 'workingValue',

@@ -56,7 +56,7 @@ export function tilt(gap: number, diameter: number): number {
 /**
  * Run-out at the rim of a blade that sits tilted.
  * Formula: y = D tan(epsilon).
- * @param blade D [m] @param angle epsilon [rad] @returns y [m], total reading of a dial gauge
+ * @param blade D [m] @param angle epsilon [rad] @returns y [m], total reading of a dial indicator
  * Example: 230 mm, 0.286 degrees -> 1.15 mm. Source: geometry.
  */
 export function runOut(blade: number, angle: number): number {

@@ -193,7 +193,7 @@ export const fields = defineFields([
     options: [
       { value: 'bottle', label: 'Pressure bottle' },
       { value: 'tank', label: 'Tank or bowser' },
-      { value: 'mains', label: 'Hose on the mains' },
+      { value: 'mains', label: 'Hose on the tap' },
     ],
   },
   {
