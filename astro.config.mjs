@@ -1,7 +1,6 @@
-import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
-import { articleText } from './src/steps/article-text.ts';
+import { articlesAsData } from './src/steps/articles.ts';
 import { checkedContent } from './src/steps/content-check/integration.ts';
 import { namedEdition } from './src/steps/edition/integration.ts';
 import { portable } from './src/steps/integration.ts';
@@ -16,13 +15,12 @@ export default defineConfig({
   // Preact's transform is kept to the islands: nothing else holds its syntax, and it is slow.
   integrations: [
     checkedContent(),
-    mdx(),
+    articlesAsData(),
     preact({ include: ['**/src/islands/**/*.tsx'] }),
     oneShop(),
     namedEdition(),
     portable({ site: siteAddress() }),
   ],
-  markdown: articleText,
   // White space counts as in JSX: the formatter lays .astro files out by the same rule.
   compressHTML: 'jsx',
 });

@@ -11,6 +11,11 @@ declare module 'almanac:edition' {
   export const edition: { readonly day: string; readonly mark: string };
 }
 
+/** The pictures that stand beside articles, by their path from the project's folder. */
+declare module 'almanac:pictures' {
+  export const pictures: Readonly<Record<string, import('astro').ImageMetadata>>;
+}
+
 declare namespace App {
   interface Locals {
     /** Ids of the page's sources in the order of the text, so that marks in it can be numbered. */

@@ -4,7 +4,7 @@ const root = new URL('..', import.meta.url).pathname;
 // Generous, for slow machines: a test that hangs fails all the same, and none is about time.
 const times = { testTimeout: 180_000, hookTimeout: 300_000 };
 /** Tests that build sites, open pages or start programs. */
-const outside = ['tests/{commands,e2e,search,steps}/**/*.test.ts', 'tests/browser/device/**/*.test.ts'];
+const outside = ['tests/{commands,e2e,engines,search,steps}/**/*.test.ts', 'tests/browser/device/**/*.test.ts'];
 
 /** A plain config on purpose: core tests need no Astro and no browser. */
 export default defineConfig({

@@ -1,5 +1,5 @@
 /** Titles of pages named in front matter ("jobs/drive-belt-change"), in the reader's language where there is a twin. */
-import { allArticles } from './articles.ts';
+import { allArticles, type Article } from './articles.ts';
 import { allFaults } from './faults.ts';
 import { allTrouble, troublePath } from './trouble.ts';
 import type { Lang } from '../words/index.ts';
@@ -8,6 +8,14 @@ export interface PageTitle {
   readonly path: string;
   readonly title: string;
   readonly lang: Lang;
+}
+
+let byName: Promise<ReadonlyMap<string, readonly Article[]>> | undefined;
+
+/** In every language, by "jobs/drive-belt-change". Looked up on every page: a walk over all would grow with the square. */
+function articlesByName(): Promise<ReadonlyMap<string, readonly Article[]>> {
+  byName ??= allArticles().then((all) => Map.groupBy(all, ({ folder, slug }) => `${folder}/${slug}`));
+  return byName;
 }
 
 export async function titleOf(page: string, lang: Lang): Promise<PageTitle | undefined> {
@@ -22,7 +30,7 @@ export async function titleOf(page: string, lang: Lang): Promise<PageTitle | und
       found && { path: troublePath(found.id, lang), title: (lang === 'es' ? found.data.es : found.data).title, lang }
     );
   }
-  const same = (await allArticles()).filter((a) => a.folder === folder && a.slug === slug);
+  const same = (await articlesByName()).get(page) ?? [];
   const best = same.find((a) => a.lang === lang) ?? same[0];
   return best && { path: best.path, title: best.entry.data.title, lang: best.lang };
 }

@@ -23,7 +23,7 @@ export const layers: readonly Layer[] = [
     layers: ['core', 'islands', 'browser', 'words', 'styles'],
     packages: /^(?:preact(?:\/|$)|d3-(?:scale|shape)$|uqr$)/,
   },
-  { name: 'schemas', owns: /^src\/schemas\//, layers: ['schemas', 'core'], packages: /^astro\/zod$/ },
+  { name: 'schemas', owns: /^src\/schemas\//, layers: ['schemas', 'core'], packages: /^(?:astro\/zod|yaml)$/ },
   { name: 'lib', owns: /^src\/lib\//, layers: ['lib', 'schemas', 'core', 'words', 'styles'], packages: /^(?!node:)/ },
   {
     name: 'components',

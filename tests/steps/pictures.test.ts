@@ -8,7 +8,7 @@ import { buildFixtureSite } from './fixture-site.ts';
 import { problemsOf } from './content-check/good-content.ts';
 
 /** 1600 by 1000 pixels, drawn for this test; its camera and its place are made up. */
-const original = fileURLToPath(new URL('fixtures/picture-site/src/worn-belt.jpg', import.meta.url));
+const original = fileURLToPath(new URL('fixtures/picture-site/content/shop/jobs/worn-belt.jpg', import.meta.url));
 let dist: string;
 beforeAll(async () => {
   dist = await buildFixtureSite('picture-site');
@@ -23,7 +23,7 @@ test('the picture as the camera left it says where it was taken', async () => {
   expect(marked(await readFile(original))).toEqual(['Exif\0\0', 'Made-up camera']);
 });
 
-test('the published one is smaller, without it, and the original stays behind', async () => {
+test('the published one is smaller, without it; the original and what no article shows stay behind', async () => {
   const pictures = (await readdir(join(dist, '_astro'))).filter((name) => /\.(?:jpe?g|webp|png)$/.test(name));
   expect(pictures).toHaveLength(1);
   const bytes = await readFile(join(dist, '_astro', pictures[0] ?? ''));

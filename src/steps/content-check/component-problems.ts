@@ -5,7 +5,7 @@ import { readInputs } from '../../core/contract/read-inputs.ts';
 import { topics } from '../../core/registry.ts';
 import { namedInArticles } from '../support/browser-sources.ts';
 import type { Library } from './library.ts';
-import { readLiteral } from './literal.ts';
+import { readLiteral } from '../../schemas/literal.ts';
 import type { BodyNode } from './parse-body.ts';
 import { didYouMean, listed, shown } from './problem.ts';
 

@@ -1,8 +1,8 @@
-/** Reads one built page into the few things the portable step needs; the parse tree is dropped again. */
-import { parse, type DefaultTreeAdapterTypes } from 'parse5';
-
-type Node = DefaultTreeAdapterTypes.Node;
-export type Element = DefaultTreeAdapterTypes.Element;
+/**
+ * Reads one built page into the few things the portable step needs. Its signs are read one after the other and no tree
+ * is built of them: pages come from Astro, which closes every element it opens.
+ */
+import { Tokenizer, TokenizerMode, type Token } from 'parse5';
 
 export interface Page {
   /** Path inside dist, with forward slashes: "jobs/drive-belt-change.html". */
@@ -25,46 +25,81 @@ export interface PageElement {
   readonly text: string;
 }
 
+type Open = { -readonly [K in keyof PageElement]: PageElement[K] };
+
+/** In these a "<" is no tag (HTML standard, 13.2.6: how the parser sets the reader of signs). */
+const rawText: Readonly<Record<string, number>> = {
+  script: TokenizerMode.SCRIPT_DATA,
+  style: TokenizerMode.RAWTEXT,
+  title: TokenizerMode.RCDATA,
+  textarea: TokenizerMode.RCDATA,
+};
+
+/** Elements without an end tag (HTML standard, 13.1.2). */
+const empty = new Set('area base br col embed hr img input link meta source track wbr'.split(' '));
+
 export function parsePage(file: string, html: string): Page {
-  const elements: PageElement[] = [];
+  const elements: Open[] = [];
   const ids = new Set<string>();
-  walk(parse(html, { sourceCodeLocationInfo: true }), (element) => {
-    const read = readElement(element);
-    if (!read) return;
-    if (read.attributes['id'] !== undefined) ids.add(read.attributes['id']);
-    elements.push(read);
-  });
+  const open: Open[] = [];
+  let drawings = 0;
+
+  const tokenizer = new Tokenizer({ sourceCodeLocationInfo: true }, { ...silent, onStartTag: begin, onEndTag: end });
+  tokenizer.write(html, true);
   return { file, html, elements, ids };
-}
 
-function walk(node: Node, visit: (element: Element) => void): void {
-  if ('tagName' in node) visit(node);
-  if ('content' in node) walk(node.content, visit);
-  if ('childNodes' in node) for (const child of node.childNodes) walk(child, visit);
-}
-
-/** Elements the parser made up (a missing <tbody>) have no place in the source and need no change. */
-function readElement(element: Element): PageElement | undefined {
-  const place = element.sourceCodeLocation;
-  if (!place?.startTag) return undefined;
-  const attributes: Record<string, string> = {};
-  const attributeAt: Record<string, { start: number; end: number }> = {};
-  for (const { name, prefix, value } of element.attrs) {
-    const full = prefix ? `${prefix}:${name}` : name;
-    attributes[full] = value;
-    // parse5 files places under the lower-cased name, also where it restores viewBox and the like.
-    const at = place.attrs?.[full.toLowerCase()];
-    if (at) attributeAt[full] = { start: at.startOffset, end: at.endOffset };
+  function begin(token: Token.TagToken): void {
+    const place = token.location;
+    if (!place) return;
+    const tag = token.tagName;
+    const element: Open = {
+      tag,
+      attributes: Object.fromEntries(token.attrs.map(({ name, value }) => [name, value])),
+      start: place.startOffset,
+      end: place.endOffset,
+      startTagEnd: place.endOffset,
+      attributeAt: Object.fromEntries(
+        Object.entries(place.attrs ?? {}).map(([name, at]) => [name, { start: at.startOffset, end: at.endOffset }]),
+      ),
+      text: '',
+    };
+    elements.push(element);
+    const id = element.attributes['id'];
+    if (id !== undefined) ids.add(id);
+    if (token.selfClosing || empty.has(tag)) return;
+    open.push(element);
+    if (tag === 'svg' || tag === 'math') drawings += 1;
+    // A <title> of a drawing is an element like any other.
+    const mode = rawText[tag];
+    if (mode !== undefined && drawings === 0) {
+      tokenizer.state = mode;
+      tokenizer.lastStartTagName = tag;
+    }
+    tokenizer.inForeignNode = drawings > 0;
   }
-  const raw = element.tagName === 'script' || element.tagName === 'style';
-  const text = raw ? element.childNodes.map((c) => ('value' in c ? c.value : '')).join('') : '';
-  return {
-    tag: element.tagName,
-    attributes,
-    start: place.startOffset,
-    end: place.endOffset,
-    startTagEnd: place.startTag.endOffset,
-    attributeAt,
-    text,
-  };
+
+  function end(token: Token.TagToken): void {
+    const place = token.location;
+    const at = open.findLastIndex((element) => element.tag === token.tagName);
+    const element = open[at];
+    if (!place || !element) return;
+    // What was left open inside ends here too.
+    for (const inside of open.splice(at)) {
+      inside.end = inside === element ? place.endOffset : place.startOffset;
+      if (inside.tag === 'svg' || inside.tag === 'math') drawings -= 1;
+    }
+    tokenizer.inForeignNode = drawings > 0;
+    if (element.tag === 'script' || element.tag === 'style')
+      element.text = html.slice(element.startTagEnd, place.startOffset);
+  }
 }
+
+const nothing = () => undefined;
+const silent = {
+  onComment: nothing,
+  onDoctype: nothing,
+  onEof: nothing,
+  onCharacter: nothing,
+  onNullCharacter: nothing,
+  onWhitespaceCharacter: nothing,
+};

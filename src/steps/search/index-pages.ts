@@ -4,17 +4,25 @@ import { join } from 'node:path';
 import { close, createIndex } from 'pagefind';
 import { partsOf, type Row } from './page-parts.ts';
 
+const atOnce = 32;
+
 /** Only pages with `data-pagefind-body` are indexed. Gives what was. */
 export async function indexPages(dist: string, pages: readonly string[], outputPath: string): Promise<Row[]> {
   const rows: Row[] = [];
   try {
     const { index, errors } = await createIndex({ maxFragments: 64, keepIndexUrl: true });
     if (!index) throw new Error(`The search index could not be started: ${errors.join('; ')}`);
+    const given: Promise<void>[] = [];
     for (const page of pages)
       for (const { row, html } of partsOf(page, await readFile(join(dist, page), 'utf8'))) {
-        report(row.address, (await index.addHTMLFile({ url: row.address, content: html })).errors);
+        given.push(
+          index.addHTMLFile({ url: row.address, content: html }).then(({ errors }) => report(row.address, errors)),
+        );
         rows.push(row);
+        // Several at a time: the index is made by a program of its own, on another core.
+        if (given.length >= atOnce) await Promise.all(given.splice(0));
       }
+    await Promise.all(given);
     report('index', (await index.writeFiles({ outputPath })).errors);
   } finally {
     await close();

@@ -124,7 +124,16 @@ function readable(html: string): string {
       tag.replace(' class', ' data-pagefind-ignore class'),
     )
     .replace(/<(\w+) class="strip\b/g, '<$1 data-pagefind-ignore class="strip');
-  return wordsApart(unread);
+  return wordsApart(indexedOnly(unread));
+}
+
+/** Of a page only what is indexed: its language, title, description and main part. */
+function indexedOnly(html: string): string {
+  const lang = /<html[^>]*\blang="[^"]*"/.exec(html)?.[0] ?? '<html';
+  const title = /<title>.*?<\/title>/s.exec(html)?.[0] ?? '';
+  const summary = /<meta [^>]*data-pagefind-meta[^>]*>/.exec(html)?.[0] ?? '';
+  const main = /<main\b.*<\/main>/s.exec(html)?.[0] ?? '';
+  return `${lang}><head>${title}${summary}</head><body>${main.replace(/<svg\b.*?<\/svg>/gs, '')}</body></html>`;
 }
 
 /** Pagefind joins the text of neighboring cells, items and labels unless a space stands between them. */
