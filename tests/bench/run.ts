@@ -1,7 +1,7 @@
 /**
  * npm run bench               how many operations a second the core does, and against plain loops where one is given
  * npm run bench -- belt       only the files whose name holds "belt"
- * npm run bench -- site 100 1000   how long whole sites of that many articles take to build
+ * (npm run bench:scale builds whole sites: tests/bench/scale/run.ts)
  */
 import { readdir } from 'node:fs/promises';
 import { pathToFileURL } from 'node:url';
@@ -29,7 +29,7 @@ function speed(work: () => number): number {
 
 async function core(only: string | undefined): Promise<void> {
   const files = (await readdir(import.meta.dirname)).filter(
-    (f) => f.endsWith('.ts') && f !== 'run.ts' && f !== 'site.ts' && (only === undefined || f.includes(only)),
+    (f) => f.endsWith('.ts') && f !== 'run.ts' && (only === undefined || f.includes(only)),
   );
   for (const file of files.sort()) {
     const { benches } = (await import(pathToFileURL(join(import.meta.dirname, file)).href)) as {
@@ -43,8 +43,4 @@ async function core(only: string | undefined): Promise<void> {
   }
 }
 
-const [first, ...rest] = process.argv.slice(2);
-if (first === 'site') {
-  const { benchSites } = await import('./site.ts');
-  await benchSites(rest.length > 0 ? rest.map(Number) : [100, 1000]);
-} else await core(first);
+await core(process.argv[2]);

@@ -86,7 +86,7 @@ describe.each(there)('$name', ({ open }) => {
     await until(tab, `document.querySelector('#edition-line[data-state=kept]')`);
     await serving.close();
     await tab.open(`${serving.address}guides/after-the-cut.html`);
-    expect(await textOf(tab, 'h1')).toBe('After the cut');
+    await until(tab, `document.querySelector('h1')?.innerText === 'After the cut'`);
     await tab.open(`${serving.address}calculators/blade-speed.html`);
     await wake(tab);
     await sum(tab);

@@ -112,5 +112,5 @@ describe('a build', () => {
     expect(failed.text).not.toMatch(/^\s+at .*:\d+:\d+/m);
     expect((await readdir(at('dist'), { recursive: true })).sort()).toEqual(whole);
     expect(half()).toBeUndefined();
-  });
+  }, 180_000);
 });

@@ -69,7 +69,7 @@ export function articleBody(text: string, standIns: ReadonlySet<string>): Articl
     const level = /^h([1-6])$/.exec(tagName)?.[1];
     if (level === undefined) return writeTag(tagName, properties, children, out);
     const said = textOf(node);
-    const slug = typeof properties['id'] === 'string' ? properties['id'] : slugger.slug(said);
+    const slug = typeof properties.id === 'string' ? properties.id : slugger.slug(said);
     headings.push({ depth: Number(level), slug, text: said });
     writeTag(tagName, { ...properties, id: slug }, children, out);
   }
@@ -128,7 +128,7 @@ function attributesOf(properties: Properties): string {
       const written = attributeName(name);
       if (value === true) return ` ${written}`;
       if (value === false || value === null || value === undefined) return '';
-      const text = Array.isArray(value) ? value.join(' ') : String(value);
+      const text = Array.isArray(value) ? value.join(' ') : typeof value === 'string' ? value : JSON.stringify(value);
       return ` ${written}="${text.replaceAll('&', '&#38;').replaceAll('"', '&#34;')}"`;
     })
     .join('');

@@ -33,7 +33,10 @@ export class IslandBundles {
     const runtime = readRuntime(page);
     const edits: Edit[] = [];
     const names = new Set<string>();
-    for (const island of islands)
+    for (const island of islands) {
+      // Made of the project's own path, among others; without it the same content gives the same bytes everywhere.
+      const uid = island.attributeAt['uid'];
+      if (uid) edits.push({ ...uid, text: '' });
       for (const attribute of moduleAttributes) {
         const url = island.attributes[attribute];
         const at = island.attributeAt[attribute];
@@ -41,6 +44,7 @@ export class IslandBundles {
         names.add(basename(url));
         edits.push({ ...at, text: `${attribute}="${basename(url)}"` });
       }
+    }
     const unnamed = islands.filter((i) => !required.every((attribute) => i.attributes[attribute]));
     if (unnamed.length > 0)
       throw new Error(

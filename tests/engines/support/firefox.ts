@@ -17,6 +17,9 @@ const settings = {
   'services.settings.server': 'data:,',
 };
 
+/** NS_BINDING_ABORTED: leaving a page drops what it was still loading. */
+const dropped = 'status=2152398850';
+
 export async function openFirefox(program: string): Promise<Tab> {
   const profile = mkdtempSync(join(tmpdir(), 'almanac-firefox-'));
   const lines = Object.entries(settings).map(([name, value]) => `user_pref("${name}", ${JSON.stringify(value)});`);
@@ -39,10 +42,11 @@ export async function openFirefox(program: string): Promise<Tab> {
   await wire.ask('session.new', { capabilities: {} });
   const { contexts } = (await wire.ask('browsingContext.getTree', {})) as { contexts: { context: string }[] };
   const context = contexts[0]?.context;
-  let heard: string[] = [];
+  const heard: string[] = [];
   wire.onEvent = (method, params) => {
     const { level, text } = params as { level?: string; text?: string };
-    if (method === 'log.entryAdded' && level === 'error') heard.push(text ?? 'an error without words');
+    if (method !== 'log.entryAdded' || level !== 'error' || text?.includes(dropped)) return;
+    heard.push(text ?? 'an error without words');
   };
   await wire.ask('session.subscribe', { events: ['log.entryAdded'] });
   return {

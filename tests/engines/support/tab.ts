@@ -18,7 +18,8 @@ const patience = 30_000;
 export async function until(tab: Tab, expression: string): Promise<unknown> {
   const end = Date.now() + patience;
   for (;;) {
-    const value = await tab.run(expression);
+    // A page that is just giving way to the next one answers nothing.
+    const value = await tab.run(expression).catch(() => undefined);
     if (value) return value;
     if (Date.now() > end) throw new Error(`Never came true: ${expression}`);
     await new Promise((done) => setTimeout(done, 50));
