@@ -83,9 +83,9 @@ function inFigures(text: string, lang: string): string[] | undefined {
   return isMonthFirst(lang) ? orders : orders.reverse();
 }
 
-/** "November 25, 2026", "25 Nov 2026", "25 de noviembre de 2026", in either language. */
+/** "November 25, 2026", "25 Nov 2026", "25-Nov-2026", "25 de noviembre de 2026", in either language. */
 function inWords(text: string): string[] | undefined {
-  const dayFirst = /^(\d{1,2})\.?\s+(?:de\s+)?([a-z]{3,})\.?,?\s+(?:del?\s+)?(\d{4})$/i.exec(text);
+  const dayFirst = /^(\d{1,2})(?:\.?\s+|-)(?:de\s+)?([a-z]{3,})(?:\.?,?\s+|-)(?:del?\s+)?(\d{4})$/i.exec(text);
   const monthFirst = /^([a-z]{3,})\.?\s+(\d{1,2}),?\s+(\d{4})$/i.exec(text);
   const [day, name, year] = dayFirst
     ? [dayFirst[1], dayFirst[2], dayFirst[3]]

@@ -238,8 +238,24 @@ function readPlain(field: NumberField, raw: string, options: ReadOptions): Outco
   const read = readNumber(text);
   if (!read.ok && 'readings' in read) return chooseNumber(field, raw, read.readings);
   if (!read.ok) return bad(field, read.code, { got: textOf(raw) });
-  if (read.rest.trim() !== '') return bad(field, 'no-unit-wanted', { got: textOf(raw) });
+  if (!isOwnWord(read.rest, field)) return bad(field, 'no-unit-wanted', { got: textOf(raw) });
   return got(read.value, read.grouped && sayNumber(read.value), read.grouped);
+}
+
+/** What may be typed behind a number whose box counts in it. */
+const counted: Readonly<Record<string, RegExp>> = {
+  hour: /^(?:h|hrs?|hours?|horas?)\.?$/i,
+  year: /^(?:yrs?|years?|años?)\.?$/i,
+  minute: /^(?:mins?|minutes?|minutos?)\.?$/i,
+  day: /^(?:d|days?|días?)\.?$/i,
+};
+
+/** Nothing behind the number, or the word the label counts in: "3 years" in "Years of service". */
+function isOwnWord(rest: string, { kind, label }: NumberField): boolean {
+  const word = rest.trim();
+  if (word === '') return true;
+  const unit = /\b(hour|year|minute|day)s\b/i.exec(label)?.[1]?.toLowerCase();
+  return kind !== 'money' && unit !== undefined && counted[unit]?.test(word) === true;
 }
 
 /** "1,450": money has no thousandths and a count no fractions; for the rest the limits of the box decide. */
@@ -248,7 +264,7 @@ function chooseNumber(field: NumberField, raw: string, readings: readonly string
   for (const text of readings) {
     const read = readNumber(text);
     if (!read.ok) return bad(field, read.code, { got: textOf(raw) });
-    if (read.rest.trim() !== '') return bad(field, 'no-unit-wanted', { got: textOf(raw) });
+    if (!isOwnWord(read.rest, field)) return bad(field, 'no-unit-wanted', { got: textOf(raw) });
     values.push(read.value);
   }
   const [pointed, grouped] = values as [number, number];

@@ -41,9 +41,9 @@ const vulgar: Readonly<Record<string, string>> = {
 };
 
 /**
- * One spelling for each sign: plain spaces, hyphen-minus, slash, written-out fractions.
+ * One spelling for each sign: plain spaces, hyphen-minus, slash, written-out fractions; no diameter sign in front.
  * @param text as typed @returns the same text, trimmed, with one sign for each meaning
- * Example: normalise('1⅜ in') -> '1 3/8 in'.
+ * Example: normalise('1⅜ in') -> '1 3/8 in'. Example: normalise('Ø 350 mm') -> '350 mm'.
  */
 export function normalise(text: string): string {
   return text
@@ -53,7 +53,8 @@ export function normalise(text: string): string {
     .replace(/(\d?)([½⅓⅔¼¾⅕⅖⅗⅘⅙⅚⅛⅜⅝⅞])/g, (_, digit: string, f: string) =>
       digit ? `${digit} ${vulgar[f]}` : `${vulgar[f]}`,
     )
-    .trim();
+    .trim()
+    .replace(/^[Øø⌀∅]\s*/, '');
 }
 
 /**

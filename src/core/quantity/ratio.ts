@@ -31,10 +31,22 @@ export function readRatio(text: string): RatioRead | undefined {
 export function readPartsToOne(text: string): RatioRead | undefined {
   const percent = /^(.+?)\s*(?:%|percent|per cent|por ciento)$/i.exec(normalise(text));
   const share = plain(percent?.[1]);
-  const ratio = share === undefined ? readRatio(text)?.value : share / 100;
+  // "1/50" on a can is the same mix, though it reads as a fraction.
+  const ratio = share === undefined ? (readRatio(text) ?? readRatio(text.replace('/', ':')))?.value : share / 100;
   if (ratio === undefined) return undefined;
   const value = ratio < 1 ? 1 / ratio : ratio;
   return { value, said: `${sayNumber(value)}:1` };
+}
+
+/**
+ * A share said as "1 in 10" or "1 out of 10".
+ * @param text as typed @returns the share [1]; undefined where the text is none, or more than all
+ * Example: readShare('1 in 10') -> 0.1. Example: readShare('3 in 2') -> undefined.
+ */
+export function readShare(text: string): number | undefined {
+  const pair = /^(.+?)\s+(?:in|out of|de cada|de|en)\s+(.+)$/i.exec(normalise(text));
+  const [a, b] = [plain(pair?.[1]), plain(pair?.[2])];
+  return a === undefined || b === undefined || a > b ? undefined : a / b;
 }
 
 /** A positive number with nothing behind it. */

@@ -3,7 +3,7 @@
  * Units may be typed; a bare number takes `unit`. Nothing is guessed silently.
  */
 import { normalise, readNumber } from './number.ts';
-import { readRatio } from './ratio.ts';
+import { readRatio, readShare } from './ratio.ts';
 import { sayQuantity } from './say.ts';
 import { unitAt } from './spelling.ts';
 import { fromUnit, unitOf, type Dimension, type UnitKey } from './units.ts';
@@ -51,6 +51,11 @@ export function readQuantity(typed: string, wanted: Wanted): Read {
   if (wanted.unit === '1') {
     const ratio = readRatio(text);
     if (ratio) return { ok: true, si: ratio.value, unit: '1', said: ratio.said };
+  }
+  if (wanted.unit === '%') {
+    const share = readShare(text);
+    if (share !== undefined)
+      return { ok: true, si: share, unit: '%', said: sayQuantity(share, '%', '%'), chosen: true };
   }
   const simple = readParts(text, wanted);
   if (simple.ok || 'sum' in simple) return simple;

@@ -35,7 +35,12 @@ export function unitAt(text: string, wanted: Dimension): FoundUnit | undefined {
 function longest(text: string, among: readonly Spelling[], foldCase: boolean): FoundUnit | undefined {
   const shown = foldCase ? text.toLowerCase() : text;
   const hit = among.find((s) => shown.startsWith(foldCase ? s.text.toLowerCase() : s.text) && endsWell(text, s.text));
-  return hit && { key: hit.key, length: hit.text.length };
+  return hit && { key: hit.key, length: hit.text.length + (stopFollows(text, hit.text) ? 1 : 0) };
+}
+
+/** The full stop of an abbreviation, "14 in.", belongs to the unit. */
+function stopFollows(text: string, spelling: string): boolean {
+  return /^\.(?:[\s)]|$)/.test(text.slice(spelling.length));
 }
 
 /** A unit ends where a letter no longer follows: "in" must not be found in "inches", nor "m" in "mm2". */
@@ -43,6 +48,7 @@ function endsWell(text: string, spelling: string): boolean {
   const next = text.slice(spelling.length, spelling.length + 1);
   return (
     next === '' ||
+    stopFollows(text, spelling) ||
     /[\s)]/.test(next) ||
     (/['"′″’”]$/.test(spelling) && !/['"′″]/.test(next)) ||
     (/[+*×-]/.test(next) && !/^[a-zµ]/i.test(text.slice(spelling.length + 1)))

@@ -56,6 +56,8 @@ describe('figures as people write them', () => {
     [{ mix: '50 to 1' }, 50, '50:1'],
     [{ mix: '50 a 1' }, 50, '50:1'],
     [{ mix: '2 %' }, 50, '50:1'],
+    [{ mix: '1/50' }, 50, '50:1'],
+    [{ mix: '50/1' }, 50, '50:1'],
     [{ mix: '2.5%' }, 40, '40:1'],
     [{ day: '11/25/2026' }, '2026-11-25', 'November 25, 2026'],
   ])('%j is read and said', (raw, value, said) => {
@@ -63,6 +65,23 @@ describe('figures as people write them', () => {
     const out = read(raw);
     expect(out.ok && out.inputs[key]).toEqual(value);
     expect([out.said[key], out.chosen]).toEqual([said, [key]]);
+  });
+
+  it('takes the word the label counts in behind a number, and no other', () => {
+    const box = (label: string) => defineFields([{ key: 'n', label, kind: 'number', min: 0, max: 9000 }]);
+    const n = (label: string, text: string) => {
+      const out = readInputs(box(label), { n: text }, {});
+      return 'inputs' in out && out.ok ? out.inputs['n'] : 'refused';
+    };
+    expect(n('Years of service', '3 years')).toBe(3);
+    expect(n('Years of service', '3 yrs.')).toBe(3);
+    expect(n('Years of service', '3 años')).toBe(3);
+    expect(n('Cutting hours a year', '150 h')).toBe(150);
+    expect(n('Minutes to look', '15 min')).toBe(15);
+    expect(n('Days without the machine', '3 days')).toBe(3);
+    expect(n('Years of service', '3 h')).toBe('refused');
+    expect(n('Cutting hours a year', '2 years')).toBe('refused');
+    expect(n('Quantity', '3 days')).toBe('refused');
   });
 
   it('says nothing of its own about a plain figure', () => {

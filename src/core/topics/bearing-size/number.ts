@@ -6,7 +6,7 @@ import type { RingClass } from './tables/ring-tolerances.ts';
 /** Let through by the field: four or five digits, with what makers put before and after them. */
 export const numberPattern = {
   pattern: '[A-Za-z]{0,4}[\\s-]*\\d{4,5}(?:[^0-9].*)?',
-  patternSays: 'the number on the ring, like 6205 or 6205-2RS C3',
+  patternSays: 'four or five figures with what stands round them, like 6205 or 6205-2RS C3',
   maxLength: 30,
 } as const;
 

@@ -5,7 +5,7 @@ import { defineFields } from '../../contract/field.ts';
  * Whether the standard defines it is looked up, not matched.
  */
 export const zonePattern = {
-  pattern: '[A-Za-z]{1,2}\\s*\\d{1,2}(?:\\s*/\\s*[A-Za-z]{1,2}\\s*\\d{1,2})?',
+  pattern: '[A-Za-z]{1,2}[\\s-]*\\d{1,2}(?:[\\s/-]*[A-Za-z]{1,2}[\\s-]*\\d{1,2})?',
   patternSays: 'letters and a grade, like H7 for a hole or k6 for a shaft',
   maxLength: 16,
 } as const;
@@ -18,6 +18,8 @@ export const sizeField = {
   units: ['mm', 'in'],
   min: 0,
   above: true,
+  // Past the end of the tables the topic itself says so; this parts 19,996 mm from 19996 mm.
+  max: 10000,
   limitFrom: 'iso-286-1: the tables end at 3150 mm',
 } as const;
 

@@ -25,9 +25,9 @@ export interface ZoneParts {
 }
 
 /** One zone: letters and a grade. */
-const one = '([A-Za-z]{1,2})\\s*(\\d{1,2})';
+const one = '([A-Za-z]{1,2})[\\s-]*(\\d{1,2})';
 const single = new RegExp(`^\\s*${one}\\s*$`);
-const pair = new RegExp(`^\\s*${one}\\s*/\\s*${one}\\s*$`);
+const pair = new RegExp(`^\\s*${one}[\\s/-]*${one}\\s*$`);
 
 /**
  * Splits what was typed into letters and grade, whether or not the standard defines them.

@@ -38,6 +38,9 @@ describe('zones as typed', () => {
   it('a whole fit fills both boxes', () => {
     expect(zonePair('H7/k6')).toEqual({ hole: 'H7', shaft: 'k6' });
     expect(zonePair('k06 / H7')).toEqual({ hole: 'H7', shaft: 'k6' });
+    for (const typed of ['H7k6', 'H7-k6', 'H7 k6', 'k6H7'])
+      expect(zonePair(typed)).toEqual({ hole: 'H7', shaft: 'k6' });
+    expect(readZone('H-7')?.name).toBe('H7');
     expect(zonePair('H7/K6')).toBeUndefined();
     expect(texts({ size: 52, zone: 'H7/k6' })).toContain('H7/k6');
   });
@@ -45,6 +48,11 @@ describe('zones as typed', () => {
   it('where one is wanted it says which two were written', () => {
     expect(refusal({ size: 52, zone: 'H7', mate: 'H7/k6' })).toMatch(/Write one of them here: H7 .* or k6/);
     expect(refusal({ size: 52, zone: 'H7/k6', mate: 'h6' })).toMatch(/Write one of them here/);
+  });
+
+  it('a comma in the size is the decimal one where the other reading is far outside the tables', () => {
+    const read = readInputs(fields, { size: '19,996 mm', zone: 'h6' }, {});
+    expect('said' in read && read.said['size']).toBe('19.996 mm');
   });
 
   it('a size a hair over the end of the tables is named in full', () => {
