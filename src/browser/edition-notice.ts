@@ -9,7 +9,7 @@ import type { FromWorker, ToWorker } from './worker/scope.ts';
 
 const say = noticeWords[document.documentElement.lang.startsWith('es') ? 'es' : 'en'];
 
-type LineState = 'saving' | 'kept' | 'cut-short' | 'altered';
+type LineState = 'saving' | 'kept' | 'cut-short' | 'altered' | 'no-room';
 
 function line(state: LineState, text: string): void {
   const element = document.getElementById('edition-line');
@@ -45,11 +45,16 @@ async function start(): Promise<void> {
   let asked = false;
   // The last progress message can arrive after the end is known; it must not undo what was said then.
   let ended = false;
+  // Said over "kept" as well: what is kept whole is then the earlier edition.
+  let [full, whole] = [false, !firstSave];
 
   container.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => {
     if (data.type === 'kept') {
-      ended = true;
-      line('kept', say.kept(data.pages));
+      [ended, whole] = [true, true];
+      if (!full) line('kept', say.kept(data.pages));
+    } else if (data.type === 'no-room') {
+      [ended, full] = [true, true];
+      line('no-room', whole ? say.noRoomForNewer : say.noRoom);
     } else if (data.type === 'altered') {
       ended = true;
       if (!data.again) line('altered', say.altered);

@@ -8,8 +8,10 @@ export type FileList = Readonly<Record<string, string>>;
 export interface Outcome {
   /** Files that came, but not as the list names them: half published, or altered by the host. */
   readonly altered: readonly string[];
-  /** Files that did not come, or for which there was no room. */
+  /** Files that did not come. */
   readonly missing: readonly string[];
+  /** Files the device had no room for. */
+  readonly noRoom: readonly string[];
 }
 
 const atOnce = 12;
@@ -24,19 +26,26 @@ export async function saveAll(
   const waiting = Object.entries(files);
   const altered: string[] = [];
   const missing: string[] = [];
+  const noRoom: string[] = [];
   let done = 0;
   const work = async () => {
     // The rest is still worth having when one fails: the next try starts from what was saved.
     for (let next = waiting.pop(); next; next = waiting.pop()) {
       const [file, hash] = next;
-      const came = await saveOne(file, hash, scope, into, older).catch(() => 'missing' as const);
+      const came = await saveOne(file, hash, scope, into, older).catch(whyNot);
       if (came === 'altered') altered.push(file);
       else if (came === 'missing') missing.push(file);
+      else if (came === 'no-room') noRoom.push(file);
       else tell(++done);
     }
   };
   await Promise.all(Array.from({ length: atOnce }, work));
-  return { altered: altered.sort(), missing: missing.sort() };
+  return { altered: altered.sort(), missing: missing.sort(), noRoom: noRoom.sort() };
+}
+
+/** A store that is full says so by name; all else is taken for a lost signal. */
+function whyNot(reason: unknown): 'no-room' | 'missing' {
+  return reason instanceof Error && reason.name === 'QuotaExceededError' ? 'no-room' : 'missing';
 }
 
 /** Unchanged files come from an older edition or from a first save that was cut short; the rest from the server. */

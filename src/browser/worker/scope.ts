@@ -31,7 +31,9 @@ export type FromWorker =
   /** Pages that can be read without a signal. */
   | { readonly type: 'kept'; readonly pages: number }
   /** The host alters files on their way; they cannot be kept. The reader is told once. */
-  | { readonly type: 'altered'; readonly again: boolean };
+  | { readonly type: 'altered'; readonly again: boolean }
+  /** The device has no room for all of this edition. */
+  | { readonly type: 'no-room' };
 
 /** What the pages tell the worker. */
 export type ToWorker =

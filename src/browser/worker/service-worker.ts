@@ -36,13 +36,14 @@ async function install(): Promise<void> {
   await refuseAlteringHost(cache);
   const older = await Promise.all((await otherNames()).map((n) => caches.open(n)));
   const total = Object.keys(FILES).length;
-  const { altered, missing } = await saveAll(FILES, scope, cache, older, (done) => {
+  const { altered, missing, noRoom } = await saveAll(FILES, scope, cache, older, (done) => {
     if (done % 10 === 0 || done === total) void tell({ type: 'saving', done, total });
   });
   const [file] = altered;
   if (file !== undefined) await cache.put(noteAddress, Response.json({ file, told: false } satisfies AlteredNote));
-  if (altered.length + missing.length > 0)
-    throw new Error(`${altered.length} files came altered and ${missing.length} did not come.`);
+  if (noRoom.length > 0) await tell({ type: 'no-room' });
+  const unsaved = altered.length + missing.length + noRoom.length;
+  if (unsaved > 0) throw new Error(`${unsaved} files are not saved: altered, not come, or no room for them.`);
 }
 
 /**
@@ -71,8 +72,8 @@ async function lookAfter(): Promise<void> {
   const saved = new Set((await cache.keys()).map((request) => request.url));
   const lost = Object.keys(FILES).filter((file) => !saved.has(scope + encodePath(file)));
   const listed = Object.fromEntries(lost.map((file) => [file, FILES[file] ?? '']));
-  const { altered, missing } = await saveAll(listed, scope, cache, [], () => undefined);
-  const gone = new Set([...altered, ...missing]);
+  const { altered, missing, noRoom } = await saveAll(listed, scope, cache, [], () => undefined);
+  const gone = new Set([...altered, ...missing, ...noRoom]);
   const pages = Object.keys(FILES).filter((file) => file.endsWith('.html') && !gone.has(file)).length;
   await tell({ type: 'kept', pages });
 }

@@ -123,6 +123,29 @@ test('an edition that is half published is refused, and the old one stays whole'
   await writeFile(file, before);
 });
 
+test('a device without room for a newer edition is told so, and keeps the earlier one', async () => {
+  const file = join(dist, 'plain.html');
+  const before = await readFile(file, 'utf8');
+  await writeFile(file, before.replace('Nothing to press.', `Second edition. ${'More than fits. '.repeat(100_000)}`));
+  await addWorker(dist);
+  const device = await watched.context.newCDPSession(page);
+  const quota = (quotaSize?: number) =>
+    device.send('Storage.overrideQuotaForOrigin', {
+      origin: new URL(serving.address).origin,
+      ...(quotaSize === undefined ? {} : { quotaSize }),
+    });
+  await quota(500_000);
+  await page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.update().catch(() => undefined));
+  await line('no-room');
+  expect(await page.locator('#edition-line').textContent()).toMatch(/no room for it/);
+  expect(await page.evaluate(async () => (await fetch('plain.html')).text())).toContain('Nothing to press.');
+  // With room again, it comes on the next visit.
+  await quota();
+  await page.goto(at('index.html'));
+  await notice('newer');
+  await writeFile(file, before);
+});
+
 test('a first save that was cut short is taken up where it stopped', async () => {
   const missing = join(dist, 'plain.html');
   await rename(missing, `${missing}.away`);

@@ -5,7 +5,7 @@ import { defineFields } from '../../contract/field.ts';
  * Whether the standard defines it is looked up, not matched.
  */
 export const zonePattern = {
-  pattern: '[A-Za-z]{1,2}[\\s-]*\\d{1,2}(?:[\\s/-]*[A-Za-z]{1,2}[\\s-]*\\d{1,2})?',
+  pattern: '[A-Za-z]{1,2}\\s*\\d{1,2}(?:[\\s/-]*[A-Za-z]{1,2}\\s*\\d{1,2})?',
   patternSays: 'letters and a grade, like H7 for a hole or k6 for a shaft',
   maxLength: 16,
 } as const;

@@ -25,7 +25,7 @@ export interface ZoneParts {
 }
 
 /** One zone: letters and a grade. */
-const one = '([A-Za-z]{1,2})[\\s-]*(\\d{1,2})';
+const one = '([A-Za-z]{1,2})\\s*(\\d{1,2})';
 const single = new RegExp(`^\\s*${one}\\s*$`);
 const pair = new RegExp(`^\\s*${one}[\\s/-]*${one}\\s*$`);
 
