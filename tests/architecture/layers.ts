@@ -21,7 +21,7 @@ export const layers: readonly Layer[] = [
     name: 'islands',
     owns: /^src\/islands\//,
     layers: ['core', 'islands', 'browser', 'words', 'styles'],
-    packages: /^(?:preact(?:\/|$)|d3-(?:scale|shape)$|uqr$)/,
+    packages: /^(?:preact(?:\/|$)|uqr$)/,
   },
   { name: 'schemas', owns: /^src\/schemas\//, layers: ['schemas', 'core'], packages: /^(?:astro\/zod|yaml)$/ },
   { name: 'lib', owns: /^src\/lib\//, layers: ['lib', 'schemas', 'core', 'words', 'styles'], packages: /^(?!node:)/ },

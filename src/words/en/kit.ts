@@ -14,6 +14,7 @@ export const kit = {
   yes: 'Yes',
   no: 'No',
   addRow: 'Add a row',
+  removeColumn: 'Remove',
   removeRow: (n: number) => `Remove row ${n}`,
   row: (n: number) => `Row ${n}`,
   work: 'Work it out',

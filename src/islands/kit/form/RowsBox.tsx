@@ -61,7 +61,7 @@ export function RowsBox({ form, field }: Props) {
               </th>
             ))}
             <th scope="col">
-              <span class="calc-hidden">{say.removeRow(0).replace(' 0', '')}</span>
+              <span class="calc-hidden">{say.removeColumn}</span>
             </th>
           </tr>
         </thead>
