@@ -42,6 +42,7 @@ export const say = en.kit;
 export const signalWord = en.level;
 export const howSeen = en.how;
 export const listenWords = en.listen;
+export const engineEarWords = en.engineEar;
 /** The job sheet, and the paper of it that the customer takes home. */
 export const sheetWords = en.sheet;
 export const customerPaperWords: InEach<typeof en.customerPaper> = { en: en.customerPaper, es: es.customerPaper };
@@ -52,6 +53,8 @@ export const stripWords = en.strip;
 /** A complaint's page and its planner. */
 export const faultWords = en.fault;
 export { aboutMinutes, minutes, percent } from './en/index.ts';
+/** Handed on, not named here: so it is fetched with what listens, and weighs on no page before. */
+export { hearEngine as hearEngineWords } from './en/hear-engine-open.ts';
 
 const dateFormats = new Map<Lang, Intl.DateTimeFormat>();
 

@@ -1,5 +1,6 @@
 /**
  * npm run bench               how many operations a second the core does, and against plain loops where one is given
+ * npm run bench -- engine     also how far off an engine's speed is heard
  * npm run bench -- belt       only the files whose name holds "belt"
  * (npm run bench:scale builds whole sites: tests/bench/scale/run.ts)
  */
@@ -32,14 +33,17 @@ async function core(only: string | undefined): Promise<void> {
     (f) => f.endsWith('.ts') && f !== 'run.ts' && (only === undefined || f.includes(only)),
   );
   for (const file of files.sort()) {
-    const { benches } = (await import(pathToFileURL(join(import.meta.dirname, file)).href)) as {
+    const { benches, figures } = (await import(pathToFileURL(join(import.meta.dirname, file)).href)) as {
       benches: readonly Bench[];
+      /** Figures other than speed, line by line. */
+      figures?: () => Iterable<string>;
     };
     for (const { name, run, plain } of benches) {
       const ours = speed(run);
       const ratio = plain ? `, ${(speed(plain) / ours).toFixed(1)} times slower than a plain loop` : '';
       console.log(`${name}: ${Math.round(ours).toLocaleString('en')} a second${ratio}`);
     }
+    for (const line of figures?.() ?? []) console.log(line);
   }
 }
 

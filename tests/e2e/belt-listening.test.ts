@@ -7,47 +7,29 @@ import { afterAll, beforeAll, expect, test } from 'vitest';
 import { serveFolder, type Serving } from '../../src/commands/support/serve.ts';
 import { launch, wakeCalculator, watchedPage } from './support/browser.ts';
 import { dist } from './support/site.ts';
+import { hearing, waveFile } from './support/wave-file.ts';
 
 const note = 87;
 const rate = 48000;
 
-/** A sound file of plucks, one every 1.5 s: fundamental and two overtones, dying away. */
-function pluckFile(): Buffer {
-  const samples = Array.from({ length: rate * 6 }, (_, i) => {
+/** Plucks, one every 1.5 s: fundamental and two overtones, dying away. */
+function plucks(): number[] {
+  return Array.from({ length: rate * 6 }, (_, i) => {
     const t = (i % (rate * 1.5)) / rate;
     const wave =
       Math.sin(2 * Math.PI * note * t) +
       0.5 * Math.sin(4 * Math.PI * note * t) +
       0.2 * Math.sin(6 * Math.PI * note * t);
-    return Math.round(12000 * wave * Math.exp(-t / 0.35));
+    return 0.37 * wave * Math.exp(-t / 0.35);
   });
-  const file = Buffer.alloc(44 + samples.length * 2);
-  file.write('RIFF', 0);
-  file.writeUInt32LE(36 + samples.length * 2, 4);
-  file.write('WAVEfmt ', 8);
-  file.writeUInt32LE(16, 16);
-  file.writeUInt16LE(1, 20);
-  file.writeUInt16LE(1, 22);
-  file.writeUInt32LE(rate, 24);
-  file.writeUInt32LE(rate * 2, 28);
-  file.writeUInt16LE(2, 32);
-  file.writeUInt16LE(16, 34);
-  file.write('data', 36);
-  file.writeUInt32LE(samples.length * 2, 40);
-  samples.forEach((s, i) => file.writeInt16LE(Math.max(-32768, Math.min(32767, s)), 44 + i * 2));
-  return file;
 }
 
 const folder = mkdtempSync(join(tmpdir(), 'almanac-pluck-'));
 let [browser, serving]: [Browser | undefined, Serving | undefined] = [undefined, undefined];
 beforeAll(async () => {
   const file = join(folder, 'pluck.wav');
-  writeFileSync(file, pluckFile());
-  browser = await launch([
-    '--use-fake-device-for-media-stream',
-    '--use-fake-ui-for-media-stream',
-    `--use-file-for-fake-audio-capture=${file}`,
-  ]);
+  writeFileSync(file, waveFile(plucks(), rate));
+  browser = await launch(hearing(file));
   serving = await serveFolder(dist);
 });
 afterAll(async () => {

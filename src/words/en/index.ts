@@ -1,6 +1,7 @@
 /** English: every part. */
 export { aboutMinutes, fault, minutes, percent } from './faults.ts';
 export { frame } from './frame.ts';
+export { engineEar } from './hear-engine.ts';
 export { kit } from './kit.ts';
 export { listen } from './listen.ts';
 export { how, level } from './marks.ts';

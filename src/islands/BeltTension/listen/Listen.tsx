@@ -1,16 +1,17 @@
 /** Under the frequency box: hear the pluck with the device's own microphone. The box itself always takes a typed figure. */
 import { formatNumber } from '../../../core/quantity/index.ts';
 import type { UnderBoxProps } from '../../kit/index.ts';
-import { clear, noteOf, type Heard } from './plucks.ts';
-import { useListening } from './use-listening.ts';
+import { Meter } from '../../listen/Meter.tsx';
+import { useListening } from '../../listen/use-listening.ts';
 import { listenWords as say } from '../../../words/index.ts';
+import { beltEar, clear, noteOf, type Heard } from './plucks.ts';
 
 /** Plucks within this agree; their tensions then lie within six percent. */
 const near = 0.03;
 const hz = (n: number) => formatNumber(n, n < 100 ? 1 : 0);
 
 export function Listen({ id, fill }: UnderBoxProps) {
-  const { state, heard, start, stop } = useListening();
+  const { state, heard, start, stop } = useListening(beltEar);
   const note = noteOf(heard);
   const on = state === 'on';
   return (
@@ -57,14 +58,9 @@ function Live({ heard: { now } }: { readonly heard: Heard }) {
         {now && sure !== 'poor' ? hz(now.frequency) : '–'}
         <span class="calc-figure-unit">&nbsp;Hz</span>
       </span>
-      <span class="listen-sure">
-        <svg class="listen-meter" preserveAspectRatio="none" viewBox="0 0 100 8" width="100" height="8">
-          <rect class="listen-meter-room" width="100" height="8" />
-          <rect class={`listen-meter-${sure}`} width={(clarity * 100).toFixed(0)} height="8" />
-          <path class="listen-meter-line" d={`M${clear * 100} 0V8`} />
-        </svg>
+      <Meter clarity={clarity} from={clear} sure={sure}>
         {now ? say.sure[sure] : say.waiting}
-      </span>
+      </Meter>
     </div>
   );
 }

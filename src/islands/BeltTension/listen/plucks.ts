@@ -1,5 +1,7 @@
 /** From one reading after another to plucks: readings that are clear and agree belong to the same one. */
-import type { Pitch } from '../../../core/topics/belt-tension/index.ts';
+import { findPitch, type Pitch } from '../../../core/topics/belt-tension/index.ts';
+import { shortStretch } from '../../listen/microphone.ts';
+import type { Ear } from '../../listen/use-listening.ts';
 
 export interface Heard {
   /** The newest reading, clear or not. */
@@ -42,3 +44,10 @@ function middle(readings: readonly number[]): number {
   const half = Math.floor(sorted.length / 2);
   return sorted.length % 2 === 1 ? (sorted[half] ?? 0) : ((sorted[half - 1] ?? 0) + (sorted[half] ?? 0)) / 2;
 }
+
+export const beltEar: Ear<Heard> = {
+  nothing: nothingHeard,
+  stretch: shortStretch,
+  pause: 80,
+  hear: (before, samples, rate) => hear(before, samples && findPitch(samples, rate)),
+};

@@ -10,12 +10,14 @@ export interface Microphone {
 }
 
 /** 0.34 s at the usual 48 kHz: seven turns of the lowest belt, and a pluck still sounds all through it. */
-const stretch = 16384;
+export const shortStretch = 16384;
+/** Twice that, for a slow engine that fires every second turn. */
+export const longStretch = 32768;
 
 /** Browsers clean up speech; that cleaning takes a pluck for noise and removes it. */
 const raw: MediaTrackConstraints = { echoCancellation: false, noiseSuppression: false, autoGainControl: false };
 
-export async function openMicrophone(): Promise<Microphone | Refused> {
+export async function openMicrophone(stretch: number): Promise<Microphone | Refused> {
   // Missing on plain http, and in some browsers for pages opened from a folder.
   if (typeof AudioContext === 'undefined' || !navigator.mediaDevices?.getUserMedia) return 'no-microphone-here';
   let stream: MediaStream;
@@ -25,14 +27,14 @@ export async function openMicrophone(): Promise<Microphone | Refused> {
     return refusal(reason);
   }
   try {
-    return await attach(stream);
+    return await attach(stream, stretch);
   } catch {
     stopTracks(stream);
     return 'in-use';
   }
 }
 
-async function attach(stream: MediaStream): Promise<Microphone> {
+async function attach(stream: MediaStream, stretch: number): Promise<Microphone> {
   const context = new AudioContext();
   // Phones start a context asleep even after a press.
   if (context.state === 'suspended') await context.resume();

@@ -1,26 +1,33 @@
 /** Listening as a state: off, asking, on, or refused with the reason. The microphone is shut when it stops or the page goes. */
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { findPitch } from '../../../core/topics/belt-tension/index.ts';
 import { openMicrophone, type Microphone, type Refused } from './microphone.ts';
-import { hear, nothingHeard, type Heard } from './plucks.ts';
 
 export type State = 'off' | 'asking' | 'on' | Refused;
 
-export interface Listening {
+/** What is listened for: how one stretch of sound after another adds up. */
+export interface Ear<Heard> {
+  readonly nothing: Heard;
+  /** Samples in a stretch. */
+  readonly stretch: number;
+  /** Time between readings [ms]. */
+  readonly pause: number;
+  /** `samples` is missing where there is only the hiss of the microphone itself. */
+  readonly hear: (before: Heard, samples: Float32Array | undefined, rate: number) => Heard;
+}
+
+export interface Listening<Heard> {
   readonly state: State;
   readonly heard: Heard;
   readonly start: () => Promise<void>;
   readonly stop: () => void;
 }
 
-/** Time between readings [ms]. */
-const pause = 80;
 /** Root mean square below which there is only the hiss of the microphone itself; full scale is 1. */
 const quiet = 0.0005;
 
-export function useListening(): Listening {
+export function useListening<Heard>(ear: Ear<Heard>): Listening<Heard> {
   const [state, setState] = useState<State>('off');
-  const [heard, setHeard] = useState<Heard>(nothingHeard);
+  const [heard, setHeard] = useState<Heard>(ear.nothing);
   const open = useRef<Microphone>();
   const timer = useRef<ReturnType<typeof setInterval>>();
   const gone = useRef(false);
@@ -41,8 +48,8 @@ export function useListening(): Listening {
   const start = async () => {
     shut();
     setState('asking');
-    setHeard(nothingHeard);
-    const found = await openMicrophone();
+    setHeard(ear.nothing);
+    const found = await openMicrophone(ear.stretch);
     if (typeof found === 'string') {
       setState(found);
       return;
@@ -55,8 +62,8 @@ export function useListening(): Listening {
     setState('on');
     timer.current = setInterval(() => {
       const samples = found.read();
-      setHeard((before) => hear(before, loudness(samples) < quiet ? undefined : findPitch(samples, found.rate)));
-    }, pause);
+      setHeard((before) => ear.hear(before, loudness(samples) < quiet ? undefined : samples, found.rate));
+    }, ear.pause);
   };
   const stop = () => {
     shut();
