@@ -1,9 +1,10 @@
 /** The gauge as it stands, on a face made for this height. */
-import { compressionBands } from '../../core/topics/compression-check/index.ts';
+import { compressionBands, doubtfulTenth, gapButts, tightTenth } from '../../core/topics/compression-check/index.ts';
 import { formatQuantity, pick, toUnit, unitLabel } from '../../core/quantity/index.ts';
 import { valueOf } from '../../core/contract/result.ts';
-import { Picture, TextLines, type DrawingProps } from '../kit/index.ts';
+import { linear, Picture, TextLines, type DrawingProps } from '../kit/index.ts';
 import { Dial, type Band, type DialMark } from './Dial.tsx';
+import { Strip, type StripBand } from './Strip.tsx';
 
 const gauge = ['bar', 'psi'] as const;
 
@@ -38,12 +39,13 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
     .slice(2)
     .map((m) => ` ${m.label[0]?.toUpperCase()}${m.label.slice(1)} ${text(m.si)}.`)
     .join('')}`;
+  const strips = [leakStrip(answer), ringStrip(answer, given, reader)].filter((strip) => strip !== undefined);
   return (
     <Picture
       id={id}
       title="The reading on a gauge made for this height"
-      description={description}
-      height={296}
+      description={[description, ...strips.map((strip) => strip.said)].join(' ')}
+      height={296 + 62 * strips.length}
       caption="The wider the band, the healthier the engine. Bands are shares of the healthy reading here, not of the one at sea level."
     >
       <Dial x={108} y={118} radius={92} most={most} bands={bands} marks={marks} unit={unitLabel(unit)} />
@@ -65,8 +67,74 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
         ]}
         step={19}
       />
+      {strips.map(({ said, ...strip }, k) => (
+        <Strip key={said} {...strip} y={310 + 62 * k} />
+      ))}
     </Picture>
   );
+}
+
+const across = [10, 350] as const;
+
+/** How fast the crankcase loses a tenth: from a second to an hour, each step of the strip ten times the one before. */
+function leakStrip(answer: DrawingProps['answer']) {
+  const tenth = answer.values.find((v) => v.key === 'tenth');
+  if (tenth?.kind !== 'quantity') return undefined;
+  const [least, most] = [1, 3600];
+  const log = linear(Math.log(least), Math.log(most), ...across);
+  const x = (seconds: number) => log(Math.log(Math.min(most, Math.max(least, seconds))));
+  const shown =
+    tenth.value < 120 ? `${tenth.value.toFixed(tenth.value < 10 ? 1 : 0)} s` : `${(tenth.value / 60).toFixed(0)} min`;
+  const bands: StripBand[] = [
+    { from: least, to: doubtfulTenth, level: 'caution' },
+    { from: doubtfulTenth, to: tightTenth, level: 'note' },
+    { from: tightTenth, to: most, level: 'good' },
+  ];
+  return {
+    name: 'crankcase loses a tenth in',
+    figure: shown,
+    x,
+    bands,
+    value: tenth.value,
+    marks: [
+      [doubtfulTenth, '1 min'],
+      [tightTenth, '10 min'],
+    ] as const,
+    said: `The crankcase loses a tenth in ${shown}: tight from 10 minutes, leaking under one.`,
+  };
+}
+
+/** The ring gap between the gap that butts and the widest that wear explains. */
+function ringStrip(
+  answer: DrawingProps['answer'],
+  given: (key: string) => number | undefined,
+  reader: DrawingProps['reader'],
+) {
+  const [gap, bore] = [given('gap'), given('bore')];
+  if (gap === undefined || bore === undefined || !answer.values.some((v) => v.key === 'gapLeast')) return undefined;
+  const of = (key: string) => valueOf(answer, key, 'quantity').value;
+  const [least, most, widest] = [of('gapLeast'), of('gapMost'), of('gapWidest')];
+  const end = 1.15 * Math.max(gap, widest);
+  const text = (si: number) => formatQuantity(si, ['mm', 'in'], reader.system, [2, 3]);
+  const bands: StripBand[] = [
+    { from: 0, to: gapButts * bore, level: 'caution' },
+    { from: gapButts * bore, to: least, level: 'note' },
+    { from: least, to: most, level: 'good' },
+    { from: most, to: widest, level: 'note' },
+    { from: widest, to: end, level: 'caution' },
+  ];
+  return {
+    name: 'ring gap',
+    figure: text(gap),
+    x: linear(0, end, ...across),
+    bands,
+    value: gap,
+    marks: [
+      [(least + most) / 2, `${text(least)} to ${text(most)}`],
+      [widest, text(widest)],
+    ] as const,
+    said: `Ring gap ${text(gap)}: usual from ${text(least)} to ${text(most)}, at most ${text(widest)}.`,
+  };
 }
 
 /** The mark beside its name, as it stands on the face. */

@@ -34,6 +34,9 @@ const gripFor = (margin: number) => {
 /** Belt speed of 250 mm at 1000 rpm [m/s]. */
 const large = (Math.PI * 0.25 * 1000) / 60;
 
+/** Push at mid-span by 1/64 of the span [N]: both halves of the strand pull up by the sine of the angle. */
+const pushed = (tension: number) => 2 * tension * Math.sin(Math.atan(1 / 32));
+
 export const boundaries: Boundaries = {
   rows: [
     {
@@ -109,6 +112,24 @@ export const boundaries: Boundaries = {
       moves: 'power',
       at: (0.8 * (4.4 * 14 * (22 - 14 * Math.tan(Math.PI / 9)) - 0.35 * large ** 2) * large) / 1000,
       gives: [undefined, undefined, 'belt-overloaded'],
+    },
+    {
+      why: 'a set differs by no more than the window is wide, half the least tension when run in; pushed by 1/64 of the span',
+      verdict: 'setVerdict',
+      inputs: {
+        ...drive,
+        section: 'A',
+        belts: 1,
+        reading: 'none',
+        frequency: undefined,
+        pushExtra: 0,
+        set: true,
+        setLeast: pushed(100),
+        setMost: pushed(100),
+      },
+      moves: 'setMost',
+      at: pushed(100 + 0.5 * least),
+      gives: ['set-together', 'set-together', 'set-mixed'],
     },
   ],
 };

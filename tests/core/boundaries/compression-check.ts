@@ -8,6 +8,9 @@ const air = 1.01325;
 /** The smallest chamber in cm3: 0.6 of 70 cm3 behind the closed port, exponent 1.3. */
 const chamber = 42 / (((7 + air) / air) ** (1 / 1.3) - 1);
 
+const leaking = { ...cold, leak: true, pumped: 40, lost: 0.1, watched: 60 };
+const ringIn = { ...cold, ring: true, bore: 50, gap: 0.2 };
+
 export const boundaries: Boundaries = {
   rows: [
     {
@@ -81,6 +84,78 @@ export const boundaries: Boundaries = {
       moves: 'oiled',
       at: 1.1 * (air * ((42 + chamber - 0.3) / (chamber - 0.3)) ** 1.3 - air),
       gives: ['oil-cannot-tell', 'oil-cannot-tell', 'oil-points-to-rings'],
+    },
+    {
+      why: 'tight from ten minutes for a tenth (common practice): a tenth of 40 kPa in 600 s is 0.4 kPa in 60 s',
+      verdict: 'leakVerdict',
+      inputs: leaking,
+      moves: 'lost',
+      at: 0.4,
+      gives: ['leak-none', 'leak-none', 'leak-slow'],
+    },
+    {
+      why: 'a leak is found under one minute for a tenth (common practice): 4 kPa in 60 s',
+      verdict: 'leakVerdict',
+      inputs: leaking,
+      moves: 'lost',
+      at: 4,
+      gives: ['leak-slow', 'leak-slow', 'leak-found'],
+    },
+    {
+      why: 'over 50 kPa good seals lift (common practice)',
+      verdict: 'leakVerdict',
+      inputs: leaking,
+      moves: 'pumped',
+      at: 50,
+      gives: ['leak-none', 'leak-none', 'pumped-too-high'],
+    },
+    {
+      why: 'a watch of ten seconds (a forestry magazine watches so long)',
+      verdict: 'leakVerdict',
+      inputs: { ...leaking, lost: 0 },
+      moves: 'watched',
+      at: 10,
+      gives: ['leak-watch-on', 'leak-none', 'leak-none'],
+    },
+    {
+      why: 'ends meet when hot under 0.003 of the bore (common practice): 0.15 mm of 50',
+      verdict: 'ringVerdict',
+      inputs: ringIn,
+      moves: 'gap',
+      at: 0.15,
+      gives: ['gap-butts', 'gap-tight', 'gap-tight'],
+    },
+    {
+      why: 'usual from 0.0035 of the bore (builders’ rule): 0.175 mm of 50',
+      verdict: 'ringVerdict',
+      inputs: ringIn,
+      moves: 'gap',
+      at: 0.175,
+      gives: ['gap-tight', 'gap-usual', 'gap-usual'],
+    },
+    {
+      why: 'usual to 0.0045 of the bore (builders’ rule): 0.225 mm of 50',
+      verdict: 'ringVerdict',
+      inputs: ringIn,
+      moves: 'gap',
+      at: 0.225,
+      gives: ['gap-usual', 'gap-usual', 'gap-wide'],
+    },
+    {
+      why: 'a bore may wear by 0.005 in (army manual) and the gap grows pi times that, on top of the rule',
+      verdict: 'ringVerdict',
+      inputs: ringIn,
+      moves: 'gap',
+      at: 0.225 + Math.PI * 0.127,
+      gives: ['gap-wide', 'gap-wide', 'gap-too-wide'],
+    },
+    {
+      why: 'the same on a floor saw of 80 mm bore: 0.28 to 0.36 mm',
+      verdict: 'ringVerdict',
+      inputs: { ...ringIn, bore: 80 },
+      moves: 'gap',
+      at: 0.36,
+      gives: ['gap-usual', 'gap-usual', 'gap-wide'],
     },
   ],
 };

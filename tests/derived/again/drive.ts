@@ -36,6 +36,15 @@ export const sums: Sums = {
             staticTension: ((750 * power) / v / n(i, 'belts')) * 1.25,
           }
         : {}),
+      // Pushed down by 1/64 of its span, a strand's halves pull up by 1/32 over the root of 1 + 1/32^2 each.
+      ...(i['set'] === 'yes'
+        ? {
+            setLeastTension: (n(i, 'setLeast') / 2) * Math.sqrt(32 ** 2 + 1),
+            setMostTension: (n(i, 'setMost') / 2) * Math.sqrt(32 ** 2 + 1),
+            setApart: ((n(i, 'setMost') - n(i, 'setLeast')) / 2) * Math.sqrt(32 ** 2 + 1),
+            setAllowed: 0.5 * ((750 * power) / v / n(i, 'belts') + n(i, 'mass') * v * v),
+          }
+        : {}),
     };
   },
   // Bloch and Geitner: (Ts + Y) / 16, (1.5 Ts + Y) / 16, and 1.33 times that for a new belt.

@@ -17,6 +17,12 @@ export const sums: Sums = {
   'compression-check': (i) => ({
     expected: (n(i, 'healthy') * air(n(i, 'height', 0))) / air(0),
     share: (n(i, 'reading') / n(i, 'healthy')) * 100,
+    // Isothermal loss, as litres a minute; a ring's gap is its rule, and what pi times the wear of the bore adds.
+    tenth: (n(i, 'pumped') / 10 / n(i, 'lost')) * n(i, 'watched'),
+    flow: ((n(i, 'space') / 1000) * (n(i, 'lost') / 101.325) * 60) / n(i, 'watched'),
+    gapLeast: 0.0035 * n(i, 'bore'),
+    gapMost: 0.0045 * n(i, 'bore'),
+    gapWidest: 0.0045 * n(i, 'bore') + Math.PI * 0.005 * 25.4,
   }),
   // Polytropic, exponent 1.3, 0.7 of the stroke trapped: the chamber that gives the dry reading, then the same with oil in it.
   'compression-check/reading-with-oil': (i) => {

@@ -5,6 +5,7 @@ import { beltValues, consequenceValues } from './consequences.ts';
 import { driveValues, solveDrive } from './drive.ts';
 import { fields } from './fields.ts';
 import { readingValues } from './reading.ts';
+import { setValues } from './set.ts';
 import { settingValues, solveSetting } from './setting.ts';
 
 const cautions: readonly Caution[] = [{ hazard: 'moving-belt', level: 'warning' }];
@@ -15,6 +16,8 @@ export const compute = guarded(fields, (inputs): Result => {
   const setting = solveSetting(inputs, drive.value);
   const reading = readingValues(inputs, drive.value, setting.value);
   if ('code' in reading) return { ok: false, problems: [reading] };
+  const set = setValues(inputs, drive.value, setting.value);
+  if ('code' in set) return { ok: false, problems: [set] };
   const belt = beltValues(inputs, drive.value, setting.value);
   const checks = checkValues(inputs, drive.value, setting.value);
   const consequences = consequenceValues(inputs, drive.value, setting.value);
@@ -25,13 +28,14 @@ export const compute = guarded(fields, (inputs): Result => {
       // That the belt cannot be this drive's belt is read before any tension for it.
       ...belt.value.filter((v) => v.kind === 'verdict'),
       ...reading.value,
+      ...set.value,
       ...settingValues(inputs, setting.value),
       ...checks.value,
       ...driveValues(inputs, drive.value),
       ...belt.value.filter((v) => v.kind !== 'verdict'),
       ...consequences.value,
     ],
-    working: [drive, setting, belt, checks, reading, consequences].flatMap((part) => part.steps),
+    working: [drive, setting, belt, checks, reading, set, consequences].flatMap((part) => part.steps),
     cautions: tooTight ? [{ hazard: 'belt-over-tension', level: 'notice' }, ...cautions] : cautions,
   };
 });

@@ -18,6 +18,8 @@ const sections = [
   { value: 'SPC', label: 'Narrow V belt SPC' },
 ] as const;
 
+const vBelts = ['Z', 'A', 'B', 'C', 'D', 'E', 'SPZ', 'SPA', 'SPB', 'SPC'] as const;
+
 const slips = 'catches slips of the decimal point';
 
 export const fields = defineFields([
@@ -290,6 +292,45 @@ export const fields = defineFields([
     more: true,
     group: 'Check a belt',
     when: { field: 'reading', is: ['stretch'] },
+  },
+  {
+    key: 'set',
+    label: 'Each belt of the set pushed',
+    kind: 'yes-no',
+    default: false,
+    usual: 'who pushed every belt knows it',
+    more: true,
+    group: 'Check a set of V belts',
+    when: { field: 'section', is: vBelts },
+    help: 'Every belt pushed down at mid-span by the same distance, the one given here. Enter the smallest and the largest force.',
+  },
+  {
+    key: 'setLeast',
+    label: 'Smallest force, the slackest belt',
+    kind: 'quantity',
+    dimension: 'force',
+    units: ['N', 'lbf'],
+    min: 0,
+    above: true,
+    max: 5000,
+    limitFrom: slips,
+    more: true,
+    group: 'Check a set of V belts',
+    when: { field: 'set', is: [true] },
+  },
+  {
+    key: 'setMost',
+    label: 'Largest force, the tightest belt',
+    kind: 'quantity',
+    dimension: 'force',
+    units: ['N', 'lbf'],
+    min: 0,
+    above: true,
+    max: 5000,
+    limitFrom: slips,
+    more: true,
+    group: 'Check a set of V belts',
+    when: { field: 'set', is: [true] },
   },
   {
     key: 'axial',

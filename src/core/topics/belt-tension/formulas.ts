@@ -174,6 +174,16 @@ export const fromPush = formula(
     Y: s.Y,
   },
 );
+export const setApart = formula('set-apart', 'Tightest less slackest belt of the set', 'dT = T_a - T_b', 'arithmetic', {
+  dT: { name: 'difference in the set', unit: 'N' },
+  T_a: { name: 'tension of the tightest belt', unit: 'N' },
+  T_b: { name: 'tension of the slackest belt', unit: 'N' },
+});
+export const setAllowed = formula('set-allowed', 'Width of the window', 'dT_w = T_high - T_low', 'arithmetic', {
+  dT_w: { name: 'difference that can be set right', unit: 'N' },
+  T_high: { name: 'top of the window', unit: 'N' },
+  T_low: { name: 'bottom of the window', unit: 'N' },
+});
 export const fromPluck = formula(
   'from-pluck',
   'Tension from the note',

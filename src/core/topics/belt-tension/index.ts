@@ -65,6 +65,7 @@ export {
   type Section,
   type VSection,
 } from './tables.ts';
+export { setAllowance } from './set.ts';
 export { newWindow, runInWindow, serviceFactor, type Driver, type Hours, type Load } from './setting.ts';
 
 export const title = 'Belt tension';
@@ -136,6 +137,7 @@ export const decides = {
   loadVerdict: load,
   wetVerdict: [...setting, 'wetGrip'],
   pulleyVerdict: size,
+  setVerdict: [...setting, 'set', 'setLeast', 'setMost', 'rule', 'pushExtra'],
 };
 export const carries: readonly Carry[] = [
   {

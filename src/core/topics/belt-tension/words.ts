@@ -18,6 +18,13 @@ export const words: Words = {
     'belt-too-tight': (d, say) =>
       `Too tight: ${newtons(say, d['measured'])}, far above ${newtons(say, d['high'])}. ` +
       'Let it off before the engine is started: it overloads the blade-shaft and crankshaft bearings.',
+    'set-together': (d, say) =>
+      `They differ by ${newtons(say, d['apart'])}, and the window is ${newtons(say, d['allowed'])} wide: one setting of ` +
+      'the shafts can put every belt in it. Set the slackest to the lower half.',
+    'set-mixed': (d, say) =>
+      `Not a set: they differ by ${newtons(say, d['apart'])}, and the window is only ${newtons(say, d['allowed'])} wide. ` +
+      'No setting of the shafts puts all of them right. Turn the shaft two turns by hand and push again; still so: look ' +
+      'for a worn groove, then change all belts together, one maker, one marked set.',
     'belt-too-fast': (d, say) =>
       `The belt runs at ${say.quantity(Number(d['speed']), ['m/s', 'ft/min'])}; belts of this section are commonly run to ` +
       `about ${say.quantity(Number(d['limit']), ['m/s', 'ft/min'])}. Check pulleys, speed and section before you set it.`,
@@ -34,6 +41,7 @@ export const words: Words = {
       'The small pulley is below the least diameter for this section: the belt bends more sharply than it is made for and cracks early.',
   },
   problems: {
+    'set-swapped': () => 'The slackest belt can’t take more force than the tightest. Swap the two, or push again.',
     'belt-flies-off': () =>
       'At this speed the belt’s own mass takes all the tension it can stand: nothing is left to pull with.',
     'pulleys-touch': (d, say) => `The shafts must be more than ${mm(say, d['least'])} apart, or the pulleys touch.`,

@@ -3,10 +3,12 @@ import { step } from '../../contract/formula.ts';
 import { refuse, type Caution, type Result, type Value } from '../../contract/result.ts';
 import { guarded } from '../../contract/guarded.ts';
 import type { Worked } from '../../contract/worked.ts';
-import { isUnder } from '../../thresholds/index.ts';
+import { isOver, isUnder } from '../../thresholds/index.ts';
 import { gaugeElsewhere, lapseHeight, mixtureElsewhere, standardPressure } from './air.ts';
 import { fields } from './fields.ts';
 import * as f from './formulas.ts';
+import { leakValues } from './leak-values.ts';
+import { ringValues } from './ring-values.ts';
 import { wetValues } from './wet-values.ts';
 
 export type Inputs = InputsOf<typeof fields>;
@@ -20,9 +22,11 @@ export const slowStart = 0.5;
 
 export const compute = guarded(fields, (i): Result => {
   if (i.first !== undefined && i.first > i.reading) return refuse('first', 'first-over-last');
+  if (i.leak && isOver(i.lost ?? 0, i.pumped ?? 0)) return refuse('lost', 'lost-over-pumped');
   const air = airHere(i);
   const judged = judge(i, air.value);
   const wet = wetValues(i, air.value);
+  const [leak, ring] = [leakValues(i, air.value), ringValues(i)];
   const cautions: Caution[] = [
     { hazard: 'unexpected-start', level: 'danger' },
     { hazard: 'compression-test-spark', level: 'warning' },
@@ -33,9 +37,11 @@ export const compute = guarded(fields, (i): Result => {
       ...wet.value.filter(isStop),
       ...judged.value,
       ...wet.value.filter((v) => !isStop(v)),
+      ...leak.value,
+      ...ring.value,
       ...heightValues(air.value),
     ],
-    working: [...air.steps, ...judged.steps, ...wet.steps],
+    working: [...air.steps, ...judged.steps, ...wet.steps, ...leak.steps, ...ring.steps],
     cautions: wet.value.some(isStop) ? [{ hazard: 'oil-lock', level: 'warning' }, ...cautions] : cautions,
   };
 });

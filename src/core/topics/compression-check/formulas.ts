@@ -82,3 +82,34 @@ export const beyond = formula('beyond', 'Rise beyond what oil can make', 'k_b = 
   g_o: { name: 'reading with oil', unit: 'bar' },
   g_w: { name: 'the most oil alone can make', unit: 'bar' },
 });
+const dg = { name: 'what the gauge lost', unit: 'kPa' } as const;
+const t = { name: 'time watched', unit: 's' } as const;
+export const tenth = formula('tenth', 'Time for a tenth, at that pace', 't_10 = 0.1 * g_p * t / dg', 'arithmetic', {
+  t_10: { name: 'time for a tenth', unit: 's' },
+  g_p: { name: 'pumped to', unit: 'kPa' },
+  t,
+  dg,
+});
+export const leakRate = formula('leak', 'Air lost', 'Q = V * dg / (p * t)', 'arithmetic', {
+  Q: { name: 'air lost', unit: 'L/min' },
+  V: { name: 'room under test', unit: 'cm3' },
+  dg,
+  p,
+  t,
+});
+const D = { name: 'bore', unit: 'mm' } as const;
+export const gapLeast = formula('gap-least', 'Least gap by the rule', 'g_l = 0.0035 * D', 'common-practice', {
+  g_l: { name: 'least gap', unit: 'mm' },
+  D,
+});
+export const gapMost = formula('gap-most', 'Most by the rule', 'g_m = 0.0045 * D', 'common-practice', {
+  g_m: { name: 'most', unit: 'mm' },
+  D,
+});
+export const gapWidest = formula(
+  'gap-widest',
+  'Widest that wear of the bore explains',
+  'g_w = 0.0045 * D + pi * w',
+  'army-tm-small-two-stroke',
+  { g_w: { name: 'widest', unit: 'mm' }, D, w: { name: 'wear of the bore, at most', unit: 'mm' } },
+);

@@ -15,8 +15,9 @@ export {
   standardTemperature,
 } from './air.ts';
 export { chamberVolume, oilShareMost, readingWithOil, wetModel } from './wet-test.ts';
-export { airTaken, leakFlow } from './leak.ts';
-export { gapClosed, gapGrowth, ringGapShare } from './ring-gap.ts';
+export { airTaken, leakFlow, timeForTenth } from './leak.ts';
+export { doubtfulTenth, pumpedMost, shortWatch, tightTenth } from './leak-values.ts';
+export { boreWearMost, gapButts, gapClosed, gapGrowth, ringGapShare, widestGap } from './ring-gap.ts';
 export { gaugeRepeat, riseWanted } from './wet-values.ts';
 
 export const title = 'Compression check';
@@ -27,6 +28,7 @@ export const sources = [
   'gupta-carburettor',
   'keswani-engines',
   'wet-test-model',
+  'army-tm-small-two-stroke',
   'common-practice',
   'arithmetic',
 ];
@@ -41,5 +43,7 @@ const judged = ['reading', 'healthy', 'height', 'barometer'];
 export const decides = {
   verdict: judged,
   firstVerdict: [...judged, 'first'],
+  leakVerdict: ['leak', 'pumped', 'lost', 'watched'],
+  ringVerdict: ['ring', 'bore', 'gap'],
   oilVerdict: ['reading', 'height', 'barometer', 'wet', 'swept', 'oil', 'oiled'],
 };

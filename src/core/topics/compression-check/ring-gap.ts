@@ -23,3 +23,18 @@ export function gapGrowth(growth: number): number {
 export function gapClosed(bore: number, alpha: number, rise: number): number {
   return Math.PI * bore * alpha * rise;
 }
+
+/** Under this share of the bore the ends meet when hot. Source: common-practice. */
+export const gapButts = 0.003;
+/** Wear of the bore at which a small two-stroke's cylinder is done, as growth of its diameter [m]. Source: army-tm-small-two-stroke. */
+export const boreWearMost = 0.005 * 0.0254;
+
+/**
+ * The widest gap that a worn but usable bore explains: the rule's widest, and what the bore's wear adds.
+ * Formula: g = 0.0045 D + pi 0.127 mm.
+ * @param bore D [m], at least 0 @returns g [m]
+ * Example: 50 mm -> 0.624 mm. Source: common-practice for the rule, army-tm-small-two-stroke for the wear.
+ */
+export function widestGap(bore: number): number {
+  return ringGapShare.most * bore + gapGrowth(boreWearMost);
+}
