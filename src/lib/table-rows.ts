@@ -31,14 +31,18 @@ export function forPhone(html: string): PhoneTable {
   const widest = Math.max(...rows.map((row) => cells(row).reduce((sum, c) => sum + c.length, 0)));
   if (figures > 0.6 && widest < 34 && head.join('').length < 40) return { form: 'as it is', html };
   if (figures > 0.6 && head.length > 3) return { form: 'sideways', html };
-  return { form: 'blocks', html: html.replace(body, rows.map((row) => `<tr>${named(row, head)}</tr>`).join('')) };
+  return { form: 'blocks', html: html.replace(body, () => rows.map((row) => `<tr>${named(row, head)}</tr>`).join('')) };
 }
 
+/** A row whose first cell is its head and whose other cells say which column they stand in. */
 function named(row: string, head: readonly string[]): string {
   let column = -1;
-  return row.replace(/<td\b([^>]*)>([\s\S]*?)<\/td>/g, (_, attributes: string, inner: string) => {
+  return row.replace(/<(t[dh])\b([^>]*)>([\s\S]*?)<\/t[dh]>/g, (_, tag: string, attributes: string, inner: string) => {
     column += 1;
-    if (column === 0) return `<th scope="row"${attributes}>${inner}</th>`;
-    return `<td${attributes} data-of="${(head[column] ?? '').replace(/"/g, '&quot;')}">${inner}</td>`;
+    if (column === 0) {
+      const scope = attributes.includes('scope=') ? '' : ' scope="row"';
+      return `<th${scope}${attributes}>${inner}</th>`;
+    }
+    return `<${tag}${attributes} data-of="${(head[column] ?? '').replace(/"/g, '&quot;')}">${inner}</${tag}>`;
   });
 }

@@ -21,7 +21,7 @@ export const respirators: Readonly<Record<ProtectionScale, readonly Respirator[]
     { factor: 4, what: 'FFP1', source: 'hsg53' },
     { factor: 10, what: 'FFP2', source: 'hsg53' },
     { factor: 20, what: 'FFP3, or half mask with P3', source: 'hse-kerbs' },
-    { factor: 40, what: 'full-face mask with P3, or powered air TH3 or TM3', source: 'hsg53' },
+    { factor: 40, what: 'full-face mask with P3, or powered air TH3 or TM3', source: 'hsg53-full-masks' },
   ],
 };
 

@@ -106,6 +106,7 @@ export const boundaries: Boundaries = {
     'not-there': 'a task the table does not list in an enclosed place',
     'wrong-control': 'a control the table does not list for the task',
     britain: 'the place chosen',
+    'britain-extraction': 'the place chosen, and a saw with extraction outdoors',
     'engine-inside': 'an engine marked in an enclosed place',
     'filter-any': 'the answer whether there is oil mist',
     'filter-p3': 'the place chosen',

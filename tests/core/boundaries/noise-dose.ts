@@ -45,6 +45,22 @@ export const boundaries: Boundaries = {
       gives: ['osha-action', 'osha-action', 'osha-over'],
     },
     {
+      why: 'OSHA: 89 dB(A) may last 8 h x 2^(1/5) counting levels from 80 up; for the limit itself it does not count',
+      verdict: 'osha',
+      inputs: bare(89, 9),
+      moves: time,
+      at: 480 * 2 ** 0.2,
+      gives: ['osha-action', 'osha-action', 'osha-over-in-all'],
+    },
+    {
+      why: 'OSHA: 4 h at 95 dB(A) are the whole limit; 85 dB(A) count for the average alone (Middendorf 1983)',
+      verdict: 'osha',
+      inputs: { ...bare(95, 4), periods: [...bare(95, 4).periods, ...bare(85, 4).periods] },
+      moves: time,
+      at: 240,
+      gives: ['osha-over-in-all', 'osha-over-in-all', 'osha-over'],
+    },
+    {
       why: 'lower action value, 80 dB(A) over 8 h, counts at or above (2003/10/EC)',
       verdict: 'europe',
       inputs: bare(80, 8),

@@ -48,6 +48,27 @@ export type Task = keyof typeof rows;
 export const controlTable: Readonly<Record<Task, TableRow>> = rows;
 export const tasks = Object.keys(rows) as Task[];
 
+/** Tasks that cut with a blade. */
+const saws: readonly Task[] = ['stationary-saw', 'hand-held-saw', 'fiber-cement-saw', 'walk-behind-saw', 'ride-on-saw'];
+
+/**
+ * True for a blade that cuts without water, with a vacuum too. The one the table lists, fiber cement with a vacuum,
+ * is dry indoors alone: outdoors the law has a row for it.
+ * Example: hand-held-saw, extraction, enclosed -> true; fiber-cement-saw, extraction, outdoors -> false. Source: osha-1926-1153.
+ */
+export function isDryCut({
+  task,
+  control,
+  place,
+}: {
+  readonly task: Task;
+  readonly control: Control;
+  readonly place: Place;
+}): boolean {
+  if (!saws.includes(task) || control === 'water') return false;
+  return control === 'none' || place === 'enclosed' || task !== 'fiber-cement-saw';
+}
+
 /** Hours a shift over which the second figure counts: more than four, all tasks of the table together [s]. */
 export const fourHours = 4 * 3600;
 

@@ -10,6 +10,7 @@ export { words } from './words.ts';
 export {
   controlTable,
   factorAsked,
+  isDryCut,
   fourHours,
   tasks,
   type Control,
@@ -34,6 +35,7 @@ export const sources = [
     'niosh-96-101',
     'hse-kerbs',
     'hsg53',
+    'hsg53-full-masks',
     'nr-15-anexo-12',
     'ds-594-chile',
   ]),

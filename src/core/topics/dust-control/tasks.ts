@@ -1,7 +1,8 @@
 /** What the rules ask of a shift's dusty tasks. Dry work is never let through, and no engine indoors. */
 import { step, type WorkingStep } from '../../contract/formula.ts';
 import type { Result, Value, VerdictValue } from '../../contract/result.ts';
-import { controlTable, factorAsked } from './control-table.ts';
+import { isOver } from '../../thresholds/index.ts';
+import { controlTable, factorAsked, isDryCut } from './control-table.ts';
 import * as f from './formulas.ts';
 import { cautions, filterValues, limitValues, verdict, type DustInputs } from './shared.ts';
 
@@ -14,12 +15,11 @@ const britishFactor = 20;
 export function byTask(i: DustInputs): Result {
   const work = i.work ?? [];
   const hours = work.reduce((sum, w) => sum + w.time, 0);
-  if (hours > 86400)
+  if (isOver(hours, 86400))
     return { ok: false, problems: [{ field: 'work', code: 'over-a-day', data: { hours: Math.round(hours / 3600) } }] };
   const engineInside = work.some(isEngineInside);
   const asked = work.map((w) => askedFor(i, w, hours));
-  const dry = work.some((w) => w.control === 'none');
-  const factor = dry || engineInside || asked.includes(undefined) ? undefined : Math.max(...asked.map((a) => a ?? 0));
+  const factor = engineInside || asked.includes(undefined) ? undefined : Math.max(...asked.map((a) => a ?? 0));
   const values: Value[] = [
     ruling(i, work, asked, factor),
     ...(factor === undefined
@@ -53,13 +53,23 @@ export function byTask(i: DustInputs): Result {
   };
 }
 
+/** True where the US control table holds: construction, and a shop's work that is not its regular one. */
+const goesByTable = (i: DustInputs) => i.rule === 'us-construction' || (i.rule === 'us-general' && i.regular === false);
+
 const isEngineInside = (w: Work) => w.power === 'engine' && w.place === 'enclosed';
+
+/**
+ * Dry work nobody is let do: with nothing to hold the dust, or a saw without water. Outdoors Britain's authority
+ * names extraction made for the saw beside water, with the same mask. Source: hse-kerbs.
+ */
+function isRefused(i: DustInputs, w: Work): boolean {
+  return w.control === 'none' || (isDryCut(w) && (w.place === 'enclosed' || i.rule !== 'gb'));
+}
 
 /** Protection factor of one task; undefined where no rule seen here lets it be done without measuring. */
 function askedFor(i: DustInputs, w: Work, hours: number): number | undefined {
-  if (w.control === 'none') return undefined;
-  if (i.rule === 'us-construction' || (i.rule === 'us-general' && i.regular === false))
-    return factorAsked(w.task, w.control, w.place, hours);
+  if (isRefused(i, w)) return undefined;
+  if (goesByTable(i)) return factorAsked(w.task, w.control, w.place, hours);
   return i.rule === 'gb' ? britishFactor : undefined;
 }
 
@@ -71,20 +81,21 @@ function ruling(
 ): VerdictValue {
   const say = (code: string, level: VerdictValue['level'], data: VerdictValue['data'] = {}) =>
     verdict('verdict', 'What the rules ask', code, level, data);
-  const dry = work.filter((w) => w.control === 'none');
-  if (dry.some((w) => w.place === 'enclosed')) return say('dry-inside', 'stop');
+  const listed = goesByTable(i);
+  const refused = work.filter((w) => isRefused(i, w));
+  if (refused.some((w) => w.place === 'enclosed')) return say('dry-inside', 'stop');
   if (work.some(isEngineInside)) return say('engine-inside', 'stop');
-  if (dry.length > 0) return say('dry', 'stop');
-  if (i.rule === 'us-general' && i.regular !== false) return say('assess-shop', 'caution');
+  // A saw outdoors with a vacuum and no water: the table says what it asks instead; elsewhere it is dry like any other.
+  if (refused.some((w) => w.control === 'none' || !listed)) return say('dry', 'stop');
+  if (i.rule === 'us-general' && !listed) return say('assess-shop', 'caution');
   if (factor === undefined) {
     const missing = work.find((_, k) => asked[k] === undefined);
-    const listed = i.rule === 'us-construction' || i.rule === 'us-general';
     if (!listed || !missing) return say('no-table', 'caution', { place: i.rule });
     const row = controlTable[missing.task];
     if (missing.control === row.control) return say('not-there', 'stop', { task: row.what });
     return say('wrong-control', 'stop', { task: row.what, asks: row.asks });
   }
-  if (i.rule === 'gb') return say('britain', 'caution', { factor });
+  if (i.rule === 'gb') return say(work.some(isDryCut) ? 'britain-extraction' : 'britain', 'caution', { factor });
   return factor > 0 ? say('table-mask', 'caution', { factor }) : say('table-none', 'note');
 }
 
@@ -110,7 +121,7 @@ function table(i: DustInputs, work: readonly Work[], asked: readonly (number | u
         w.place === 'outdoors' ? 'outdoors' : 'indoors or enclosed',
         w.time,
         row.asks,
-        w.control === 'none' || isEngineInside(w)
+        isRefused(i, w) || isEngineInside(w)
           ? 'do not'
           : factor === undefined
             ? 'assess first'

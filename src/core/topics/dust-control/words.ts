@@ -6,7 +6,7 @@ const mg = (d: Readonly<Record<string, number | string>>, key: string, say: Say)
 export const words: Words = {
   verdicts: {
     'dry-inside': () =>
-      'Do not cut. Dry cutting indoors or in an enclosed place fills it with dust that takes hours to settle; no mask makes it right. Put water on the blade or use another way.',
+      'Do not cut. Dry cutting indoors or in an enclosed place fills it with dust that takes hours to settle; no vacuum and no mask makes it right. Put water on the blade or use another way.',
     dry: () =>
       'Do not cut dry, outdoors either. Put water on the blade. No rule seen here lets this work be done dry without measuring the air first.',
     'assess-shop': () =>
@@ -22,6 +22,9 @@ export const words: Words = {
     britain: (d) =>
       `Water on, and a fit-tested mask of factor ${d['factor']} (FFP3, or half mask with P3), outdoors ` +
       'too. So HSE asks for cutting kerbs, blocks and flags.',
+    'britain-extraction': (d) =>
+      `Extraction made for the saw, with an H or M class unit, and a fit-tested mask of factor ${d['factor']} (FFP3, or ` +
+      'half mask with P3). HSE names it beside water, outdoors. Use water where you can; indoors do not cut dry.',
     'table-mask': (d) =>
       `Control on and working all the time, and a fit-tested respirator of factor ${d['factor']} or more ` +
       'for the whole of it (29 CFR 1926.1153 Table 1, 2016). Indoors the rule asks for extra exhaust as well.',
@@ -34,10 +37,10 @@ export const words: Words = {
       'Stop and change the work: more water, less time, another way. A mask comes on top.',
     'at-action': (d, say) =>
       `${mg(d, 'average', say)} over 8 h: not over the limit of ${mg(d, 'limit', say)}, but at the action ` +
-      'level or over it. It must be measured again, and the water and time looked at.',
+      'level or over it. It must be measured again, and the water and time looked at. It lets nobody cut dry.',
     'under-limit': (d, say) =>
       `${mg(d, 'average', say)} over 8 h: not over the limit of ${mg(d, 'limit', say)} on the day it was ` +
-      'measured. Less is better: keep water and mask on.',
+      'measured. Less is better: keep water and mask on. It lets nobody cut dry, indoors least of all.',
     'long-over': (d, say) =>
       `The shift has ${d['hours']} h. Good practice (Brief and Scala) takes the limit down to ` +
       `${mg(d, 'limit', say)} for so long a shift, and the air is over it. ` +

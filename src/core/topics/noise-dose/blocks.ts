@@ -10,12 +10,14 @@ import {
   nioshAverage,
   noisePoints,
   osha,
+  oshaLimit,
   oshaActionLevel,
   oshaAverage,
   timeLeftToLevel,
   energy,
   weeklyLevel,
 } from './dose.ts';
+import { tableDose, tableEnd } from './osha-table.ts';
 import * as p from './protectors.ts';
 
 const level = { key: 'level', label: 'Level, dB(A)', kind: 'number', min: 0, max: 200 } as const;
@@ -87,6 +89,7 @@ export const blocks = {
     gives: {
       oshaDose: { label: 'OSHA dose', units: ['%', '%'] },
       oshaTwa: db,
+      oshaLimitDose: { label: 'OSHA dose of levels from 90 up', units: ['%', '%'] },
       nioshDose: { label: 'NIOSH dose', units: ['%', '%'] },
       nioshTwa: db,
       lex: db,
@@ -96,12 +99,24 @@ export const blocks = {
       const [o, n, l] = [dose(i.periods, osha), dose(i.periods, niosh), dailyLevel(i.periods)];
       return {
         oshaDose: o,
+        oshaLimitDose: dose(i.periods, oshaLimit),
         nioshDose: n,
         ...finite('oshaTwa', oshaAverage(o)),
         ...finite('nioshTwa', nioshAverage(n)),
         ...finite('lex', l),
         ...finite('points', l === undefined ? undefined : noisePoints(l)),
       };
+    },
+  }),
+  'osha-table': block({
+    what: 'dose and average of a day by OSHA’s printed table, levels rounded up to the next whole decibel',
+    source: 'osha-1910-95',
+    fields: defineFields([periods]),
+    gives: { dose: { label: 'Dose', units: ['%', '%'] }, twa: db },
+    run: (i) => {
+      const sum = tableDose(i.periods);
+      if (sum === undefined) return { problem: { field: 'periods', code: 'too-large', data: { max: tableEnd } } };
+      return { dose: sum, ...finite('twa', oshaAverage(sum)) };
     },
   }),
   'osha-twa': block({

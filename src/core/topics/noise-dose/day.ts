@@ -1,7 +1,8 @@
 /** The day as the three rules see it, bare and at the ear under the protectors. */
 import type { InputsOf } from '../../contract/field.ts';
-import { dailyLevel, dose, energy, niosh, osha, type Period } from './dose.ts';
+import { dailyLevel, dose, energy, niosh, osha, oshaLimit, type Period } from './dose.ts';
 import type { fields } from './fields.ts';
+import { tableDose } from './osha-table.ts';
 
 export type NoiseInputs = InputsOf<typeof fields>;
 
@@ -10,6 +11,10 @@ export interface Day {
   readonly atEar: readonly Period[];
   readonly names: readonly string[];
   readonly oshaDose: number;
+  /** Of the levels from 90 dB(A) up alone, for the limit itself. */
+  readonly oshaLimitDose: number;
+  /** By the printed table, levels rounded up; undefined beyond its end. */
+  readonly oshaTableDose: number | undefined;
   readonly nioshDose: number;
   readonly nioshDoseAtEar: number;
   readonly energy: number;
@@ -32,6 +37,8 @@ export function dayOf(i: NoiseInputs, reduction: number): Day {
     atEar,
     names: used.map((p) => p.what),
     oshaDose: dose(bare, osha),
+    oshaLimitDose: dose(bare, oshaLimit),
+    oshaTableDose: tableDose(bare),
     nioshDose: dose(bare, niosh),
     nioshDoseAtEar: dose(atEar, niosh),
     energy: energy(bare),

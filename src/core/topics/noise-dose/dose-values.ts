@@ -20,7 +20,7 @@ export interface Part {
   readonly steps: readonly WorkingStep[];
 }
 
-const share = (key: string, label: string, value: number, main = false): QuantityValue => ({
+const share = (key: string, label: string, value: number, main = false, source?: string): QuantityValue => ({
   kind: 'quantity',
   key,
   label,
@@ -28,6 +28,7 @@ const share = (key: string, label: string, value: number, main = false): Quantit
   units: ['%', '%'],
   decimals: [0, 0],
   main,
+  ...(source === undefined ? {} : { source }),
 });
 const decibel = (key: string, label: string, value: number | undefined): NumberValue[] =>
   value === undefined ? [] : [{ kind: 'number', key, label, value, decimals: 1 }];
@@ -67,6 +68,16 @@ export function dosePart(day: Day): Part {
   const values: Value[] = [
     share('nioshDose', 'NIOSH dose, bare ears', day.nioshDose, true),
     share('oshaDose', 'OSHA dose, bare ears', day.oshaDose, true),
+    share(
+      'oshaLimitDose',
+      'OSHA dose for the limit: levels from 90 dB(A) up',
+      day.oshaLimitDose,
+      false,
+      'middendorf-1983',
+    ),
+    ...(day.oshaTableDose === undefined
+      ? []
+      : [share('oshaTableDose', 'OSHA dose by its printed table, levels rounded up', day.oshaTableDose)]),
     ...decibel('oshaTwa', 'OSHA average over 8 h, dB(A)', oshaAverage(day.oshaDose)),
     ...decibel('nioshTwa', 'NIOSH average over 8 h, dB(A)', nioshAverage(day.nioshDose)),
     ...decibel('lex', 'Daily level, EU and Great Britain, dB(A)', day.level),

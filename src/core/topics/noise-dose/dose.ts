@@ -18,6 +18,8 @@ export interface Rule {
 
 /** OSHA's hearing-conservation dose. Source: osha-1910-95. */
 export const osha: Rule = { criterion: 90, exchange: 5, threshold: 80 };
+/** OSHA's dose for the limit itself, which counts levels from 90 dB(A) up. Source: middendorf-1983. */
+export const oshaLimit: Rule = { ...osha, threshold: 90 };
 /** NIOSH's recommended limit. Source: niosh-98-126. */
 export const niosh: Rule = { criterion: 85, exchange: 3, threshold: 80 };
 

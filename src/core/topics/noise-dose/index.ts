@@ -5,13 +5,15 @@ export { fields } from './fields.ts';
 export { compute } from './compute.ts';
 export { blocks } from './blocks.ts';
 export { words } from './words.ts';
-export { allowedTime, dailyLevel, dose, niosh, osha } from './dose.ts';
+export { allowedTime, dailyLevel, dose, niosh, osha, oshaLimit } from './dose.ts';
+export { tableDose, tableTime } from './osha-table.ts';
 export { levelAt } from './distance.ts';
 
 export const title = 'Noise of the day';
 export const formulas = Object.values(all);
 export const sources = [
   'osha-1910-95',
+  'middendorf-1983',
   'niosh-98-126',
   'directive-2003-10-ec',
   'osha-nrr-field',

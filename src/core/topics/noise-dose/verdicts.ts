@@ -45,8 +45,9 @@ function nioshVerdict(i: NoiseInputs, day: Day): VerdictValue {
 }
 
 function oshaVerdict(day: Day): VerdictValue {
-  const data = { dose: whole(day.oshaDose * 100) };
-  if (isOver(day.oshaDose, 1)) return verdict('osha', 'By OSHA', 'osha-over', 'stop', data);
+  const data = { dose: whole(day.oshaDose * 100), limit: whole(day.oshaLimitDose * 100) };
+  if (isOver(day.oshaLimitDose, 1)) return verdict('osha', 'By OSHA', 'osha-over', 'stop', data);
+  if (isOver(day.oshaDose, 1)) return verdict('osha', 'By OSHA', 'osha-over-in-all', 'stop', data);
   if (!isUnder(day.oshaDose, 0.5)) return verdict('osha', 'By OSHA', 'osha-action', 'caution', data);
   return verdict('osha', 'By OSHA', 'osha-below', 'note', data);
 }

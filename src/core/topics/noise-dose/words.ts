@@ -1,5 +1,7 @@
 import type { Words } from '../../contract/words.ts';
 
+const minutes = (n: number | string | undefined) => (Number(n) === 1 ? '1 minute is' : `${n} minutes are`);
+
 export const words: Words = {
   verdicts: {
     'niosh-over': (d) =>
@@ -7,7 +9,11 @@ export const words: Words = {
       'Stop the loud work for today, or have protectors on in all of it.',
     'niosh-within': (d) =>
       `${d['dose']} % of NIOSH’s daily dose on bare ears so far. ` +
-      `At ${d['next']} dB(A) ${d['left']} minutes are left. Wear protectors in all of it.`,
+      `At ${d['next']} dB(A) ${minutes(d['left'])} left. Wear protectors in all of it.`,
+    'osha-over-in-all': (d) =>
+      `${d['dose']} % of OSHA’s dose: over 90 dB(A) as an average (29 CFR 1910.95). For the limit itself ` +
+      `OSHA counts levels from 90 up alone, ${d['limit']} %. ` +
+      'Ears count all of it: cut the noise or the time, and wear protectors.',
     'osha-over': (d) =>
       `${d['dose']} % of OSHA’s dose: over the US limit, 90 dB(A) over 8 h (29 CFR 1910.95). ` +
       'The employer must cut the noise or the time, and protectors must be worn.',

@@ -6,7 +6,7 @@
  * Example: 120 mm in steps of 50 mm -> 3. Source: water-cut-arithmetic.
  */
 export function passes(depth: number, step?: number): number {
-  return step === undefined ? 1 : Math.max(1, Math.ceil(depth / step - 1e-9));
+  return step === undefined ? 1 : Math.max(1, Math.ceil((depth / step) * (1 - 1e-9)));
 }
 
 /** Cutting time by the forward pace of a pass: t = n l / v [s]. @param pace v [m/s], > 0. Source: water-cut-arithmetic. */
@@ -34,7 +34,7 @@ export function stoneOf(length: number, depth: number, width: number): number {
   return length * depth * width;
 }
 
-/** Whole fills of a tank, rounded up. @returns 0 for no water. Source: water-cut-arithmetic. */
+/** Whole fills of a tank, rounded up. @returns 0 for no water, else 1 at least. Source: water-cut-arithmetic. */
 export function fillsOf(water: number, tank: number): number {
-  return Math.ceil(water / tank - 1e-9);
+  return water > 0 ? Math.max(1, Math.ceil((water / tank) * (1 - 1e-9))) : 0;
 }

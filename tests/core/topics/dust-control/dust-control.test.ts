@@ -61,6 +61,34 @@ describe('dry cutting', () => {
       expect(codeOf(byTask(rule, [row({ control: 'none', place: 'enclosed' })])), rule).toBe('dry-inside');
   });
 
+  it('with a vacuum and no water on the blade is refused indoors, whatever the rules', () => {
+    for (const task of ['stationary-saw', 'hand-held-saw', 'fiber-cement-saw', 'walk-behind-saw', 'ride-on-saw'])
+      for (const rule of places)
+        for (const regular of [true, false]) {
+          const answer = byTask(rule, [row({ task, control: 'extraction', place: 'enclosed' })], { regular });
+          expect(codeOf(answer), `${task}, ${rule}`).toBe('dry-inside');
+          expect(has(answer, 'factor')).toBe(false);
+        }
+  });
+
+  it('with a vacuum outdoors is what the rules of the place make of it, and never better than wet', () => {
+    const codes = { 'us-construction': 'wrong-control', 'us-general': 'dry', gb: 'britain-extraction', es: 'dry' };
+    for (const [rule, code] of Object.entries(codes))
+      expect(codeOf(byTask(rule, [row({ control: 'extraction' })])), rule).toBe(code);
+    expect(codeOf(byTask('us-construction', [row({ task: 'fiber-cement-saw', control: 'extraction' })]))).toBe(
+      'table-none',
+    );
+    const order = ['good', 'note', 'caution', 'stop'];
+    for (const rule of places)
+      for (const place of ['outdoors', 'enclosed'])
+        for (const time of [1, 4, 9]) {
+          const rank = (control: string) =>
+            order.indexOf(verdictOf(byTask(rule, [row({ task: 'hand-held-saw', control, place, time })]))?.level ?? '');
+          expect(rank('water'), rule).toBeLessThanOrEqual(rank('extraction'));
+          expect(rank('extraction'), rule).toBeLessThanOrEqual(rank('none'));
+        }
+  });
+
   it('is never better than wet: no row of the table lists it', () => {
     for (const task of tasks)
       for (const place of ['outdoors', 'enclosed'] as const)
