@@ -23,6 +23,9 @@ export const startWords: InEach<typeof en.start> = { en: en.start, es: es.start 
 
 export const checkWords: InEach<typeof en.check> = { en: en.check, es: es.check };
 
+/** The sums to do before a day's cutting. */
+export const daySums: InEach<typeof en.daySums> = { en: en.daySums, es: es.daySums };
+
 export const searchWords: InEach<typeof en.search> = { en: en.search, es: es.search };
 export type SearchWords = typeof en.search;
 

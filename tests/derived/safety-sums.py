@@ -48,6 +48,10 @@ def dust(call, i):
         scale = [10, 25, 50, 1000] if i['scale'] == 'us' else [4, 10, 20, 40]
         f = next(s for s in scale if r <= s * (1 + 1e-9))
         return {'ratio': (r, ''), 'factor': (f, ''), 'most': (f * si(i['limit'], 'mg/m3'), 'mg/m3')}
+    if call == 'water-trials':
+        taken = {'hand-held': (0.85, 0.96), 'walk-behind': (0.5, 0.95)}[i['saw']]
+        dry = si(i['dry'], 'mg/m3')
+        return {'most': (dry - dry * taken[0], 'mg/m3'), 'least': (dry - dry * taken[1], 'mg/m3')}
     if call == 'collector-flow':
         return {'flow': (25 * UNITS['cfm'] * si(i['disc'], 'mm') / 0.0254, 'L/min')}
     if call == 'brazil-limit':

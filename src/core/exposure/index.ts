@@ -5,8 +5,10 @@ export type { LimitRow } from './limit-row.ts';
 export {
   brazilDustLimit,
   brazilTotalDustLimit,
+  chilePeak,
   chileSilicaLimit,
   silicaLimit,
+  silicaLimitOn,
   silicaLimits,
   type SilicaLimit,
   type SilicaPlace,
@@ -14,3 +16,4 @@ export {
 export { brazilNoiseTime, noiseLimitList, type NoiseLimit } from './noise-limits.ts';
 export { vibrationLimits, type VibrationLimit } from './vibration-limits.ts';
 export { carbonMonoxideLimits, type CarbonMonoxideLimit } from './carbon-monoxide-limits.ts';
+export { leftByWater, takenByWater, type TriedSaw } from './water-trials.ts';

@@ -13,3 +13,4 @@ export { customerPaper, sheet } from './sheet.ts';
 export { ownSaws } from './own-saws.ts';
 export { start } from './start.ts';
 export { check } from './check.ts';
+export { daySums } from './day-sums.ts';

@@ -6,3 +6,4 @@ export { search } from './search.ts';
 export { customerPaper } from './sheet.ts';
 export { start } from './start.ts';
 export { check } from './check.ts';
+export { daySums } from './day-sums.ts';

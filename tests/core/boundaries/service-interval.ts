@@ -10,8 +10,49 @@ const plan = {
 /** A part asked about by the clock: 60 to change it in time. */
 const part = { ...plan, replace: true, planned: 60, partDust: 'clean' };
 
+/** Every 100 h, last done at 900 h: due at 1,000 h, near from 990 h on, coming from 950 h on. */
+const read = (row: object) => ({
+  start: '2026-03-02',
+  near: 10,
+  ahead: 50,
+  tasks: [{ machine: 'Floor saw', task: 'Oil', base: 100, dust: 'clean', perDay: 2, daysPerWeek: 5, ...row }],
+});
+const known = read({ meterThen: 900 });
+
 export const boundaries: Boundaries = {
   rows: [
+    {
+      why: 'a service last done at 900 h and due every 100 h is overdue once the meter has passed 1,000 h',
+      verdict: 'meter',
+      inputs: known,
+      moves: 'reading',
+      at: 1000,
+      gives: ['meter-due', 'meter-due', 'meter-overdue'],
+    },
+    {
+      why: 'within a tenth of the interval before that it counts as due: from 990 h',
+      verdict: 'meter',
+      inputs: known,
+      moves: 'reading',
+      at: 990,
+      gives: ['meter-coming', 'meter-due', 'meter-due'],
+    },
+    {
+      why: 'within 50 h before that it is coming: from 950 h',
+      verdict: 'meter',
+      inputs: known,
+      moves: 'reading',
+      at: 950,
+      gives: ['meter-later', 'meter-coming', 'meter-coming'],
+    },
+    {
+      why: 'counted from 0 h, the turn of 1,000 h is due up to a tenth of the interval after it: 1,010 h',
+      verdict: 'meter',
+      inputs: read({}),
+      moves: 'reading',
+      at: 1010,
+      gives: ['meter-due', 'meter-due', 'meter-later'],
+    },
     {
       why: 'a service is due when the hours since the last reach the interval: 100 of 100 h',
       verdict: 'verdict',

@@ -345,9 +345,30 @@ export const sums: Sums = {
       (n(i, 'temperature', 1) * n(i, 'surroundings', 1)),
   }),
   'service-interval/due': (i) => {
-    const interval = n(i, 'base') * n(i, 'dust', 1) * n(i, 'load', 1);
+    const interval = n(i, 'base') * Math.max(n(i, 'least', 0) / 100, n(i, 'dust', 1) * n(i, 'load', 1));
     const days = Math.min((interval / n(i, 'perWeek')) * 7, n(i, 'limit', Infinity));
     return { interval, days, weeks: days / 7, by: days < (interval / n(i, 'perWeek')) * 7 ? 'calendar' : 'hours' };
+  },
+  // Each state by its hours: those known from the last reading, the others by every turn from 0 that lies near.
+  'service-interval/due-at-reading': (i) => {
+    const [meter, near, ahead] = [n(i, 'meter'), n(i, 'near', 10) / 100, n(i, 'ahead', 50)];
+    const stateOf = (row: Inputs) => {
+      const every = n(row, 'interval');
+      if (row['last'] !== undefined) {
+        const left = n(row, 'last') + every - meter;
+        return left < 0 ? 'overdue' : left <= near * every ? 'due' : left <= ahead ? 'coming' : 'later';
+      }
+      for (let at = every; at <= meter + near * every; at += every)
+        if (Math.abs(at - meter) <= near * every) return 'due';
+      const gone = meter % every;
+      return every - gone <= ahead ? 'coming' : 'later';
+    };
+    const named = (state: string) =>
+      rows(i, 'services')
+        .filter((row) => stateOf(row) === state)
+        .map((row) => text(row, 'name'))
+        .join(', ');
+    return { overdue: named('overdue'), due: named('due'), coming: named('coming'), later: named('later') };
   },
   'service-interval/days-between': (i) => ({ days: day(i['to']) - day(i['from']) }),
 };

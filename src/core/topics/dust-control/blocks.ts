@@ -1,18 +1,26 @@
+import { datePattern, dayNumber } from '../../calendar/index.ts';
 import { block } from '../../contract/block.ts';
 import { defineFields } from '../../contract/field.ts';
 import {
   brazilDustLimit,
   brazilTotalDustLimit,
+  chilePeak,
   chileSilicaLimit,
   dayAverage,
   eightHours,
   filterSeries,
   leastRespirator,
+  leftByWater,
   longShiftFactor,
   mixtureIndex,
   mostConcentration,
+  silicaLimit,
+  silicaLimitOn,
+  silicaLimits,
   timeToLimit,
   worstEightHours,
+  type SilicaLimit,
+  type SilicaPlace,
 } from '../../exposure/index.ts';
 import { isOver } from '../../thresholds/index.ts';
 import { collectorFlow, controlTable, factorAsked, tasks } from './control-table.ts';
@@ -197,6 +205,57 @@ export const blocks = {
       return { respirable, total: brazilTotalDustLimit(i.quartz), quartz: respirable * i.quartz };
     },
   }),
+  limit: block({
+    what: 'limit of a place for respirable crystalline silica, today or on the day of a sample',
+    source: 'osha-1926-1153',
+    fields: defineFields([
+      {
+        key: 'place',
+        label: 'Place',
+        kind: 'choice',
+        options: silicaLimits.map((r) => ({ value: r.key, label: r.place })),
+      },
+      {
+        key: 'day',
+        label: 'Day of the sample',
+        kind: 'text',
+        pattern: datePattern,
+        patternSays: 'a day written YYYY-MM-DD',
+        optional: true,
+      },
+    ]),
+    gives: { limit: mg('Limit'), action: mg('Action level'), law: { label: 'Law' }, date: { label: 'Date, as seen' } },
+    run: (i) => {
+      if (i.day !== undefined && dayNumber(i.day) === undefined)
+        return { problem: { field: 'day', code: 'no-such-day', data: { got: i.day } } };
+      const row: SilicaLimit = silicaLimit(i.place as SilicaPlace);
+      const limit = silicaLimitOn(row.key as SilicaPlace, i.day);
+      return {
+        ...(limit === undefined ? {} : { limit }),
+        ...(row.action === undefined ? {} : { action: row.action * 1e-6 }),
+        law: row.law,
+        date: row.date,
+      };
+    },
+  }),
+  'water-trials': block({
+    what: 'what is left of the dust with water on, from the best published trial to the worst',
+    source: 'shepherd-woskie-2013',
+    fields: defineFields([
+      {
+        key: 'saw',
+        label: 'Saw',
+        kind: 'choice',
+        options: [
+          { value: 'hand-held', label: 'Hand-held' },
+          { value: 'walk-behind', label: 'Walk-behind' },
+        ],
+      },
+      dust('dry', 'Dust of the dry cut'),
+    ]),
+    gives: { least: mg('Left at least'), most: mg('Left at most') },
+    run: (i) => leftByWater(i.saw, i.dry),
+  }),
   'chile-limit': block({
     what: 'Chilean limit for quartz on long days and at height',
     source: 'ds-594-chile',
@@ -223,7 +282,10 @@ export const blocks = {
         optional: true,
       },
     ]),
-    gives: { limit: mg('Limit') },
-    run: (i) => ({ limit: chileSilicaLimit(i.day, i.week, i.pressure) }),
+    gives: { limit: mg('Limit'), momentary: mg('At no moment over') },
+    run: (i) => {
+      const limit = chileSilicaLimit(i.day, i.week, i.pressure);
+      return { limit, momentary: chilePeak * limit };
+    },
   }),
 };

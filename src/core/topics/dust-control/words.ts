@@ -64,6 +64,7 @@ export const words: Words = {
   problems: {
     'over-a-day': (d) => `The hours add up to ${d['hours']}. A day has 24.`,
     'over-the-shift': (d) => `The hours measured add up to ${d['hours']}, and the shift has ${d['shift']}.`,
+    'no-such-day': (d) => `"${d['got']}" is no day of the calendar. Write it YYYY-MM-DD, like 2026-03-14.`,
     'no-time': () => 'Enter the hours that were measured.',
   },
 };

@@ -3,7 +3,8 @@ import { fitLife, ageAtShare, gamma, shapeRange } from '../../chance/index.ts';
 import { defineFields } from '../../contract/field.ts';
 import { datePattern, dateText, dayInCalendar, dayNumber } from '../../calendar/index.ts';
 import { isOver } from '../../thresholds/index.ts';
-import { atMeter, daysForHours, dutyInterval, whicheverFirst } from './due.ts';
+import { stateOf, type MeterState } from './by-meter.ts';
+import { atMeter, daysForHours, dutyInterval, nearestRow, turnAtMeter, whicheverFirst } from './due.ts';
 import { greaseInterval, temperatureFactor } from './grease.ts';
 import {
   bandOf,
@@ -24,6 +25,10 @@ const factor = <const K extends string>(key: K, label: string) =>
   ({ ...number(key, label), default: 1, max: 1 }) as const;
 const day = <const K extends string>(key: K, label: string) =>
   ({ key, label, kind: 'text', pattern: datePattern, patternSays: 'a day written YYYY-MM-DD' }) as const;
+const share = <const K extends string>(key: K, label: string) =>
+  ({ key, label, kind: 'quantity', dimension: 'ratio', units: ['%', '%'], min: 0 }) as const;
+const celsius = <const K extends string>(key: K, label: string) =>
+  ({ key, label, kind: 'quantity', dimension: 'temperature', units: ['°C', '°F'], min: -60, max: 300 }) as const;
 const problem = (field: string, code: string, data: Readonly<Record<string, string>> = {}) => ({
   problem: { field, code, data },
 });
@@ -37,6 +42,7 @@ export const blocks = {
       factor('dust', 'Dust'),
       factor('water', 'Water'),
       factor('load', 'Load'),
+      { ...share('least', 'Never shorter than this share'), default: 0, max: 100 },
       { ...hours('perWeek', 'Hours run in a week'), above: true },
       {
         key: 'limit',
@@ -55,7 +61,7 @@ export const blocks = {
       by: { label: 'Which came first' },
     },
     run: (i) => {
-      const interval = dutyInterval(i.base, i);
+      const interval = dutyInterval(i.base, i, i.least);
       const due = whicheverFirst(
         daysForHours(interval, i.perWeek, 1),
         i.limit === undefined ? undefined : i.limit / 86400,
@@ -108,6 +114,66 @@ export const blocks = {
     run: (i) => {
       const { due, times, last, next } = atMeter(i.meter, i.interval, i.near);
       return { due: due ? 'yes' : 'no', times, last, next };
+    },
+  }),
+  'due-at-reading': block({
+    what: 'at a reading of the hour meter, which services are overdue, due, coming and later',
+    source: 'arithmetic',
+    fields: defineFields([
+      hours('meter', 'Hour meter'),
+      {
+        key: 'services',
+        label: 'Services',
+        kind: 'rows',
+        minRows: 1,
+        maxRows: 200,
+        columns: [
+          { key: 'name', label: 'What is done', kind: 'text', maxLength: 80 },
+          { ...hours('interval', 'Due every'), above: true },
+          { ...hours('last', 'Reading when last done'), optional: true },
+        ],
+      },
+      { ...share('near', 'Counts as due within this share of its interval'), default: 10, max: 40 },
+      { ...hours('ahead', 'Counts as coming within'), default: 50 },
+    ]),
+    gives: {
+      overdue: { label: 'Overdue' },
+      due: { label: 'Due now' },
+      coming: { label: 'Coming' },
+      later: { label: 'Later' },
+    },
+    run: (i) => {
+      const states = i.services.map((s) => {
+        const counted = s.last === undefined;
+        const dueAt = counted ? turnAtMeter(i.meter, s.interval, i.near) : s.last + s.interval;
+        return { name: s.name, state: stateOf({ ...s, meter: i.meter, dueAt }, i, counted) };
+      });
+      const named = (state: MeterState) =>
+        states
+          .filter((s) => s.state === state)
+          .map((s) => s.name)
+          .join(', ');
+      return { overdue: named('overdue'), due: named('due'), coming: named('coming'), later: named('later') };
+    },
+  }),
+  'interval-by-table': block({
+    what: 'interval from a printed table of temperatures, by the row nearest to the temperature',
+    source: 'army-tm-cartridge-life',
+    fields: defineFields([
+      {
+        key: 'rows',
+        label: 'Rows of the table',
+        kind: 'rows',
+        minRows: 1,
+        maxRows: 200,
+        columns: [celsius('at', 'At'), { ...hours('interval', 'Hours'), above: true }],
+      },
+      celsius('temperature', 'Temperature'),
+    ]),
+    gives: { interval: { label: 'Interval', units: ['h', 'h'] }, row: { label: 'Row used', units: ['°C', '°F'] } },
+    run: (i) => {
+      const row = nearestRow(i.rows, i.temperature);
+      return { interval: row.interval, row: row.at };
     },
   }),
   'replacement-age': block({

@@ -1,15 +1,28 @@
 import { step, type WorkingStep } from '../../contract/formula.ts';
 import type { Result, Value, VerdictValue } from '../../contract/result.ts';
 import { guarded } from '../../contract/guarded.ts';
+import { meterValues } from './by-meter.ts';
 import { clockAdvice, clockProblems } from './by-the-clock.ts';
 import { isOver } from '../../thresholds/index.ts';
 import { dutyInterval } from './due.ts';
 import { fields } from './fields.ts';
-import { calendarLeft, daysByHours, first, floor, interval, sinceByMeter, sinceByUse } from './formulas.ts';
+import {
+  calendarLeft,
+  daysByHours,
+  first,
+  floor,
+  interval,
+  sinceByMeter,
+  sinceByTurn,
+  sinceByUse,
+  turn,
+} from './formulas.ts';
 import {
   daysGone,
   daysOf,
+  intervalOf,
   listProblems,
+  meterOf,
   sortedList,
   type DueLine,
   type ServiceInputs,
@@ -25,7 +38,13 @@ export const compute = guarded(fields, (inputs): Result => {
   const clock = clockAdvice(inputs);
   return {
     ok: true,
-    values: [...(next ? soonest(next) : []), fleet(list), factors(inputs), ...clock.values],
+    values: [
+      ...meterValues(list, inputs),
+      ...(next ? soonest(next) : []),
+      fleet(list),
+      factors(inputs),
+      ...clock.values,
+    ],
     working: [...(next ? soonestWorking(next, inputs) : []), ...clock.steps],
     cautions: [{ hazard: 'unexpected-start', level: 'danger' }],
   };
@@ -80,7 +99,13 @@ function soonest(next: DueLine): Value[] {
 }
 
 /** Where the hours run since come from. */
-const sinceWords = { typed: 'typed', meter: 'from the meter', estimated: 'estimated', new: 'just done' } as const;
+const sinceWords = {
+  typed: 'typed',
+  meter: 'from the meter',
+  estimated: 'estimated',
+  counted: 'counted from 0 h',
+  new: 'just done',
+} as const;
 
 function fleet(list: readonly DueLine[]): Value {
   return {
@@ -155,7 +180,15 @@ function soonestWorking(next: DueLine, inputs: ServiceInputs): WorkingStep[] {
 }
 
 function sinceStep(row: TaskRow, since: Since, inputs: ServiceInputs): WorkingStep[] {
-  if (since.from === 'meter') return [step(sinceByMeter, { m: row.meter ?? 0, m_0: row.meterThen ?? 0 }, since.hours)];
+  const m = meterOf(row, inputs) ?? 0;
+  if (since.from === 'meter') return [step(sinceByMeter, { m, m_0: row.meterThen ?? 0 }, since.hours)];
+  if (since.dueAt !== undefined) {
+    const t = intervalOf(row, inputs) ?? 0;
+    return [
+      step(turn, { k: Math.round(since.dueAt / t), t }, since.dueAt),
+      step(sinceByTurn, { t, m_d: since.dueAt, m }, since.hours),
+    ];
+  }
   if (since.from !== 'estimated') return [];
   return [step(sinceByUse, { g: daysGone(row, inputs), h: row.perDay, w: row.daysPerWeek }, since.hours)];
 }

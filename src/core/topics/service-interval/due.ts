@@ -79,6 +79,42 @@ export function atMeter(meter: number, interval: number, near: number): AtMeter 
   return { times, last, next, due };
 }
 
+/**
+ * Reading at which a service is due, counted in turns from 0 as if each had been done in its time: the turn just
+ * passed while it is no further off than `near`, else the next.
+ * Formulas: k = floor(m / t); m_d = k t where k > 0 and m - k t <= near t, else (k + 1) t.
+ * @param meter m [s], >= 0 @param interval t [s], > 0 @param near share of the interval [1], below 0.5
+ * @returns m_d [s]
+ * Example: 1,000 h, every 100 h -> 1,000; every 300 h, near a tenth -> 1,200; at 905 h -> 900.
+ * Source: arithmetic.
+ */
+export function turnAtMeter(meter: number, interval: number, near: number): number {
+  const { times, last, next } = atMeter(meter, interval, near * interval);
+  return times > 0 && !isOver(meter - last, near * interval) ? last : next;
+}
+
+/** A row of a printed table of intervals by temperature. */
+export interface TemperatureRow {
+  /** [K] */
+  readonly at: number;
+  /** [s] */
+  readonly interval: number;
+}
+
+/**
+ * The row of a table nearest to a temperature, as the army's table of cartridge lives is read; on a tie the shorter
+ * interval.
+ * @param rows at least one @param temperature [K]
+ * Example: rows of 70 and 75 °F, 72 °F -> the row of 70. Source: army-tm-cartridge-life.
+ */
+export function nearestRow(rows: readonly TemperatureRow[], temperature: number): TemperatureRow {
+  const off = (row: TemperatureRow) => Math.abs(row.at - temperature);
+  return rows.reduce((best, row) => {
+    if (isUnder(off(row), off(best))) return row;
+    return isOver(off(row), off(best)) || row.interval >= best.interval ? best : row;
+  });
+}
+
 export interface Due {
   /** Days from the start [days]; below zero when overdue. */
   readonly days: number;

@@ -64,7 +64,7 @@ const tasks = [
     optional: true,
     help: 'Empty: from the meter, or estimated from the day it was done and the use.',
   },
-  { key: 'meter', label: 'Hour meter now', ...hours, optional: true },
+  { key: 'meter', label: 'Hour meter now', ...hours, optional: true, help: 'Empty: the reading typed for the list.' },
   { key: 'meterThen', label: 'Hour meter when last done', ...hours, optional: true },
 ] as const;
 
@@ -99,6 +99,36 @@ export const fields = defineFields([
     maxRows: 200,
     default: [{ machine: 'Cut-off saw 1', task: 'Check the belt, clean its grooves', base: 10, dust: 'dusty' }],
     help: 'One row for each service of each machine.',
+  },
+  {
+    key: 'reading',
+    label: 'Hour meter reads',
+    ...hours,
+    optional: true,
+    group: 'At a reading of the hour meter, what is due?',
+    help: 'For the rows without a reading of their own. Where nobody knows when a service was last done, it is counted from 0 h.',
+  },
+  {
+    key: 'near',
+    label: 'Counts as due within this share of its interval',
+    kind: 'quantity',
+    dimension: 'ratio',
+    units: ['%', '%'],
+    default: 10,
+    min: 0,
+    max: 40,
+    more: true,
+    group: 'At a reading of the hour meter, what is due?',
+    usual: 'A tenth of the interval: nobody stops a saw on the hour.',
+  },
+  {
+    key: 'ahead',
+    label: 'Counts as coming within',
+    ...hours,
+    default: 50,
+    more: true,
+    group: 'At a reading of the hour meter, what is due?',
+    usual: 'How far ahead the list looks; it changes no interval.',
   },
 
   {

@@ -117,6 +117,25 @@ export const sinceByUse: Formula = {
   },
   source: 'arithmetic',
 };
+export const turn: Formula = {
+  id: 'service-interval/turn',
+  what: 'Reading at which it is due, counted from 0 h as if each turn had been done',
+  expression: 'm_d = k * t',
+  symbols: { m_d: hours('reading at which it is due'), k: n('turns'), t: hours('interval') },
+  source: 'arithmetic',
+};
+export const sinceByTurn: Formula = {
+  id: 'service-interval/since-turn',
+  what: 'Run since, by that count',
+  expression: 'u = min(t, t - (m_d - m))',
+  symbols: {
+    u: hours('run since'),
+    t: hours('interval'),
+    m_d: hours('reading at which it is due'),
+    m: hours('hour meter now'),
+  },
+  source: 'arithmetic',
+};
 export const sinceByMeter: Formula = {
   id: 'service-interval/meter',
   what: 'Hours run since, between two readings of the meter',

@@ -10,12 +10,14 @@ export {
   dutyInterval,
   daysForHours,
   hoursByUse,
+  turnAtMeter,
   whicheverFirst,
   type AtMeter,
   type Duty,
   type Due,
 } from './due.ts';
 export { sortedList, dueLine, type DueLine, type ServiceInputs } from './read-list.ts';
+export { meterLines, stateOf, type MeterLine, type MeterState } from './by-meter.ts';
 export { leastFailures, partOf, type Part } from './by-the-clock.ts';
 export { dueEvents } from './calendar-events.ts';
 export {
@@ -40,6 +42,7 @@ export const sources = [
   'common-practice',
   'duty-scaling',
   'army-tm-service-intervals',
+  'army-tm-cartridge-life',
   'weibull-conditional',
   'barlow-age-replacement',
   'days-from-civil',
@@ -52,8 +55,10 @@ export const sources = [
 export const hazards = ['unexpected-start'];
 
 /** Which boxes decide each verdict: the list its dates, the part and its costs the clock. */
+const list = ['start', 'tasks', 'reading', 'near', 'dustyFactor', 'heavyFactor', 'waterFactor', 'loadFactor', 'least'];
 export const decides = {
-  verdict: ['start', 'tasks', 'dustyFactor', 'heavyFactor', 'waterFactor', 'loadFactor', 'least'],
+  meter: [...list, 'ahead'],
+  verdict: list,
   clock: [
     'replace',
     'lifeFrom',

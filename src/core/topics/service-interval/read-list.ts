@@ -2,7 +2,7 @@ import type { InputsOf } from '../../contract/field.ts';
 import { isOver } from '../../thresholds/index.ts';
 import type { Problem } from '../../contract/result.ts';
 import { dateText, dayInCalendar, dayNumber } from '../../calendar/index.ts';
-import { daysForHours, dutyInterval, hoursByUse, whicheverFirst, type Duty } from './due.ts';
+import { daysForHours, dutyInterval, hoursByUse, turnAtMeter, whicheverFirst, type Duty } from './due.ts';
 import type { fields } from './fields.ts';
 
 export type ServiceInputs = InputsOf<typeof fields>;
@@ -23,6 +23,8 @@ export interface DueLine {
   readonly by: 'hours' | 'calendar';
   readonly duty: Duty;
   readonly since: Since;
+  /** What the hour meter reads now [s]; undefined where it was not read. */
+  readonly meter: number | undefined;
   /** Meter reading at which it is due [s]; only where the meter was read. */
   readonly atMeter: number | undefined;
   /** The row it comes from, for its working. */
@@ -33,8 +35,13 @@ export interface DueLine {
 export interface Since {
   /** [s] */
   readonly hours: number;
-  /** typed or read off the meter; estimated from the day it was done and the use; new: just done. */
-  readonly from: 'typed' | 'meter' | 'estimated' | 'new';
+  /**
+   * typed or read off the meter; estimated from the day it was done and the use; counted in turns from 0 on the meter,
+   * as if each had been done; new: just done.
+   */
+  readonly from: 'typed' | 'meter' | 'estimated' | 'counted' | 'new';
+  /** Reading at which it is due, where turns are counted [s]. */
+  readonly dueAt?: number;
 }
 
 /** Days gone since the service was last done, by the calendar. */
@@ -43,13 +50,30 @@ export function daysGone(row: TaskRow, inputs: ServiceInputs): number {
   return start - (dayNumber(row.last ?? inputs.start) ?? start);
 }
 
-/** The hours typed, else those between two meter readings, else estimated from the day it was done. */
+/** What the hour meter of the row's machine reads now: its own reading, else the one typed for the list [s]. */
+export function meterOf(row: TaskRow, inputs: ServiceInputs): number | undefined {
+  return row.meter ?? inputs.reading;
+}
+
+/**
+ * The hours typed, else those between two meter readings, else estimated from the day it was done, else counted from
+ * 0 on the meter.
+ */
 export function hoursSince(row: TaskRow, inputs: ServiceInputs): Since {
   if (row.since !== undefined) return { hours: row.since, from: 'typed' };
-  if (row.meter !== undefined && row.meterThen !== undefined)
-    return { hours: row.meter - row.meterThen, from: 'meter' };
-  if (row.last === undefined) return { hours: 0, from: 'new' };
-  return { hours: hoursByUse(daysGone(row, inputs), row.perDay, row.daysPerWeek), from: 'estimated' };
+  const meter = meterOf(row, inputs);
+  if (meter !== undefined && row.meterThen !== undefined) return { hours: meter - row.meterThen, from: 'meter' };
+  if (row.last !== undefined)
+    return { hours: hoursByUse(daysGone(row, inputs), row.perDay, row.daysPerWeek), from: 'estimated' };
+  const interval = intervalOf(row, inputs);
+  if (meter === undefined || interval === undefined) return { hours: 0, from: 'new' };
+  const dueAt = turnAtMeter(meter, interval, inputs.near);
+  return { hours: interval - Math.max(0, dueAt - meter), from: 'counted', dueAt };
+}
+
+/** Hours from one service to the next under its duty [s]; undefined where it goes by the calendar alone. */
+export function intervalOf(row: TaskRow, inputs: ServiceInputs): number | undefined {
+  return row.base === undefined ? undefined : dutyInterval(row.base, dutyOf(row, inputs), inputs.least);
 }
 
 /** Factors of a duty. 1 stands for "does not shorten it". */
@@ -71,16 +95,11 @@ export function daysOf(
   row: TaskRow,
   inputs: ServiceInputs,
 ): { readonly byHours?: number; readonly byCalendar?: number } {
+  const interval = intervalOf(row, inputs);
   return {
-    ...(row.base === undefined
+    ...(interval === undefined
       ? {}
-      : {
-          byHours: daysForHours(
-            dutyInterval(row.base, dutyOf(row, inputs), inputs.least) - hoursSince(row, inputs).hours,
-            row.perDay,
-            row.daysPerWeek,
-          ),
-        }),
+      : { byHours: daysForHours(interval - hoursSince(row, inputs).hours, row.perDay, row.daysPerWeek) }),
     ...(row.limit === undefined ? {} : { byCalendar: row.limit / 86400 - daysGone(row, inputs) }),
   };
 }
@@ -90,11 +109,12 @@ export function dueLine(row: TaskRow, inputs: ServiceInputs): DueLine {
   const { byHours, byCalendar } = daysOf(row, inputs);
   const due =
     byHours === undefined ? { days: byCalendar ?? 0, by: 'calendar' as const } : whicheverFirst(byHours, byCalendar);
-  const interval = row.base === undefined ? undefined : dutyInterval(row.base, dutyOf(row, inputs), inputs.least);
+  const interval = intervalOf(row, inputs);
   const start = dayNumber(inputs.start) ?? 0;
   const days = dayInCalendar(start + Math.floor(due.days + 1e-9)) - start;
   const since = hoursSince(row, inputs);
   const hoursLeft = interval === undefined ? undefined : interval - since.hours;
+  const meter = meterOf(row, inputs);
   return {
     machine: row.machine,
     task: row.task,
@@ -105,7 +125,8 @@ export function dueLine(row: TaskRow, inputs: ServiceInputs): DueLine {
     by: due.by,
     duty: dutyOf(row, inputs),
     since,
-    atMeter: row.meter === undefined || hoursLeft === undefined ? undefined : row.meter + hoursLeft,
+    meter,
+    atMeter: meter === undefined || hoursLeft === undefined ? undefined : (since.dueAt ?? meter + hoursLeft),
     row,
   };
 }
@@ -119,7 +140,8 @@ export function listProblems(inputs: ServiceInputs): Problem[] {
     const at = `tasks.${k + 1}`;
     if (row.base === undefined && row.limit === undefined)
       problems.push({ field: `${at}.base`, code: 'no-interval', data: { task: row.task } });
-    if (row.meter !== undefined && row.meterThen !== undefined && isOver(row.meterThen, row.meter))
+    const meter = meterOf(row, inputs);
+    if (meter !== undefined && row.meterThen !== undefined && isOver(row.meterThen, meter))
       problems.push({ field: `${at}.meterThen`, code: 'meter-backwards' });
     if (row.last === undefined) return;
     const last = dayNumber(row.last);

@@ -1,4 +1,4 @@
-import type { Words } from '../../contract/words.ts';
+import type { Say, Words } from '../../contract/words.ts';
 
 const days = (n: number | string | undefined) =>
   Number(n) === 0 ? 'today' : Number(n) === 1 ? 'in 1 day' : `in ${n} days`;
@@ -7,8 +7,34 @@ const days = (n: number | string | undefined) =>
 const estimated = (from: number | string | undefined) =>
   from === 'estimated' ? ' The hours run since it was last done are estimated from its use: read the meter.' : '';
 
+type Data = Readonly<Record<string, number | string>>;
+
+/** "At 1,000 h: overdue: ...; due now: ...; coming: ..." with what there is of each. */
+function byMeter(d: Data, say: Say): string {
+  const at = d['reading'] === undefined ? 'By the hour meters' : `At ${say.quantity(Number(d['reading']), ['h', 'h'])}`;
+  const parts = (
+    [
+      ['overdue', 'overdue'],
+      ['due', 'due now'],
+      ['coming', 'coming'],
+    ] as const
+  ).flatMap(([key, name]) => (d[key] === '' ? [] : [`${name}: ${d[key]}`]));
+  const said = parts.map((p) => `${p.charAt(0).toUpperCase()}${p.slice(1)}.`).join(' ');
+  const nothing = `nothing is due. Next is ${d['next']}, at ${say.quantity(Number(d['nextAt']), ['h', 'h'])}.`;
+  const counted =
+    d['counted'] === 'yes'
+      ? ' Where nobody knows when it was last done, it is counted from 0 h: look at the job sheets.'
+      : '';
+  return `${at}: ${said === '' ? nothing : said}${counted}`;
+}
+
 export const words: Words = {
+  figures: { reading: ['h', 'h'], nextAt: ['h', 'h'] },
   verdicts: {
+    'meter-overdue': byMeter,
+    'meter-due': byMeter,
+    'meter-coming': byMeter,
+    'meter-later': byMeter,
     overdue: (d) =>
       `${d['machine']}: ${d['task']}. Overdue by ${d['days']} ` +
       `${Number(d['days']) === 1 ? 'day' : 'days'}, since ${d['date']}.${estimated(d['since'])}`,
