@@ -5,6 +5,7 @@ import { parse } from 'yaml';
 import {
   carbonMonoxideLimits,
   noiseLimitList,
+  respirators,
   silicaLimits,
   vibrationLimits,
   type LimitRow,
@@ -59,4 +60,32 @@ describe('limits by country', () => {
     );
     expect(missing).toEqual([]);
   });
+});
+
+// 29 CFR 1910.134(d)(3)(i)(A), Table 1, as a US Army sheet has it; HSG53 and BS EN 529.
+it('protection factors are those of the two tables', () => {
+  const factors = (scale: 'us' | 'gb') => respirators[scale].map((r) => r.factor);
+  expect(factors('us')).toEqual([10, 25, 50, 1000]);
+  expect(factors('gb')).toEqual([4, 10, 20, 40]);
+  const of = (scale: 'us' | 'gb', what: RegExp) => respirators[scale].find((r) => what.test(r.what))?.factor;
+  expect([of('us', /filtering facepiece/), of('us', /loose-fitting/), of('us', /^full-face mask/)]).toEqual([
+    10, 25, 50,
+  ]);
+  expect([of('gb', /^FFP1/), of('gb', /^FFP2/), of('gb', /^FFP3, or half mask with P3/)]).toEqual([4, 10, 20]);
+});
+
+// Control of Noise at Work Regulations, reg. 4 (read in the Northern Irish text): 80/135, 85/137, 87/140.
+it('noise of the EU and Great Britain has its three peaks', () => {
+  for (const key of ['eu', 'gb', 'es'])
+    expect(noiseLimitList.find((l) => l.key === key)).toMatchObject({
+      ...{ limit: 87, action: [85, 80], peak: [140, 137, 135] },
+    });
+});
+
+// OSHA chemical sampling information: 50 ppm; 35, 200 at no time; ACGIH 25.
+it('carbon monoxide of three US bodies', () => {
+  const of = (key: string) => carbonMonoxideLimits.find((l) => l.key === key);
+  expect([of('us-osha')?.limit, of('us-niosh')?.limit, of('us-niosh')?.ceiling, of('acgih')?.limit]).toEqual([
+    50, 35, 200, 25,
+  ]);
 });
