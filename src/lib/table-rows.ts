@@ -30,7 +30,9 @@ export function forPhone(html: string): PhoneTable {
   const figures = values.filter(isFigure).length / values.length;
   const widest = Math.max(...rows.map((row) => cells(row).reduce((sum, c) => sum + c.length, 0)));
   if (figures > 0.6 && widest < 34 && head.join('').length < 40) return { form: 'as it is', html };
-  if (figures > 0.6 && head.length > 3) return { form: 'sideways', html };
+  // One sentence in a cell makes a row of figures wider than it can be moved.
+  const longest = Math.max(...values.map((v) => v.length));
+  if (figures > 0.6 && head.length > 3 && longest < 27) return { form: 'sideways', html };
   return { form: 'blocks', html: html.replace(body, () => rows.map((row) => `<tr>${named(row, head)}</tr>`).join('')) };
 }
 

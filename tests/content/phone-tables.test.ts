@@ -23,6 +23,16 @@ test('many figures under long heads move sideways; few short ones stay', () => {
   expect(forPhone(table(['fuel', '50:1', '40:1', '25:1'], ['1 L', '20 mL', '25 mL', '40 mL'])).form).toBe('as it is');
 });
 
+test('figures beside a sentence become blocks, a row head of its own stays the head', () => {
+  const row =
+    '<tr><th scope="row">full-face mask</th><td>50</td><td></td><td>29 CFR 1910.134, read where another quotes it</td></tr>';
+  const { form, html } = forPhone(
+    `<thead><tr><th>mask</th><th>factor</th><th>up to</th><th>where it stands</th></tr></thead><tbody>${row}</tbody>`,
+  );
+  expect(form).toBe('blocks');
+  expect(html).toContain('<th scope="row">full-face mask</th><td data-of="factor">50</td><td data-of="up to"></td>');
+});
+
 test('two columns stay as they are', () => {
   const two = table(['mark', 'must be'], ['bore', 'the size of the shaft, slides on by hand without play']);
   expect(forPhone(two)).toEqual({ form: 'as it is', html: two });

@@ -39,6 +39,7 @@ export function Drawing({ id, answer, inputs }: DrawingProps) {
   const end = middle(run);
   const minutes = `${formatNumber(run / 60, run < 600 ? 1 : 0)} min`;
   const steps = [10, 100, 1000, 10000, 100000, 1000000].filter((p) => p <= highest);
+  const shown = lines.filter((l) => l.value <= highest);
   return (
     <Picture
       id={id}
@@ -56,17 +57,20 @@ export function Drawing({ id, answer, inputs }: DrawingProps) {
       }
     >
       {band !== '' && <path class="pic-air" d={band} />}
-      {lines
-        .filter((l) => l.value <= highest)
-        .map((l) => (
-          <g key={l.value}>
-            <path class={l.value >= 200 ? 'pic-true' : 'pic-lead'} d={`M${left} ${y(l.value).toFixed(1)}H${right}`} />
-            <text class="pic-tick pic-halo" x={right} y={y(l.value) - 4} text-anchor="end">
-              {l.text}
-            </text>
-          </g>
-        ))}
+      {shown.map((l) => (
+        <path
+          key={l.value}
+          class={l.value >= 200 ? 'pic-true' : 'pic-lead'}
+          d={`M${left} ${y(l.value).toFixed(1)}H${right}`}
+        />
+      ))}
       <path class="pic-air-line" d={`M${path(middle).join('L')}`} />
+      {/* Over the curve, which would strike through them where it is nearly level. */}
+      {shown.map((l) => (
+        <text class="pic-tick pic-halo" key={l.value} x={right} y={y(l.value) - 4} text-anchor="end">
+          {l.text}
+        </text>
+      ))}
       <path class="pic-axis" d={`M${left} ${top}V${bottom}`} />
       {steps.map((p) => (
         <text class="pic-tick" key={p} x={left - 6} y={y(p) + 4} text-anchor="end">

@@ -41,5 +41,6 @@ export const boundaries: Boundaries = {
   noThreshold: {
     'bottle-fades': 'where the water comes from',
     'slurry-away': 'always said',
+    'check-local': 'always said',
   },
 };

@@ -37,8 +37,8 @@ const work = [
     kind: 'choice',
     default: 'water',
     options: [
-      { value: 'water', label: 'Water, fed to it' },
-      { value: 'extraction', label: 'Shroud and vacuum' },
+      { value: 'water', label: 'Water' },
+      { value: 'extraction', label: 'Vacuum, no water' },
       { value: 'none', label: 'Nothing: dry' },
     ],
   },

@@ -22,7 +22,7 @@ export const words: Words = {
     'stopped-measure': () =>
       'Ventilate and measure again, in corners and pits too, with an alarm on you. A reading at the door says nothing about the far end.',
     'check-local': () =>
-      'Check today’s rule of your place. Levels are of OSHA 29 CFR 1910.1000 Table Z-1 (50 ppm), NIOSH (35; 200 at no time) and Directive 2004/37/EC by (EU) 2022/431 of 16 March 2022 (20; 100 over 15 min). None of them allows an engine indoors.',
+      'Check today’s rule of your place. Levels are of OSHA 29 CFR 1910.1000 Table Z-1 as seen in November 2026 (50 ppm), NIOSH, 1972 (35; 200 at no time) and Directive 2004/37/EC by (EU) 2022/431 of 16 March 2022 (20; 100 over 15 min). None of them allows an engine indoors.',
   },
   problems: {},
 };

@@ -5,10 +5,10 @@ const minutes = (n: number | string | undefined) => (Number(n) === 1 ? '1 minute
 export const words: Words = {
   verdicts: {
     'niosh-over': (d) =>
-      `${d['dose']} % of NIOSH’s daily dose on bare ears (85 dB(A), half the time for every 3 dB). ` +
+      `${d['dose']} % of NIOSH’s daily dose on bare ears (85 dB(A), half the time for every 3 dB; NIOSH 98-126, 1998). ` +
       'Stop the loud work for today, or have protectors on in all of it.',
     'niosh-within': (d) =>
-      `${d['dose']} % of NIOSH’s daily dose on bare ears so far. ` +
+      `${d['dose']} % of NIOSH’s daily dose on bare ears so far (NIOSH 98-126, 1998). ` +
       `At ${d['next']} dB(A) ${minutes(d['left'])} left. Wear protectors in all of it.`,
     'osha-over-in-all': (d) =>
       `${d['dose']} % of OSHA’s dose: over 90 dB(A) as an average (29 CFR 1910.95). For the limit itself ` +
@@ -48,7 +48,7 @@ export const words: Words = {
     'over-115': (d) =>
       `${d['level']} dB(A): OSHA allows nobody in steady noise over 115 without protectors, not for a minute (29 CFR 1910.95, Table G-16).`,
     'check-local': () =>
-      'Check today’s rule of your place: laws change, and the stricter one counts. The figures here are of OSHA 29 CFR 1910.95, NIOSH 98-126 (June 1998) and Directive 2003/10/EC.',
+      'Check today’s rule of your place: laws change, and the stricter one counts. The figures here are of OSHA 29 CFR 1910.95 as seen in November 2026, NIOSH 98-126 (June 1998), Directive 2003/10/EC of 6 February 2003 and Great Britain’s regulations of 2005.',
   },
   problems: {
     'over-a-day': (d) => `The times add up to ${d['hours']} hours. A day has 24.`,

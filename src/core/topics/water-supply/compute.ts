@@ -46,6 +46,7 @@ export const compute = guarded(fields, (i): Result => {
       volume('collect', 'Slurry to take up and carry away', collect, true),
       { kind: 'quantity', key: 'mass', label: 'It weighs about', value: mass, units: ['kg', 'lb'], decimals: [0, 0] },
       disposal,
+      checkLocal,
     ],
     working: [
       ...time.steps,
@@ -139,6 +140,14 @@ const disposal: VerdictValue = {
   code: 'slurry-away',
   level: 'caution',
   source: 'slurry-ph',
+};
+
+const checkLocal: VerdictValue = {
+  kind: 'verdict',
+  key: 'check',
+  label: 'Rules of your place',
+  code: 'check-local',
+  level: 'note',
 };
 
 function volume(key: string, label: string, value: number, main = false): QuantityValue {

@@ -1,12 +1,15 @@
 /** Length, depth and pace of a cut, and the water and slurry that go with it. */
 
+/** The whole number from a figure up; what arithmetic lost does not make one more. Example: 3.0000000001 -> 3. */
+const wholeUp = (x: number) => Math.ceil(x - Math.min(1e-6, 1e-9 * x));
+
 /**
  * Passes to reach a depth: whole number of steps, rounded up.
  * @param depth [m] @param step deepest a pass goes [m], > 0; undefined for one pass
  * Example: 120 mm in steps of 50 mm -> 3. Source: water-cut-arithmetic.
  */
 export function passes(depth: number, step?: number): number {
-  return step === undefined ? 1 : Math.max(1, Math.ceil((depth / step) * (1 - 1e-9)));
+  return step === undefined ? 1 : Math.max(1, wholeUp(depth / step));
 }
 
 /** Cutting time by the forward pace of a pass: t = n l / v [s]. @param pace v [m/s], > 0. Source: water-cut-arithmetic. */
@@ -36,5 +39,5 @@ export function stoneOf(length: number, depth: number, width: number): number {
 
 /** Whole fills of a tank, rounded up. @returns 0 for no water, else 1 at least. Source: water-cut-arithmetic. */
 export function fillsOf(water: number, tank: number): number {
-  return water > 0 ? Math.max(1, Math.ceil((water / tank) * (1 - 1e-9))) : 0;
+  return water > 0 ? Math.max(1, wholeUp(water / tank)) : 0;
 }

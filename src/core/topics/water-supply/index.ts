@@ -12,6 +12,7 @@ export const formulas = Object.values(all);
 export const sources = [
   'water-cut-arithmetic',
   'hse-water-flow',
+  'osha-1926-1153',
   'thorpe-1999',
   'slurry-ph',
   'rcra-261-22',
@@ -23,6 +24,7 @@ export const decides = {
   verdict: ['flowFrom', 'jug', 'jugFor', 'flow', 'manual'],
   fading: ['supply'],
   disposal: [],
+  check: [],
 };
 export const plate = { tank: 'waterTank' };
 export const example = {

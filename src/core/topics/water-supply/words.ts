@@ -18,6 +18,8 @@ export const words: Words = {
       `${flow(d, 'flow', say)}. Look up the flow in the saw’s manual and enter it: it decides. ` +
       'US law names no figure (29 CFR 1926.1153 Table 1, 2016): the water must keep visible dust down. ' +
       'Check today’s rule of your place.',
+    'check-local': () =>
+      'Check today’s rule of your place: laws change. Water on the blade is of 29 CFR 1926.1153 Table 1 (25 March 2016), hazardous waste of 40 CFR 261.22(a)(1) as seen in November 2026; in England slurry goes by the Environment Agency’s position of the day (RPS 235 of 20 November 2020 was seen).',
     'bottle-fades': () =>
       'A pressure bottle fades: its flow falls with its pressure, and dust comes back before it is empty. Pump it up at every stop, and take the flow when it is nearly empty.',
     'slurry-away': () =>

@@ -92,6 +92,12 @@ describe('sums', () => {
     expect(['9.99 L', '10 L', '10.01 L'].map(at)).toEqual([2, 1, 1]);
   });
 
+  it('the least water there is still wants one fill, and the most is not short of one', () => {
+    const at = (more: object) => count(typed('1 L/min', { paceFrom: 'rate', ...more }), 'fills');
+    expect(at({ length: 0.01, depth: 0.1, rate: 1000, tank: '100000 L' })).toBe(1);
+    expect(at({ length: 10000, depth: 2000, rate: 0.001, tank: '0.001 L' })).toBe(1.2e12);
+  });
+
   it('passes at, under and over a whole number of steps', () =>
     expect([99.9, 100, 100.1, 0.3].map((d, k) => passes(d, k === 3 ? 0.1 : 50))).toEqual([2, 2, 3, 3]));
 
