@@ -20,7 +20,6 @@ import {
   timeToLimit,
   worstEightHours,
   type SilicaLimit,
-  type SilicaPlace,
 } from '../../exposure/index.ts';
 import { isOver } from '../../thresholds/index.ts';
 import { collectorFlow, controlTable, factorAsked, tasks } from './control-table.ts';
@@ -228,8 +227,8 @@ export const blocks = {
     run: (i) => {
       if (i.day !== undefined && dayNumber(i.day) === undefined)
         return { problem: { field: 'day', code: 'no-such-day', data: { got: i.day } } };
-      const row: SilicaLimit = silicaLimit(i.place as SilicaPlace);
-      const limit = silicaLimitOn(row.key as SilicaPlace, i.day);
+      const row: SilicaLimit = silicaLimit(i.place);
+      const limit = silicaLimitOn(i.place, i.day);
       return {
         ...(limit === undefined ? {} : { limit }),
         ...(row.action === undefined ? {} : { action: row.action * 1e-6 }),
