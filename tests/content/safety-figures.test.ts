@@ -86,7 +86,7 @@ const published: readonly (readonly [source: string, path: string, ...says: RegE
 ];
 
 describe('published figures on the pages', () => {
-  it.each(published)('%s', (_, path, ...says) => {
+  it.each(published.map((row) => ({ source: row[0], row })))('$source', ({ row: [, path, ...says] }) => {
     const text = page(path);
     for (const words of says) expect(text).toMatch(words);
   });

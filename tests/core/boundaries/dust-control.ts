@@ -108,6 +108,7 @@ export const boundaries: Boundaries = {
     britain: 'the place chosen',
     'britain-extraction': 'the place chosen, and a saw with extraction outdoors',
     'engine-inside': 'an engine marked in an enclosed place',
+    'enclosed-means': 'a task marked in an enclosed place',
     'filter-any': 'the answer whether there is oil mist',
     'filter-p3': 'the place chosen',
     'check-local': 'always said',

@@ -27,6 +27,7 @@ export const sources = [
     'osha-1926-1153',
     'osha-1926-1153-grinders',
     'wac-296-840-110',
+    'osha-enclosed-area',
     'osha-1910-134',
     'osha-1910-1000-d',
     'osha-technical-manual-silica',
@@ -47,6 +48,7 @@ export const hazards = ['silica-dust', 'carbon-monoxide'];
 const measured = ['rule', 'way', 'spells', 'shift', 'unsampled'] as const;
 export const decides = {
   verdict: ['rule', 'way', 'work', 'regular', 'spells', 'shift', 'unsampled'],
+  place: ['way', 'work'],
   longShift: measured,
   mask: measured,
   filter: ['rule', 'oil', 'filterTime'],

@@ -42,6 +42,9 @@ export function byTask(i: DustInputs): Result {
       decimals: [2, 2],
     },
     table(i, work, asked),
+    ...(work.some((w) => w.place === 'enclosed')
+      ? [verdict('place', 'Indoors or enclosed', 'enclosed-means', 'note', {}, false)]
+      : []),
     ...limitValues(i),
     ...filterValues(i),
   ];

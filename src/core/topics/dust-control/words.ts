@@ -32,6 +32,8 @@ export const words: Words = {
       'With the control on and working all the time the US table asks for no respirator (29 CFR 1926.1153 Table 1, 2016). That is the least it asks, not clean air: wear one anyway, and stop at the first dust.',
     'engine-inside': () =>
       'Do not run an engine indoors or in an enclosed place. Exhaust kills within minutes, with doors open and fans on too. The rows for indoors are for electric, air and hydraulic tools.',
+    'enclosed-means': () =>
+      'Any place where dust can hang: a room with its windows open, a tent, a stairwell, a garage with the door up, a deep pit. Ask one question: can dust drift off freely on all sides? If not, it is enclosed. The US rule does not define it; training sheets from OSHA’s guide do so.',
     'over-limit': (d, say) =>
       `${mg(d, 'average', say)} over 8 h, ${d['times']} times the limit of ${mg(d, 'limit', say)}. ` +
       'Stop and change the work: more water, less time, another way. A mask comes on top.',

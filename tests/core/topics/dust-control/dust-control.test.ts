@@ -89,6 +89,13 @@ describe('dry cutting', () => {
         }
   });
 
+  it('says what enclosed means wherever a task is marked so, and only there', () => {
+    for (const rule of places) {
+      expect(codeOf(byTask(rule, [row({}), row({ place: 'enclosed' })]), 'place'), rule).toBe('enclosed-means');
+      expect(has(byTask(rule, [row({})]), 'place')).toBe(false);
+    }
+  });
+
   it('is never better than wet: no row of the table lists it', () => {
     for (const task of tasks)
       for (const place of ['outdoors', 'enclosed'] as const)
