@@ -38,7 +38,7 @@ export type PackedRow = readonly [
 export interface PackedList {
   /** Every word of the phrases once, stop words left out; joined by spaces. */
   readonly words: string;
-  /** Families of words that stand in the text of pages and in no phrase. They are not misspelled. */
+  /** Forms of words that stand in the text of pages and in no phrase. They are not misspelled. */
   readonly known: string;
   readonly files: readonly string[];
   readonly rows: readonly PackedRow[];

@@ -1,69 +1,31 @@
-/** Words of one family under one name: "slipping", "slipped" and "slips" are "slip", "won't" and "does not" are "no". */
-export type Tongue = 'en' | 'es';
+/** Words of one family under one name: the forms of a word (./forms.ts), and what means the same (./kin.ts). */
+import { formsOf, type Tongue } from './forms.ts';
+import { kinOf } from './kin.ts';
 
-/** However it is said that something does not happen. */
-const negatives = new Set(
-  'no not none never without wont dont doesnt didnt isnt arent cant cannot wouldnt couldnt nothing sin nunca nada'.split(
-    ' ',
-  ),
-);
+interface Kin {
+  /** Forms -> the forms they are compared as. */
+  readonly family: ReadonlyMap<string, string>;
+  /** Forms -> the word these pages use. */
+  readonly own: ReadonlyMap<string, string>;
+}
 
-/** English verbs that change inside. */
-const irregular: Readonly<Record<string, string>> = Object.fromEntries(
-  [
-    'break broke broken',
-    'stick stuck',
-    'wear wore worn',
-    'bend bent',
-    'spin spun',
-    'tear torn tore',
-    'die dead died dying dies',
-    'come came',
-    'run ran',
-    'throw threw thrown',
-    'freeze froze frozen',
-    'shake shook shaken',
-    'blow blew blown',
-    'lose lost',
-    'leave left',
-    'keep kept',
-    'tight tighten',
-    'loose loosen',
-    'hold held',
-    'burn burnt',
-    'buy bought',
-    'ear ears',
-    'gas gases',
-  ].flatMap((line) => {
-    const [base = '', ...others] = line.split(' ');
-    return [base, ...others].map((word) => [word, base] as const);
-  }),
-);
+const kin: Readonly<Record<Tongue, Kin>> = { en: read('en'), es: read('es') };
 
-/** What every page here is about, under one name. */
-const theSaw = new Set('saw saws machine machines sierra sierras maquina maquinas cortadora cortadoras'.split(' '));
+function read(lang: Tongue): Kin {
+  const pairs = [...kinOf(lang)];
+  return {
+    family: new Map(pairs.map(([word, own]) => [formsOf(word, lang), formsOf(own, lang)])),
+    own: new Map(pairs.map(([word, own]) => [formsOf(word, lang), own])),
+  };
+}
 
-/** The family of a word as `wordsOf` gives it. */
+/** The family of a word as `wordsOf` gives it: "disc" is "blade". */
 export function stem(word: string, lang: Tongue): string {
-  if (negatives.has(word)) return 'no';
-  if (theSaw.has(word)) return 'saw';
-  if (/\d/.test(word) || word.length < 4) return lang === 'en' ? (irregular[word] ?? word) : word;
-  return lang === 'es' ? spanish(word) : (irregular[word] ?? english(word));
+  const forms = formsOf(word, lang);
+  return kin[lang].family.get(forms) ?? forms;
 }
 
-function english(word: string): string {
-  let w = word.replace(/ies$/, 'y').replace(/(?:sses|shes|ches|xes|zes)$/, (end) => end.slice(0, -2));
-  if (/[^suo]s$/.test(w) || /[aeiou]es$/.test(w)) w = w.slice(0, -1);
-  const bare = w.replace(/(?:ing|(?<=.{5})ion|(?<!e)ed|er|ly|y|(?<!e)e)$/, '');
-  if (bare.length < 3 || !/[aeiouy]/.test(bare)) return w;
-  // "slipp" of "slipped", but not "pull".
-  return bare.replace(/([bdgmnprt])\1$/, '$1');
-}
-
-function spanish(word: string): string {
-  const bare = word
-    .replace(/(?:aciones|acion|[ai]mientos?|ando|iendo|adas?|ados?|idas?|idos?|adora?s?|eza|ar|er|ir)$/, '')
-    .replace(/(?:es|as|os|a|o|e|s)$/, '');
-  // "arranqu" of "arranque" is "arranc" of "arrancar".
-  return bare.length < 3 ? word.replace(/s$/, '') : bare.replace(/qu$/, 'c').replace(/gu$/, 'g');
+/** The word these pages use for one that means the same; the word itself when there is none. */
+export function siteWord(word: string, lang: Tongue): string {
+  return kin[lang].own.get(formsOf(word, lang)) ?? word;
 }

@@ -19,6 +19,9 @@ const powers: Readonly<Record<PhraseKind, number>> = { title: 1, clause: 0.95, a
 /** A question that is a title, word for word. */
 const exactly = 1.2;
 
+/** "It shuts off" and "it will not shut off" share every word but one, and are opposites. */
+const opposite = 0.8;
+
 /** A clause of one word ("mask" of "Dust, water and mask") is one subject among several. */
 const oneWord = 0.8;
 
@@ -40,6 +43,7 @@ export function byPhrases(families: readonly (readonly string[])[], list: List):
     whole += most;
     for (const [p, weight] of best) matched.set(p, (matched.get(p) ?? 0) + weight);
   }
+  const denied = families.some((choices) => choices.includes('no'));
   const hits = new Map<number, { score: number; anchor: string | undefined }>();
   if (whole === 0) return hits;
   for (const [p, weight] of matched) {
@@ -49,7 +53,8 @@ export function byPhrases(families: readonly (readonly string[])[], list: List):
     const cover = Math.min(1, weight / whole);
     const exact = share * cover > 0.999 && phrase.kind === 'title' ? exactly : 1;
     const single = phrase.kind === 'clause' && phrase.families.length === 1 ? oneWord : 1;
-    const score = exact * single * weights[phrase.kind] * share ** powers[phrase.kind] * cover;
+    const turned = phrase.families.includes('no') === denied ? 1 : opposite;
+    const score = exact * single * turned * weights[phrase.kind] * share ** powers[phrase.kind] * cover;
     const known = hits.get(phrase.row);
     if (!known || score > known.score) hits.set(phrase.row, { score, anchor: phrase.anchor });
   }

@@ -1,7 +1,7 @@
 /** The packed search engine: Pagefind and the pages' own phrases on the page's own thread, files read by script tag. */
 import type { Fragment, SubResult } from 'almanac:pagefind';
 import type { PackedList } from '../language/packed-list.ts';
-import type { Tongue } from '../language/stem.ts';
+import type { Tongue } from '../language/forms.ts';
 import { byPhrases, type OwnHit } from './by-phrases.ts';
 import type { Elsewhere, Found, Hit, OfferedPage, SearchOptions } from './contract.ts';
 import { openFullText, searchText, type TextHit } from './full-text.ts';

@@ -6,7 +6,9 @@ import {
   type PhraseKind,
   type ResultKind,
 } from '../language/packed-list.ts';
-import { stem, type Tongue } from '../language/stem.ts';
+import { formsOf, type Tongue } from '../language/forms.ts';
+import { kinOf } from '../language/kin.ts';
+import { stem } from '../language/stem.ts';
 
 export interface Row {
   readonly address: string;
@@ -35,10 +37,10 @@ export interface List {
   readonly weightOf: (family: string) => number;
   /** What all families of a phrase say together. */
   readonly totalOf: (phrase: number) => number;
-  /** Words of the phrases: what a misspelled word may have meant. */
+  /** What a misspelled word may have meant: words of the phrases, and those that mean the same. */
   readonly words: readonly string[];
-  /** Families that stand somewhere in the text. */
-  readonly known: ReadonlySet<string>;
+  /** Forms of words that stand somewhere in the text. */
+  readonly inText: ReadonlySet<string>;
   readonly misspelled: Readonly<Record<string, string>>;
   /** Number in the full text -> row. */
   readonly rowOf: ReadonlyMap<string, number>;
@@ -89,8 +91,8 @@ export function readList(packed: PackedList, lang: Tongue): List {
       totals[phrase] ||= (phrases[phrase]?.families ?? []).reduce((sum, f) => sum + (weights.get(f) ?? 0), 0);
       return totals[phrase] ?? 0;
     },
-    words,
-    known: new Set(packed.known.split(' ')),
+    words: [...new Set([...words, ...[...kinOf(lang).keys()].filter((word) => standsIn.has(stem(word, lang)))])],
+    inText: new Set([...packed.known.split(' '), ...words.map((word) => formsOf(word, lang))]),
     misspelled: packed.misspelled,
     rowOf: new Map(packed.rows.map(([, , , , page], row) => [page, row])),
   };

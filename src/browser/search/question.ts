@@ -1,7 +1,9 @@
 /** What was asked, word by word: what it is taken for, what stands in for a misspelled word, what is left out. */
-import { stem } from '../language/stem.ts';
+import { formsOf } from '../language/forms.ts';
+import { plainly } from '../language/sayings.ts';
+import { siteWord, stem } from '../language/stem.ts';
 import { carrying, isStopWord } from '../language/stop-words.ts';
-import { wordsOf } from '../language/words-of.ts';
+import { normalized, wordsOf } from '../language/words-of.ts';
 import type { List } from './list.ts';
 import { nearestWord } from './nearest-word.ts';
 
@@ -32,7 +34,7 @@ const beginning = 2;
 const mostEndings = 12;
 
 export function readQuestion(text: string, list: List): Question {
-  const asked = wordsOf(text);
+  const asked = wordsOf(plainly(normalized(text), list.lang));
   const open = /[\p{L}\p{N}]$/u.test(text) ? asked.length - 1 : -1;
   const words: string[] = [];
   const families: (readonly string[])[] = [];
@@ -61,7 +63,10 @@ export function readQuestion(text: string, list: List): Question {
       else left.push(word);
     }
   });
-  const sharp = carrying(words, list.lang);
+  // The full text knows nothing of words that mean the same: it is asked with the pages' own.
+  const sharp = carrying(words, list.lang).map((word) =>
+    list.inText.has(formsOf(word, list.lang)) ? word : siteWord(word, list.lang),
+  );
   return {
     words,
     families,
@@ -78,7 +83,7 @@ const denies = (word: string, list: List): boolean => stem(word, list.lang) === 
 
 export function isKnown(word: string, list: List): boolean {
   const family = stem(word, list.lang);
-  return family === 'no' || list.standsIn.has(family) || list.known.has(family);
+  return family === 'no' || list.standsIn.has(family) || list.inText.has(formsOf(word, list.lang));
 }
 
 /** Families of the words that begin so. */

@@ -2,8 +2,8 @@
  * Sizes and codes in a question: the number on a bearing, caliper readings, a zone of ISO 286, a mix ratio, a thread, a
  * blade. Each leads to its page, and where what was typed is all the answer needs, to the calculator filled with it.
  *
- * A blade's speed is never opened filled: with the diameter alone, the marked speed and the pulleys would be the
- * example's, and a verdict about a blade nobody described is worse than none.
+ * A blade with its marked surface speed leads to its row of the table, which holds the answer, and to the calculator
+ * with these two boxes filled and all others empty: what turns the blade is the reader's to say before any verdict.
  */
 import { normalized } from '../language/words-of.ts';
 
@@ -142,13 +142,17 @@ function thread(text: string): Sizes {
 
 /** A blade by its diameter, or a marked speed. */
 function blade(text: string): Sizes {
-  const speed = /\b(?:50|63|80|100) m\/s/.test(text);
+  const [, speed] = /\b(50|63|80|100) m\/s/.exec(text) ?? [];
   const [, size = '', unit = ''] = new RegExp(`${number} (mm|in)\\b`).exec(text) ?? [];
   const asked =
     /\b(?:blades?|dis[ck]s?|wheels?|rpm|discos?|revoluciones)\b/.test(text) && !/depth|deep|profund/.test(text);
   const usual = unit === 'in' && /^(?:12|14|16|18|20|24)$/.test(size) && /^[\d a-z]{0,8}$/.test(text.trim());
-  if (!speed && !(size !== '' && asked) && !usual) return none;
+  if (speed === undefined && !(size !== '' && asked) && !usual) return none;
   const row = unit !== '' && tabledBlades[unit as 'mm' | 'in'].includes(size);
-  const offers = row ? [{ page: `${rotation}#${size}-${unit}`, figures: {}, said: `${size} ${unit}` }] : [];
+  const offers: Offer[] = row ? [{ page: `${rotation}#${size}-${unit}`, figures: {}, said: `${size} ${unit}` }] : [];
+  if (speed !== undefined && size !== '') {
+    const figures = { diameter: `${size} ${unit}`, markedAs: 'speed', markedSpeed: `${speed} m/s` };
+    offers.push({ page: 'calculators/blade-speed.html', figures, said: `${size} ${unit}, ${speed} m/s` });
+  }
   return { pins: [{ page: rotation, weight: 3 }], offers };
 }

@@ -2,7 +2,7 @@
 import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
-import type { Tongue } from '../../browser/language/stem.ts';
+import type { Tongue } from '../../browser/language/forms.ts';
 import { places } from '../../schemas/places.ts';
 import { listFiles } from '../support/files.ts';
 import { indexPages } from './index-pages.ts';

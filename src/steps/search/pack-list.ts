@@ -6,7 +6,7 @@ import {
   type PackedPhrase,
   type PhraseKind,
 } from '../../browser/language/packed-list.ts';
-import { stem, type Tongue } from '../../browser/language/stem.ts';
+import { formsOf, type Tongue } from '../../browser/language/forms.ts';
 import { isStopWord } from '../../browser/language/stop-words.ts';
 import { wordsOf } from '../../browser/language/words-of.ts';
 import type { Row } from './page-parts.ts';
@@ -49,12 +49,12 @@ export function packList(
     const kind = resultKinds.indexOf(row.kind);
     return [[row.address, row.title, kind, row.reader, text.page, files.get(text.file) ?? 0, phrases] as const];
   });
-  const inPhrases = new Set([...numbers.keys()].map((word) => stem(word, lang)));
+  const inPhrases = new Set([...numbers.keys()].map((word) => formsOf(word, lang)));
   const pages = new Set(mine.map((row) => row.address));
   const known = new Set<string>();
   for (const text of texts)
     if (pages.has(text.address))
-      for (const word of wordsOf(text.content)) if (!/\d/.test(word) && word.length > 2) known.add(stem(word, lang));
+      for (const word of wordsOf(text.content)) if (!/\d/.test(word) && word.length > 2) known.add(formsOf(word, lang));
   return {
     words: [...numbers.keys()].join(' '),
     known: [...known]

@@ -1,9 +1,10 @@
 /** How words are read and compared. Expected pairs are everyday English and Spanish, checked by eye. */
 import { describe, expect, it } from 'vitest';
 import { editDistance } from '../../../src/browser/language/distance.ts';
+import { plainly } from '../../../src/browser/language/sayings.ts';
 import { stem } from '../../../src/browser/language/stem.ts';
 import { carrying } from '../../../src/browser/language/stop-words.ts';
-import { wordsOf } from '../../../src/browser/language/words-of.ts';
+import { fold, wordsOf } from '../../../src/browser/language/words-of.ts';
 
 describe('words of a text', () => {
   it.each([
@@ -38,6 +39,16 @@ describe('families', () => {
     ['es', ['rodamiento', 'rodamientos']],
     ['es', ['sin', 'no']],
     ['es', ['disco', 'discos']],
+    ['es', ['arrancar', 'arrancarla', 'arrancándola'].map((word) => fold(word))],
+    // What means the same to a shop: British and American, Mexico and the River Plate.
+    ['en', ['blade', 'disc', 'disks']],
+    ['en', ['gasoline', 'gas', 'petrol']],
+    ['en', ['idle', 'tickover']],
+    ['en', ['break', 'snapped', 'torn']],
+    ['es', ['correa', 'banda', 'faja']],
+    ['es', ['cuerda', 'piola', 'jalon']],
+    ['es', ['rodamiento', 'balero', 'rulemanes']],
+    ['es', ['arrancar', 'prende', 'enciende']],
   ] as const)('%s %s', (lang, words) => {
     expect(new Set(words.map((word) => stem(word, lang))).size).toBe(1);
   });
@@ -60,6 +71,24 @@ describe('words a question stands on', () => {
     ['14 in blade', ['14', 'in', 'blade']],
     ['what is it', ['what', 'is', 'it']],
   ])('%s', (text, words) => expect(carrying(wordsOf(text), 'en')).toEqual(words));
+});
+
+describe('what takes several words to say', () => {
+  it.each([
+    ['wont fire up', 'en', 'wont start'],
+    ['kill switch', 'en', 'stop switch'],
+    ['it cuts out', 'en', 'it dies'],
+    ['no jala', 'es', 'no arranca'],
+    ['toma de agua', 'es', 'llave de agua'],
+  ] as const)('%s', (said, lang, meant) => expect(plainly(said, lang)).toBe(meant));
+
+  it.each([
+    ['chop saw is dead', 'is dead'],
+    ['chop saw', 'chop saw'],
+    ['floor saw is dead', 'floor saw is dead'],
+  ])('"%s": the machine’s name goes while other words remain', (said, left) =>
+    expect(plainly(said, 'en').trim()).toBe(left),
+  );
 });
 
 describe('letters between two words', () => {

@@ -40,7 +40,18 @@ describe('leads to a page and fills nothing', () => {
 });
 
 describe('a blade', () => {
-  it.each(['350 mm 80 m/s rpm', '14 in blade', '350 mm disco'])('%s leads to its row, never to a filled speed', (q) => {
+  it('with its marked speed leads to its row, and to the calculator with those two boxes filled', () => {
+    expect(read('350 mm 80 m/s rpm').offers).toEqual([
+      { page: 'tables/blade-rotation-limits.html#350-mm', figures: {}, said: '350 mm' },
+      {
+        page: 'calculators/blade-speed.html',
+        figures: { diameter: '350 mm', markedAs: 'speed', markedSpeed: '80 m/s' },
+        said: '350 mm, 80 m/s',
+      },
+    ]);
+  });
+
+  it.each(['14 in blade', '350 mm disco'])('%s leads to its row alone', (q) => {
     const { offers } = read(q);
     expect(offers.map((o) => o.figures)).toEqual([{}]);
     expect(offers[0]?.page).toMatch(/^tables\/blade-rotation-limits\.html#(?:350-mm|14-in)$/);
