@@ -27,6 +27,8 @@ const lines: Readonly<Record<Tongue, readonly string[]>> = {
     'paver patio paving',
     'price cost charge',
     'replace change swap',
+    'vehicle truck van pickup lorry',
+    'hearing ear',
   ],
   es: [
     'disco hoja',
@@ -55,9 +57,13 @@ const lines: Readonly<Record<Tongue, readonly string[]>> = {
     'rota roto rompio reventado reventada quebrada',
     'tanque deposito',
     'sostener agarrar sujetar',
-    'oidos orejas',
+    'oidos orejas auditiva auditivo',
     'cuesta cobra cobran',
     'cambiar reemplazar sustituir',
+    'vehiculo camioneta carro coche camion troca',
+    'apaga muere',
+    'gotea chorrea escurre',
+    'hierro fierro',
     'trabado trabada atorado atorada atascado atascada atora traba',
   ],
 };

@@ -17,6 +17,8 @@ const sayings: Readonly<Record<Tongue, readonly (readonly [RegExp, string])[]>> 
     [/\bcurb ?stones?\b|\bkerb ?stones?\b/g, 'curb'],
     [/\b(?:what|which) time\b|\bare you open\b/g, 'opening hours'],
     [/\bnothing happens\b/g, 'wont start'],
+    [/\b(?:wont|doesnt|will not) stay (?:running|on|lit|started)\b/g, 'starts then dies'],
+    [/\b(?:closed|enclosed|confined) (?:room|space|area)s?\b/g, 'indoors'],
     [/\b(?:right|straight) away\b|\bimmediately\b/g, ''],
     [/\bgas (?:line|main|pipe)s?\b/g, 'buried gas line'],
     [/\bhow much (?:do you charge|does it cost|is it to|to fix|to look)\b/g, 'price'],
@@ -36,6 +38,9 @@ const sayings: Readonly<Record<Tongue, readonly (readonly [RegExp, string])[]>> 
     [/\b(?:\d+|unos|dos|tres|pocos) (?=(?:minutos?|segundos?)\b)/g, ''],
     [/\bcortar cemento\b/g, 'cortar concreto'],
     [/\bno pasa nada\b/g, 'no arranca'],
+    [/\bda vueltas\b/g, 'gira'],
+    [/\b(?:cuarto|lugar|espacio|local) cerrado\b/g, 'bajo techo'],
+    [/\b(?:garage|garaje|cochera) cerrad[oa]\b/g, 'garaje'],
   ],
 };
 

@@ -8,7 +8,7 @@ const always: Readonly<Record<Tongue, ReadonlySet<string>>> = {
     `a an the my our your his her their this that these those it its i we you he she they me us them im ive youre is am are was
     were be been being do does did has have had will would shall should can could may might must of to for in on at by with
     from into onto as and or but if then than so what which who whose how why where when there here some any very really just
-    please use using used try tried trying says said get gets got getting keep keeps kept need needs want go goes going make makes much many lot also too until while
+    please use using once ok okay completely only still again now today used try tried trying says said get gets got getting keep keeps kept need needs want go goes going make makes much many lot also too until while
     because after does s t let put mean means about help tell show thing everywhere yes hi hello s`,
   ),
   es: list(

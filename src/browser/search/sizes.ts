@@ -109,7 +109,8 @@ function zone(question: string, text: string, inUse: (word: string) => boolean):
   const name = `${letters}${grade}`;
   const rest = text.replace(name.toLowerCase(), ' ');
   const [, size = '', unit = 'mm'] = new RegExp(`\\b${number}(?: (mm|in))?(?= |$)`).exec(rest) ?? [];
-  if (size === '' && !inUse(name.toLowerCase())) return none;
+  // E10 without a size is fuel.
+  if (size === '' && (/^e/i.test(letters) || !inUse(name.toLowerCase()))) return none;
   const pins = [
     { page: 'calculators/limits-fits.html', weight: 3 },
     { page: 'tables/bearing-seat-fits.html', weight: 2.7 },
