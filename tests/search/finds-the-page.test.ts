@@ -64,7 +64,7 @@ describe.each(['en', 'es'] as const)('search in %s', (lang) => {
   afterAll(() => {
     const score = (held: boolean) =>
       scoreOf(mine.filter((q) => (q.held ?? false) === held).map((q) => places.get(q)?.place ?? 0));
-    console.log(`${lang}: ${score(false)}\n${lang}, not used in tuning: ${score(true)}`);
+    console.log(`${lang}: ${score(false)}\n${lang}, written unseen: ${score(true)}`);
   });
 
   it.each(mine.filter((q) => !q.held).map((q) => [q.query, q] as const))('finds the page for "%s"', (_, q) => {
@@ -76,10 +76,10 @@ describe.each(['en', 'es'] as const)('search in %s', (lang) => {
     ).toBe(true);
   });
 
-  it('finds most of the questions that nothing was tuned to among the first three', () => {
+  it('finds most of the questions written unseen among the first three', () => {
     const held = mine.filter((q) => q.held);
     const good = held.filter((q) => [1, 2, 3].includes(places.get(q)?.place ?? 0));
-    expect(good.length / held.length).toBeGreaterThanOrEqual(0.85);
+    expect(good.length / held.length).toBeGreaterThanOrEqual(0.92);
   });
 
   it('gives the same order from disk and from a server', async () => {

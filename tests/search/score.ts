@@ -10,7 +10,7 @@ export interface Query {
   readonly within?: number;
   /** The answer stands on the other language's pages, and the box must say so. */
   readonly other?: boolean;
-  /** Kept out of the tuning of the ranking: scored, and not asked for one by one. */
+  /** Written before the ranking had met it: scored as a whole, never asked for one by one. */
   readonly held?: boolean;
 }
 

@@ -7,6 +7,7 @@ import type { Elsewhere, Found, Hit, OfferedPage, SearchOptions } from './contra
 import { openFullText, searchText, type TextHit } from './full-text.ts';
 import { put, readText } from './index-files.ts';
 import { readList, type List, type Row } from './list.ts';
+import { offerQuery } from './offer-query.ts';
 import { pageText } from './page-text.ts';
 import { readQuestion } from './question.ts';
 import { rank } from './rank.ts';
@@ -100,21 +101,16 @@ function bestPart(parts: readonly SubResult[]): SubResult | undefined {
   return best?.anchor && !best.excerpt.includes(hiddenWord) ? best : undefined;
 }
 
-/** In the format of a calculator's own links; what was typed is the reader's own. */
-async function toOffer({ page, figures, said }: Offer): Promise<OfferedPage | undefined> {
+async function toOffer(offer: Offer): Promise<OfferedPage | undefined> {
+  const { page, figures, said } = offer;
   const [file = '', anchor = ''] = page.split('#');
   const address = new URL(file, root);
-  const keys = Object.keys(figures);
-  if (keys.length > 0) {
-    address.searchParams.set('calc', file.replace(/^.*\/|\.html$/g, ''));
-    for (const key of keys) address.searchParams.set(`f.${key}`, figures[key] ?? '');
-    address.searchParams.set('own', keys.join('~'));
-  }
+  address.search = offerQuery(offer);
   address.hash = anchor;
   for (const lang of [ours, other]) {
     const title = (await listOf(lang))?.rows.find((row) => row.address === file)?.title;
     if (title !== undefined)
-      return { address: address.href, title, said, filled: keys.length > 0, foreign: lang !== ours };
+      return { address: address.href, title, said, filled: Object.keys(figures).length > 0, foreign: lang !== ours };
   }
   return undefined;
 }

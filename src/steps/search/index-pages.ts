@@ -6,11 +6,18 @@ import { partsOf, type Row } from './page-parts.ts';
 
 const atOnce = 32;
 
+/** Files the text is kept in: few for a small site to keep offline; for a big one, more, so that a hit reads little. */
+const leastFiles = 64;
+const pagesInAFile = 12;
+
 /** Only pages with `data-pagefind-body` are indexed. Gives what was. */
 export async function indexPages(dist: string, pages: readonly string[], outputPath: string): Promise<Row[]> {
   const rows: Row[] = [];
   try {
-    const { index, errors } = await createIndex({ maxFragments: 64, keepIndexUrl: true });
+    const { index, errors } = await createIndex({
+      maxFragments: Math.max(leastFiles, Math.ceil(pages.length / pagesInAFile)),
+      keepIndexUrl: true,
+    });
     if (!index) throw new Error(`The search index could not be started: ${errors.join('; ')}`);
     const given: Promise<void>[] = [];
     for (const page of pages)
