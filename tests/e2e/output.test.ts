@@ -90,3 +90,23 @@ test('file names carry to any disk: small letters, digits and plain signs', asyn
     (await listFiles(dist)).filter((f) => !/^[\w./-]+$/.test(f) || f.split('/').some((part) => part.length > 120)),
   ).toEqual([]);
 });
+
+// The sums that protect people are reached from where somebody is about to cut or hands a saw out.
+test.each([
+  ['check/hand-held.html', ['dust-control', 'water-supply', 'noise-dose', 'hand-arm-vibration', 'fume-room']],
+  ['es/check/floor-saw.html', ['dust-control', 'water-supply', 'noise-dose', 'hand-arm-vibration', 'fume-room']],
+  ['job-sheet.html', ['dust-control', 'water-supply', 'noise-dose', 'hand-arm-vibration', 'fume-room']],
+  ...['', 'es/'].flatMap((lang): [string, string[]][] => [
+    [`${lang}guides/keeping-dust-down.html`, ['dust-control']],
+    [`${lang}guides/cutting-wet.html`, ['water-supply']],
+    [`${lang}guides/ears-hands-eyes.html`, ['noise-dose', 'hand-arm-vibration']],
+    [`${lang}guides/fuel-and-fumes.html`, ['fume-room']],
+  ]),
+])('%s leads to its sums', (file, topics) => {
+  const page = parsed.find((p) => p.file === file);
+  for (const topic of topics)
+    expect(
+      page?.elements.some((e) => e.tag === 'a' && e.attributes['href']?.endsWith(`calculators/${topic}.html`)),
+      topic,
+    ).toBe(true);
+});
