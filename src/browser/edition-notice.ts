@@ -3,7 +3,7 @@
  * foot, <p id="edition-line">. Only a newer edition may show more: a strip fixed at the bottom, <div id="edition-notice"
  * hidden>, which moves nothing and waits while a box has the focus. On a page opened from disk nothing is registered.
  */
-import { noticeWords } from '../words/index.ts';
+import { noticeWords } from '../words/notice.ts';
 import { whenNoBoxHasFocus } from './no-box-has-focus.ts';
 import type { FromWorker, ToWorker } from './worker/scope.ts';
 

@@ -1,63 +1,37 @@
 /**
- * The words of everything around the articles, by language: one folder each, one file for each part.
+ * The words of everything around the articles, by language: one folder each, one file for each part. Pages take them
+ * from here; a script takes only its own part, from the file of that name, so that it carries no other.
  *
- * A new language is a folder like `es`, its name in `Lang`, and the lines below the type check then asks for.
- * What only the bench reads (calculators, listening, the planner) speaks English until a language brings it.
+ * A new language is a folder like `es`, its name in `Lang`, and the lines in the parts' files the type check then asks
+ * for. What only the bench reads (calculators, listening, the planner) speaks English until a language brings it.
  * Topics of the core keep their own words in their folders.
  */
-import * as en from './en/index.ts';
-import * as es from './es/index.ts';
+import { frame as en } from './en/frame.ts';
+import { frame as es } from './es/frame.ts';
+import type { InEach, Lang } from './lang.ts';
 
-export type Lang = 'en' | 'es';
+export type { Lang } from './lang.ts';
+export { checkWords } from './check.ts';
+export { daySums } from './day-sums.ts';
+export { aboutMinutes, faultWords, minutes, percent } from './fault.ts';
+export { engineEarWords } from './hear-engine.ts';
+export { hearEngineWords } from './hear-engine-open.ts';
+export { howSeen, say, signalWord } from './kit.ts';
+export { listenWords } from './listen.ts';
+export { noticeWords } from './notice.ts';
+export { ownSawWords } from './own-saws.ts';
+export { quoteWords, type QuoteWords } from './quote.ts';
+export { searchWords, type SearchWords } from './search.ts';
+export { customerPaperWords, sheetWords } from './sheet.ts';
+export { startWords } from './start.ts';
+export { stripWords } from './strip.ts';
 
-type InEach<Words> = Readonly<Record<Lang, Words>>;
-
-const frames: InEach<typeof en.frame> = { en: en.frame, es: es.frame };
+const frames: InEach<typeof en> = { en, es };
 
 /** The frame around the articles. */
-export function wordsFor(lang: Lang): typeof en.frame {
+export function wordsFor(lang: Lang): typeof en {
   return frames[lang];
 }
-
-export const startWords: InEach<typeof en.start> = { en: en.start, es: es.start };
-
-export const checkWords: InEach<typeof en.check> = { en: en.check, es: es.check };
-
-/** The sums to do before a day's cutting. */
-export const daySums: InEach<typeof en.daySums> = { en: en.daySums, es: es.daySums };
-
-export const searchWords: InEach<typeof en.search> = { en: en.search, es: es.search };
-export type SearchWords = typeof en.search;
-
-/** What is said about the copy kept on the device. */
-export const noticeWords: InEach<typeof en.notice> = { en: en.notice, es: es.notice };
-
-export type QuoteWords = typeof en.quote;
-const quotes: InEach<QuoteWords> = { en: en.quote, es: es.quote };
-
-/** The quote sheet, in the language the customer asks for. */
-export function quoteWords(lang: Lang): QuoteWords {
-  return quotes[lang];
-}
-
-/** The calculators. */
-export const say = en.kit;
-export const signalWord = en.level;
-export const howSeen = en.how;
-export const listenWords = en.listen;
-export const engineEarWords = en.engineEar;
-/** The job sheet, and the paper of it that the customer takes home. */
-export const sheetWords = en.sheet;
-export const customerPaperWords: InEach<typeof en.customerPaper> = { en: en.customerPaper, es: es.customerPaper };
-/** Saws a mechanic adds on the device. */
-export const ownSawWords = en.ownSaws;
-/** The bench strip and what the device says. */
-export const stripWords = en.strip;
-/** A complaint's page and its planner. */
-export const faultWords = en.fault;
-export { aboutMinutes, minutes, percent } from './en/index.ts';
-/** Handed on, not named here: so it is fetched with what listens, and weighs on no page before. */
-export { hearEngine as hearEngineWords } from './en/hear-engine-open.ts';
 
 const dateFormats = new Map<Lang, Intl.DateTimeFormat>();
 

@@ -1,12 +1,15 @@
 /**
- * npm run bench               how many operations a second the core does, and against plain loops where one is given
+ * npm run bench               how many operations a second the core does, and against plain loops where one is given;
+ *                             then how long a key press takes in each calculator of the site in dist
  * npm run bench -- engine     also how far off an engine's speed is heard
  * npm run bench -- belt       only the files whose name holds "belt"
+ * npm run bench -- keys belt       only the key presses, of the calculators whose name holds "belt"; SITE_DIST names another folder than dist
  * (npm run bench:scale builds whole sites: tests/bench/scale/run.ts)
  */
 import { readdir } from 'node:fs/promises';
 import { pathToFileURL } from 'node:url';
 import { join } from 'node:path';
+import { benchKeys } from './keys.ts';
 
 interface Bench {
   readonly name: string;
@@ -16,6 +19,8 @@ interface Bench {
 }
 
 const repeats = 7;
+const notCore = ['run.ts', 'keys.ts'];
+const dist = process.env['SITE_DIST'] ?? join(import.meta.dirname, '../../dist');
 
 /** Operations a second: the middle of several runs, after one that warms up. */
 function speed(work: () => number): number {
@@ -30,7 +35,7 @@ function speed(work: () => number): number {
 
 async function core(only: string | undefined): Promise<void> {
   const files = (await readdir(import.meta.dirname)).filter(
-    (f) => f.endsWith('.ts') && f !== 'run.ts' && (only === undefined || f.includes(only)),
+    (f) => f.endsWith('.ts') && !notCore.includes(f) && (only === undefined || f.includes(only)),
   );
   for (const file of files.sort()) {
     const { benches, figures } = (await import(pathToFileURL(join(import.meta.dirname, file)).href)) as {
@@ -47,4 +52,9 @@ async function core(only: string | undefined): Promise<void> {
   }
 }
 
-await core(process.argv[2]);
+const [first, ...rest] = process.argv.slice(2);
+if (first === 'keys') await benchKeys(dist, rest);
+else {
+  await core(first);
+  if (first === undefined) await benchKeys(dist, []);
+}

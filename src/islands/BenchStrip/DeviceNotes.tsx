@@ -2,7 +2,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { deviceState, dismiss, watch, type Trouble } from '../../browser/device/index.ts';
 import { siteLink } from '../../browser/site-link.ts';
-import { stripWords as say } from '../../words/index.ts';
+import { stripWords as say } from '../../words/strip.ts';
 
 export function DeviceNotes() {
   const [state, setState] = useState(deviceState);

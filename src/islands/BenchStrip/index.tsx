@@ -12,7 +12,7 @@ import {
   type Bench,
 } from '../../browser/device/index.ts';
 import { siteLink } from '../../browser/site-link.ts';
-import { stripWords as say } from '../../words/index.ts';
+import { stripWords as say } from '../../words/strip.ts';
 import { DeviceNotes } from './DeviceNotes.tsx';
 import { ownMachines } from './own-machines.ts';
 

@@ -1,7 +1,7 @@
 /** Which saw, who checks, and the records made before. */
 import { useEffect, useState } from 'preact/hooks';
 import { cutChecks, dropCutChecks, type CutCheck, type Draft } from '../../browser/device/index.ts';
-import type { checkWords } from '../../words/index.ts';
+import type { checkWords } from '../../words/check.ts';
 import type { CutCheckProps } from './props.ts';
 import { dayAndTime, isClear } from './said.ts';
 

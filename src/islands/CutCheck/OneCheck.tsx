@@ -1,7 +1,7 @@
 /** One check: its caution, what to look at, and the answers. */
 import { useState } from 'preact/hooks';
 import type { Answer } from '../../browser/device/index.ts';
-import type { checkWords } from '../../words/index.ts';
+import type { checkWords } from '../../words/check.ts';
 import type { ShownCheck } from './props.ts';
 
 interface Props {

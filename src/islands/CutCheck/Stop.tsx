@@ -1,5 +1,5 @@
 /** A check failed: do not cut; call, put it right and look again, or end here. */
-import type { checkWords } from '../../words/index.ts';
+import type { checkWords } from '../../words/check.ts';
 import type { CutCheckProps } from './props.ts';
 
 interface Props {

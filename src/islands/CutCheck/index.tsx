@@ -12,7 +12,7 @@ import {
   type Answer,
   type CutCheck,
 } from '../../browser/device/index.ts';
-import { checkWords } from '../../words/index.ts';
+import { checkWords } from '../../words/check.ts';
 import { Begin } from './Begin.tsx';
 import { OneCheck } from './OneCheck.tsx';
 import type { CutCheckProps } from './props.ts';

@@ -1,5 +1,5 @@
 /** What the step-through is given: one list of checks in the reader's language. */
-import type { Lang } from '../../words/index.ts';
+import type { Lang } from '../../words/lang.ts';
 
 export interface ShownCheck {
   readonly id: string;

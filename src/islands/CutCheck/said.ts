@@ -1,6 +1,7 @@
 /** What an answer says in the record. */
 import type { Answer, Draft } from '../../browser/device/index.ts';
-import type { checkWords, Lang } from '../../words/index.ts';
+import type { checkWords } from '../../words/check.ts';
+import type { Lang } from '../../words/lang.ts';
 
 export function saidOf(given: Answer | undefined, words: (typeof checkWords)['en']): string {
   if (given === undefined) return words.notSeen;

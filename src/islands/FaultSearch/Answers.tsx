@@ -1,5 +1,5 @@
 /** The four answers to a check, none leaning forward. */
-import { faultWords as say } from '../../words/index.ts';
+import { faultWords as say } from '../../words/fault.ts';
 import { answers, type Answer } from './kept.ts';
 
 interface Props {

@@ -1,5 +1,5 @@
 /** A caution in line form: its level and the one order that matters; it opens to all. Paper has all. */
-import { signalWord } from '../../words/index.ts';
+import { signalWord } from '../../words/kit.ts';
 import type { ShownCaution } from './props.ts';
 
 interface Props {

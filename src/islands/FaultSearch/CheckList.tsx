@@ -1,5 +1,6 @@
 /** Every check in the order of the plan, each to be answered when it was seen already; on paper, boxes to tick. */
-import { aboutMinutes, faultWords as say, minutes, signalWord } from '../../words/index.ts';
+import { aboutMinutes, faultWords as say, minutes } from '../../words/fault.ts';
+import { signalWord } from '../../words/kit.ts';
 import { CheckBody } from './CheckBody.tsx';
 import type { Answer, Search } from './kept.ts';
 import { inOrder, type PlanNow } from './plan-for.ts';

@@ -3,7 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import type { PlannedCheck } from '../../core/topics/fault-order/index.ts';
 import { siteLink } from '../../browser/site-link.ts';
-import { aboutMinutes, faultWords as say, minutes, percent } from '../../words/index.ts';
+import { aboutMinutes, faultWords as say, minutes, percent } from '../../words/fault.ts';
 import { CheckBody } from './CheckBody.tsx';
 import type { Answer, Search } from './kept.ts';
 import type { PlanNow } from './plan-for.ts';

@@ -1,7 +1,7 @@
 /** Who could be at fault, likeliest first, with a bar drawn to the same scale for all; why, and the way out, on asking. */
 import { siteLink } from '../../browser/site-link.ts';
 import type { Belief } from '../../core/topics/fault-order/index.ts';
-import { faultWords as say, percent } from '../../words/index.ts';
+import { faultWords as say, percent } from '../../words/fault.ts';
 import type { FaultSearchProps } from './props.ts';
 
 interface Props extends Pick<FaultSearchProps, 'suspects'> {

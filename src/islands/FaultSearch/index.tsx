@@ -1,7 +1,7 @@
 /** Working down a complaint: the next check, who is left, every check. Planned again after every answer, kept by ticket. */
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { bench, save, takeOut, watch, watchBench, type Bench } from '../../browser/device/index.ts';
-import { faultWords as say } from '../../words/index.ts';
+import { faultWords as say } from '../../words/fault.ts';
 import { Caution } from './Caution.tsx';
 import { CheckList } from './CheckList.tsx';
 import { keptSearch, nothingYet, searchPlace, type Answer, type Search } from './kept.ts';

@@ -1,7 +1,7 @@
 /** Notes and parts, typed at the bench. */
 import { useState } from 'preact/hooks';
 import { putOnSheet } from '../../browser/device/index.ts';
-import { sheetWords as say } from '../../words/index.ts';
+import { sheetWords as say } from '../../words/sheet.ts';
 
 export function AddLines({ live, ticket }: { readonly live: boolean; readonly ticket: string }) {
   const [note, setNote] = useState('');

@@ -1,5 +1,6 @@
 /** The paper the customer takes home: plain words, no sums, no percentages. Only paper shows it. */
-import { customerPaperWords, type Lang } from '../../words/index.ts';
+import type { Lang } from '../../words/lang.ts';
+import { customerPaperWords } from '../../words/sheet.ts';
 import type { JobSheetProps } from './props.ts';
 import type { Sheet } from './use-sheet.ts';
 

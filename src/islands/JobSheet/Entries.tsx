@@ -2,7 +2,8 @@
 import type { ComponentChildren } from 'preact';
 import type { EntryLine, KeptEntry, KeptQuote } from '../../browser/device/index.ts';
 import { siteLink } from '../../browser/site-link.ts';
-import { percent, sheetWords as say } from '../../words/index.ts';
+import { percent } from '../../words/fault.ts';
+import { sheetWords as say } from '../../words/sheet.ts';
 import type { KeptSearch, Sheet } from './use-sheet.ts';
 
 interface Props {

@@ -2,8 +2,8 @@
 import { useRef, useState } from 'preact/hooks';
 import { setAsides, takeOut, textsFrom, ticketKeys } from '../../browser/device/index.ts';
 import { siteLink } from '../../browser/site-link.ts';
-import { sheetWords as say } from '../../words/index.ts';
-import { download } from '../kit/index.ts';
+import { sheetWords as say } from '../../words/sheet.ts';
+import { download } from '../kit/take-away/download.ts';
 import { compare, fileText, readFile, sheetOf, takeIn, type Comparison, type FiledSheet } from './file.ts';
 
 interface Props {

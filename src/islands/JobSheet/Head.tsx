@@ -1,6 +1,6 @@
 /** Head of the sheet: whose machine it is and what is wrong with it. */
 import type { SheetHead } from '../../browser/device/index.ts';
-import { sheetWords as say } from '../../words/index.ts';
+import { sheetWords as say } from '../../words/sheet.ts';
 
 interface Props {
   readonly head: SheetHead;

@@ -2,7 +2,8 @@
 import { useState } from 'preact/hooks';
 import { countOnSheet, takeOut, textsFrom, ticketKeys } from '../../browser/device/index.ts';
 import { siteLink } from '../../browser/site-link.ts';
-import { sheetWords as say, type Lang } from '../../words/index.ts';
+import type { Lang } from '../../words/lang.ts';
+import { sheetWords as say } from '../../words/sheet.ts';
 import { ownMachine } from '../BenchStrip/own-machines.ts';
 import { AddLines } from './AddLines.tsx';
 import { CustomerPaper } from './CustomerPaper.tsx';

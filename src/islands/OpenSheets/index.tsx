@@ -2,7 +2,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import { openTickets, ticketKeys, watch } from '../../browser/device/index.ts';
 import { siteLink } from '../../browser/site-link.ts';
-import { sheetWords as say } from '../../words/index.ts';
+import { sheetWords as say } from '../../words/sheet.ts';
 
 export default function OpenSheets() {
   const [tickets, setTickets] = useState<readonly string[]>([]);

@@ -1,6 +1,6 @@
 /** One figure of a saw: a box, or a choice with "not known" first. */
 import type { SingleField } from '../../core/contract/field.ts';
-import { ownSawWords as say } from '../../words/index.ts';
+import { ownSawWords as say } from '../../words/own-saws.ts';
 
 interface Props {
   readonly field: SingleField;

@@ -3,9 +3,9 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import { ofDevice, save, takeOut, watch } from '../../browser/device/index.ts';
 import { describeProblem } from '../../core/contract/messages.ts';
 import { facts, readFacts, type FactKey, type Facts } from '../../core/machine/index.ts';
-import { ownSawWords as say } from '../../words/index.ts';
+import { ownSawWords as say } from '../../words/own-saws.ts';
 import { ownMachineKind, ownMachines, type OwnMachine } from '../BenchStrip/own-machines.ts';
-import { download } from '../kit/index.ts';
+import { download } from '../kit/take-away/download.ts';
 import { FactBox } from './FactBox.tsx';
 import { readSaws, sawsText } from './file.ts';
 

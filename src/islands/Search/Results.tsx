@@ -1,7 +1,8 @@
 /** What was found, each line with what it is; or what to try when nothing was. */
 import type { RefObject } from 'preact';
 import type { Elsewhere, Reader } from '../../browser/search/contract.ts';
-import type { Lang, SearchWords } from '../../words/index.ts';
+import type { Lang } from '../../words/lang.ts';
+import type { SearchWords } from '../../words/search.ts';
 import type { Found } from './use-search.ts';
 
 interface Props {

@@ -3,7 +3,8 @@ import { useEffect, useId, useRef, useState } from 'preact/hooks';
 import { Results } from './Results.tsx';
 import { sayWhatHappened } from './said.ts';
 import { useSearch } from './use-search.ts';
-import { searchWords, type Lang } from '../../words/index.ts';
+import type { Lang } from '../../words/lang.ts';
+import { searchWords } from '../../words/search.ts';
 
 interface Props {
   lang: Lang;

@@ -1,5 +1,5 @@
 /** The line under the box: how many pages, and what was put in place of a word or left out. */
-import type { SearchWords } from '../../words/index.ts';
+import type { SearchWords } from '../../words/search.ts';
 import type { Found, Stage } from './use-search.ts';
 
 export function sayWhatHappened(stage: Stage, found: Found | undefined, words: SearchWords): string {

@@ -4,7 +4,7 @@ import { useEffect, useState } from 'preact/hooks';
 import { calendarText, csvText } from '../../core/export/index.ts';
 import { sortedList } from '../../core/topics/service-interval/index.ts';
 import { calendarStamp, DeskBox, download, foreignIn, printAlone, type TakeAwayProps } from '../kit/index.ts';
-import { say } from '../../words/index.ts';
+import { say } from '../../words/kit.ts';
 import { calendarEntries, listRows, siteOf } from './files.ts';
 import { WallCard } from './WallCard.tsx';
 

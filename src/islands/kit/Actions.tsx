@@ -1,6 +1,6 @@
 /** What can be done with the figures, under the boxes; and with the answer, under it. Every button keeps its place. */
 import { useState } from 'preact/hooks';
-import { say } from '../../words/index.ts';
+import { say } from '../../words/kit.ts';
 import type { IslandProps } from './state/props.ts';
 import { printSheet } from './take-away/print-sheet.ts';
 

@@ -4,7 +4,7 @@ import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { siteLink } from '../../browser/site-link.ts';
 import type { RawInputs } from '../../core/contract/field.ts';
 import { mayBeSaid } from '../../core/contract/judged.ts';
-import { say } from '../../words/index.ts';
+import { say } from '../../words/kit.ts';
 import { FormActions, AnswerActions } from './Actions.tsx';
 import type { DrawingProps } from './drawing/props.ts';
 import { ErrorSummary } from './form/ErrorSummary.tsx';

@@ -1,72 +1,120 @@
 /**
- * Turns Astro's module scripts into classic ones. Everything a script imports is put into the
- * same file; what it loads later with import() becomes a classic file of its own, added to the
- * page by a script tag when it is first needed.
+ * Turns Astro's module scripts into classic ones, which also run from disk. Each chunk becomes one classic file for
+ * the whole site; a page names the files an island needs, in their order, and what a script loads with import() is
+ * added to the page by script tags when it is first needed.
  */
 import { readFile, writeFile } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { build, transform, type Plugin } from 'esbuild';
 import { classicOptions } from '../support/classic.ts';
-import { handOver, needsOf, table, takeFromTable, type Need } from './later-chunks.ts';
+import { needsOf, table, takeFromTable, type Need } from './chunk-needs.ts';
 
-/** Put in front of a script that loads others later. */
-const loader = `const __here = document.currentScript.src;
-const __later = (name) => {
-  const chunks = globalThis.${table} ??= {};
-  return chunks['load ' + name] ??= new Promise((done, failed) => {
+/** Global function: names of chunk files, the last of them the one wanted -> a promise of what that one gives. */
+export const load = 'almanacLoad';
+
+/**
+ * Put in front of a script that loads others. Tags that are not async run in the order they were added, whichever
+ * arrives first. What did not come is asked for again the next time.
+ */
+const loader = `globalThis.${load} ??= ((here, given, coming) => (names) => Promise.all(names.map((name) => given[name] ? 0 :
+  coming[name] ??= new Promise((done, failed) => {
     const tag = document.createElement('script');
-    tag.src = new URL(name, __here).href;
-    tag.onload = () => done(chunks['own ' + name]);
+    tag.src = new URL(name, here).href;
+    tag.async = false;
+    tag.onload = () => given[name] ? done() : tag.onerror();
     tag.onerror = () => {
-      delete chunks['load ' + name];
+      delete coming[name];
       tag.remove();
       failed(new Error(name + ' could not be loaded'));
     };
     document.head.append(tag);
-  });
-};`;
+  }))).then(() => given[names.at(-1)]))(document.currentScript.src, globalThis.${table} ??= {}, {});`;
+
+export interface Classic {
+  readonly code: string;
+  /** Chunk files that must stand on the page before it, in their order. */
+  readonly before: readonly string[];
+}
 
 export class ClassicScripts {
   readonly folder: string;
-  /** Chunks some script loads later; each is made classic once, after all pages are done. */
-  readonly #later = new Set<string>();
+  /** Chunks pages name; each is made classic once, after all pages are done. */
+  readonly #used = new Set<string>();
+  readonly #needs = new Map<string, Promise<readonly Need[]>>();
 
   /** `folder` is dist/_astro, where Astro's chunks are. */
   constructor(folder: string) {
     this.folder = folder;
   }
 
-  /** One classic script from module source that may import the chunks by "./name.js". */
-  async bundle(source: string): Promise<string> {
-    const first = await this.#build(source);
-    if (first.later.size === 0) return first.code;
-    for (const name of first.later) this.#later.add(name);
-    const needs = await Promise.all([...first.later].sort().map((name) => this.#needs(name)));
-    const { code } = await this.#build(`${handOver(needs.flat())}\n${source}`);
-    return `(()=>{${(await transform(loader, { minify: true })).code.trim()}${code}})();`;
+  /** A chunk and all it needs, each after what it needs itself; they become files of their own. */
+  async order(name: string): Promise<readonly string[]> {
+    const names = await this.#closure([name]);
+    for (const one of names) this.#used.add(one);
+    return names;
   }
 
-  /** Writes every chunk that is loaded later over its module version; gives the file names. */
-  async writeLater(): Promise<ReadonlySet<string>> {
+  async #closure(names: readonly string[], above: readonly string[] = []): Promise<readonly string[]> {
+    const all: string[] = [];
+    for (const name of names) {
+      if (above.includes(name))
+        throw new Error(`The chunks ${[...above, name].join(' -> ')} need one another; none of them can come first.`);
+      const needs = await this.#needsOf(name);
+      all.push(...(await this.#closure([...new Set(needs.map((n) => n.chunk))], [...above, name])), name);
+    }
+    return [...new Set(all)];
+  }
+
+  /**
+   * One classic script from module source that imports the chunks `names`, all put into it but those in `outside`. What
+   * it loads later needs some of the same chunks: these stay files of their own too, so that each is there once.
+   */
+  async bundle(source: string, names: readonly string[], outside: Iterable<string> = []): Promise<Classic> {
+    const alone = await this.#build(source);
+    const shared = new Set(outside);
+    for (const name of alone.later) for (const one of await this.order(name)) shared.add(one);
+    if (shared.size === 0) return { code: alone.code, before: [] };
+    const inside = await this.#closure(names);
+    const before = inside.filter((name) => shared.has(name));
+    const needs = (await Promise.all([...inside].map((name) => this.#needsOf(name)))).flat();
+    const { code } = await this.#build(source, {
+      plugins: [takeFromTable(needs.filter(({ chunk }) => shared.has(chunk)))],
+    });
+    // What they need stands on the page as well.
+    const files: string[] = [];
+    for (const name of before) files.push(...(await this.order(name)));
+    return { code: alone.later.size > 0 ? await withLoader(code) : code, before: [...new Set(files)] };
+  }
+
+  /** A script that finds what it loads by name in the page itself: nothing in it is looked up at the build. */
+  async runtime(source: string): Promise<string> {
+    return withLoader((await this.#build(source)).code);
+  }
+
+  /** Writes every chunk that is used over its module version; gives the file names. */
+  async writeChunks(): Promise<ReadonlySet<string>> {
     const classic = new Map<string, string>();
-    for (const name of this.#later) {
-      const needs = await this.#needs(name);
-      const { code, later } = await this.#build(`export * from './${name}'`, {
-        plugins: [takeFromTable(needs)],
+    const waiting = [...this.#used];
+    for (let name = waiting.pop(); name !== undefined; name = waiting.pop()) {
+      if (classic.has(name)) continue;
+      const before = this.#used.size;
+      const { code } = await this.#build(`export * as all from './${name}'`, {
+        plugins: [takeFromTable(await this.#needsOf(name))],
         globalName: '__own',
       });
-      if (later.size > 0)
-        throw new Error(
-          `${name} is itself loaded later and loads ${[...later].join(', ')} in turn; only one step is built for.`,
-        );
-      classic.set(name, `(()=>{${code}globalThis.${table}[${JSON.stringify(`own ${name}`)}]=__own})();\n`);
+      classic.set(name, `(()=>{${code}(globalThis.${table}??={})[${JSON.stringify(name)}]=__own.all})();\n`);
+      // What a chunk loads later is found while it is built.
+      if (this.#used.size > before) waiting.push(...[...this.#used].filter((n) => !classic.has(n)));
     }
     for (const [name, code] of classic) await writeFile(join(this.folder, name), code);
     return new Set(classic.keys());
   }
 
-  async #needs(name: string): Promise<Need[]> {
-    return needsOf(name, await readFile(join(this.folder, name), 'utf8'));
+  #needsOf(name: string): Promise<readonly Need[]> {
+    const known =
+      this.#needs.get(name) ?? readFile(join(this.folder, name), 'utf8').then((code) => needsOf(name, code));
+    this.#needs.set(name, known);
+    return known;
   }
 
   /** `later` names the chunks the code loads with import(); the calls are swapped for the loader's. */
@@ -83,14 +131,20 @@ export class ClassicScripts {
       ...(globalName === undefined ? {} : { globalName }),
     });
     let code = (made.outputFiles[0]?.text ?? '').trim();
-    for (const name of later)
+    for (const name of later) {
+      const names = JSON.stringify(await this.order(name));
       code = code.replaceAll(
         new RegExp(`\\bimport\\((["'\`])\\./${escapeRegExp(name)}\\1\\)`, 'g'),
-        `__later("${name}")`,
+        () => `${load}(${names})`,
       );
+    }
     refuseImportLeft(code);
     return { code, later };
   }
+}
+
+async function withLoader(code: string): Promise<string> {
+  return `${(await transform(loader, { minify: true })).code.trim()}${code}`;
 }
 
 interface Options {

@@ -10,7 +10,7 @@ import { relativeCss } from './css.ts';
 import { listFiles } from '../support/files.ts';
 import { applyEdits, type Edit } from './edits.ts';
 import { HashedFiles } from './hashed-files.ts';
-import { IslandBundles } from './islands.ts';
+import { Islands } from './islands.ts';
 import { lostAnchors, relink, type Anchor, type LinkProblem, type SiteFiles } from './links.ts';
 import { PageScripts } from './page-scripts.ts';
 import { PageStyles } from './page-styles.ts';
@@ -34,7 +34,7 @@ export async function makePortable(dist: string, base: string): Promise<void> {
   const scripts = new ClassicScripts(join(dist, '_astro'));
   const added = new HashedFiles(dist);
   const tools = {
-    islands: new IslandBundles(scripts, added),
+    islands: new Islands(scripts, added),
     scripts: new PageScripts(scripts, added),
     styles: new PageStyles(added),
   };
@@ -56,8 +56,7 @@ export async function makePortable(dist: string, base: string): Promise<void> {
   }
   problems.push(...lostAnchors(anchors, ids));
   if (problems.length > 0) throw new BrokenLinks(problems);
-  const later = await scripts.writeLater();
-  await dropModules(dist, files, later);
+  await dropModules(dist, files, await scripts.writeChunks());
   await makeCssRelative(dist);
 }
 
@@ -71,7 +70,7 @@ async function addOfflinePage(dist: string): Promise<void> {
 }
 
 interface Tools {
-  readonly islands: IslandBundles;
+  readonly islands: Islands;
   readonly scripts: PageScripts;
   readonly styles: PageStyles;
 }
@@ -90,7 +89,8 @@ async function pageEdits(page: Page, base: string, tools: Tools): Promise<Edit[]
     if (e.tag === 'head') {
       edits.push({ start: e.startTagEnd, end: e.startTagEnd, text: policyTag });
       const end = page.html.indexOf('</head>', e.startTagEnd);
-      if (islands) edits.push({ start: end, end, text: `<script defer src="${address(islands.file)}"></script>` });
+      const tags = islands?.files.map((file) => `<script defer src="${address(file)}"></script>`) ?? [];
+      if (tags.length > 0) edits.push({ start: end, end, text: tags.join('') });
     }
   }
   return edits;

@@ -2,14 +2,15 @@
 import { mkdtemp, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { runInNewContext } from 'node:vm';
 import { expect, test } from 'vitest';
 import { relativeCss } from '../../../src/steps/portable/css.ts';
 import { applyEdits } from '../../../src/steps/portable/edits.ts';
 import { readRuntime } from '../../../src/steps/portable/island-runtime.ts';
 import { ClassicScripts } from '../../../src/steps/portable/classic-scripts.ts';
 import { HashedFiles } from '../../../src/steps/portable/hashed-files.ts';
-import { IslandBundles } from '../../../src/steps/portable/islands.ts';
-import { needsOf } from '../../../src/steps/portable/later-chunks.ts';
+import { Islands } from '../../../src/steps/portable/islands.ts';
+import { needsOf } from '../../../src/steps/portable/chunk-needs.ts';
 import { lostAnchors, relink, type SiteFiles } from '../../../src/steps/portable/links.ts';
 import { makePortable } from '../../../src/steps/portable/make-portable.ts';
 import { parsePage } from '../../../src/steps/portable/parse-page.ts';
@@ -119,7 +120,7 @@ test('what a later chunk needs is read from its imports', async () => {
 test('an import of another form in a later chunk stops the build: it would be bundled a second time', async () => {
   for (const other of ['import*as k from"./kit.x.js";', 'import k from"./kit.x.js";', 'export{c}from"./kit.x.js";'])
     await expect(needsOf('sum.js', `import{a}from"./kit.x.js";${other}a();`), other).rejects.toThrow(
-      /sum\.js has 2 imports and 1 of them are understood.*later-chunks\.ts/,
+      /sum\.js has 2 imports and 1 of them are understood.*chunk-needs\.ts/,
     );
 });
 
@@ -128,16 +129,39 @@ test('an import() that was not turned into a script tag stops the build: it woul
   await writeFile(join(folder, 'part.js'), 'export const a = 1;');
   // A name the bundler cannot read is left as it stands.
   const scripts = new ClassicScripts(folder);
-  await expect(scripts.bundle('const name = "./" + document.title; import(name);')).rejects.toThrow(
+  await expect(scripts.bundle('const name = "./" + document.title; import(name);', [])).rejects.toThrow(
     /still loads a part with import\(.*classic-scripts\.ts/,
   );
-  expect(await scripts.bundle("import('./part.js').then(console.log);")).toContain('part.js');
+  const { code, before } = await scripts.bundle("import('./part.js').then(console.log);", []);
+  expect(code).toContain('part.js');
+  expect(before).toEqual([]);
+  await rm(folder, { recursive: true });
+});
+
+test('a chunk stands after what it needs, once, and takes it from there', async () => {
+  const folder = await mkdtemp(join(tmpdir(), 'almanac-chunks-'));
+  const chunks = {
+    'base.js': 'var n=1;export{n as a};',
+    'kit.js': 'import{a as n}from"./base.js";var k=n+1;export{k as default};',
+    'topic.js': 'import{default as k}from"./kit.js";import{a as n}from"./base.js";var t=[n,k];export{t};',
+    'ring.js': 'import{a}from"./gnir.js";export{a};',
+    'gnir.js': 'import{a}from"./ring.js";export{a};',
+  };
+  for (const [name, code] of Object.entries(chunks)) await writeFile(join(folder, name), code);
+  const scripts = new ClassicScripts(folder);
+  expect(await scripts.order('topic.js')).toEqual(['base.js', 'kit.js', 'topic.js']);
+  expect([...(await scripts.writeChunks())].sort()).toEqual(['base.js', 'kit.js', 'topic.js']);
+  const given: { almanacChunks?: Record<string, unknown> } = {};
+  for (const name of ['base.js', 'kit.js', 'topic.js'])
+    runInNewContext(await readFile(join(folder, name), 'utf8'), { globalThis: given });
+  expect(given.almanacChunks?.['topic.js']).toMatchObject({ t: [1, 2] });
+  await expect(scripts.order('ring.js')).rejects.toThrow('ring.js -> gnir.js -> ring.js need one another');
   await rm(folder, { recursive: true });
 });
 
 test('an island that names nothing to load stops the build: it would sleep on', async () => {
   const folder = await mkdtemp(join(tmpdir(), 'almanac-islands-'));
-  const bundles = new IslandBundles(new ClassicScripts(folder), new HashedFiles(folder));
+  const bundles = new Islands(new ClassicScripts(folder), new HashedFiles(folder));
   const page = (attributes: string) =>
     parsePage(
       'index.html',

@@ -3,7 +3,7 @@ import { formatNumber } from '../../../core/quantity/index.ts';
 import type { UnderBoxProps } from '../../kit/index.ts';
 import { Meter } from '../../listen/Meter.tsx';
 import { useListening } from '../../listen/use-listening.ts';
-import { listenWords as say } from '../../../words/index.ts';
+import { listenWords as say } from '../../../words/listen.ts';
 import { beltEar, clear, noteOf, type Heard } from './plucks.ts';
 
 /** Plucks within this agree; their tensions then lie within six percent. */

@@ -1,6 +1,6 @@
 /** The three ways open to the customer, side by side, and what they come to. */
 import type { QuoteData } from './data.ts';
-import type { QuoteWords } from '../../../words/index.ts';
+import type { QuoteWords } from '../../../words/quote.ts';
 
 interface Props {
   readonly data: QuoteData;

@@ -7,7 +7,7 @@ import { quoteRows } from './file.ts';
 import { foreignText } from './foreign-text.ts';
 import { emptyLetter, usualDays, type Letter } from './letter.ts';
 import { QuoteSheet } from './QuoteSheet.tsx';
-import { quoteWords } from '../../../words/index.ts';
+import { quoteWords } from '../../../words/quote.ts';
 
 export function QuoteDesk({ page, worked, stale }: TakeAwayProps) {
   const [letter, setLetter] = useState<Letter>(emptyLetter(''));

@@ -1,7 +1,7 @@
 /** What is paid for, line by line, and what it comes to. A long list stands in two columns, so that the sheet stays one page. */
 import { lineName } from './file.ts';
 import type { QuoteData, QuoteLine } from './data.ts';
-import type { QuoteWords } from '../../../words/index.ts';
+import type { QuoteWords } from '../../../words/quote.ts';
 
 interface Props {
   readonly data: QuoteData;

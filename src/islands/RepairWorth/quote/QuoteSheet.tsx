@@ -6,7 +6,7 @@ import { dayWriter, moneyWriter, numberWriter } from './money.ts';
 import { QuoteChoices } from './QuoteChoices.tsx';
 import { QuoteLines } from './QuoteLines.tsx';
 import { foreignText } from './foreign-text.ts';
-import { quoteWords } from '../../../words/index.ts';
+import { quoteWords } from '../../../words/quote.ts';
 
 interface Props {
   readonly id: string;

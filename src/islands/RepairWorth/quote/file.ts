@@ -3,7 +3,7 @@ import type { Cell } from '../../../core/export/index.ts';
 import { roundMoney } from '../../../core/money/index.ts';
 import { quoteLines, type QuoteData, type QuoteLine } from './data.ts';
 import { validUntil, type Letter } from './letter.ts';
-import { quoteWords, type QuoteWords } from '../../../words/index.ts';
+import { quoteWords, type QuoteWords } from '../../../words/quote.ts';
 
 export function quoteRows(
   q: QuoteData,

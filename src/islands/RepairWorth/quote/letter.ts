@@ -1,6 +1,6 @@
 /** What stands on the sheet besides the figures, as the shop types it. */
 import { dateText, dayNumber } from '../../../core/calendar/index.ts';
-import type { Lang } from '../../../words/index.ts';
+import type { Lang } from '../../../words/lang.ts';
 
 export interface Letter {
   readonly language: Lang;

@@ -1,5 +1,5 @@
 /** Amounts and days as the customer writes them. */
-import type { Lang } from '../../../words/index.ts';
+import type { Lang } from '../../../words/lang.ts';
 
 /**
  * Amounts are written as where the money comes from: the first two letters of a currency code name a country,

@@ -1,7 +1,7 @@
 /** One of a few, as a list: it takes the room of one box, and what was chosen is read like any other figure. */
 import { valueHeld } from '../../../core/contract/asked.ts';
 import type { ChoiceField, Option, YesNoField } from '../../../core/contract/field.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/kit.ts';
 import { boxId, type Form } from '../state/form.ts';
 import { describedBy, FieldFrame } from './FieldFrame.tsx';
 

@@ -1,6 +1,6 @@
 /** All problems in one place, after the button was pressed; each line leads to its box. */
 import { useLayoutEffect, useRef } from 'preact/hooks';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/kit.ts';
 import { goToBox } from '../state/go-to-box.ts';
 import { boxId } from '../state/form.ts';
 

@@ -2,7 +2,7 @@
 import type { ComponentChildren } from 'preact';
 import type { SingleField } from '../../../core/contract/field.ts';
 import { Icon } from '../result/Icon.tsx';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/kit.ts';
 import { entryAt } from '../state/figures.ts';
 import { boxId, inkClass, saidAt, type Form } from '../state/form.ts';
 

@@ -2,7 +2,7 @@
 import { useEffect, useRef } from 'preact/hooks';
 import { askedFields } from '../../../core/contract/asked.ts';
 import type { Field } from '../../../core/contract/field.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/kit.ts';
 import { boxId, type Form } from '../state/form.ts';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { RowsBox } from './RowsBox.tsx';

@@ -1,6 +1,6 @@
 /** One box of a row, with a label of its own: "Price, row 2". */
 import type { SingleField } from '../../../core/contract/field.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/kit.ts';
 import { SelectBox, yesNo } from './ChoiceBox.tsx';
 import { describedBy, UnderLine } from './FieldFrame.tsx';
 import { boxId, inkClass, textIn, unitOfBox, type Form } from '../state/form.ts';

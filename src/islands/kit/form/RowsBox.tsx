@@ -2,7 +2,7 @@
 import { useLayoutEffect, useRef } from 'preact/hooks';
 import type { RowsField } from '../../../core/contract/field.ts';
 import { rowsAt } from '../state/figures.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/kit.ts';
 import { RowCell } from './RowCell.tsx';
 import { ProblemLine } from './FieldFrame.tsx';
 import { boxId, unitBeside, type Form } from '../state/form.ts';

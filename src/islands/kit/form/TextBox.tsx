@@ -1,7 +1,7 @@
 /** A typed figure or word: quantities, numbers, counts, money and text share one box. */
 import { useRef } from 'preact/hooks';
 import type { SingleField } from '../../../core/contract/field.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/kit.ts';
 import { describedBy, FieldFrame } from './FieldFrame.tsx';
 import { boxId, bringsUnit, textIn, unitOfBox, type Form } from '../state/form.ts';
 

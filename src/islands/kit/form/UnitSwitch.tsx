@@ -1,7 +1,7 @@
 import type { Field } from '../../../core/contract/field.ts';
 import type { UnitPair, UnitSystem } from '../../../core/quantity/index.ts';
 import type { Value } from '../../../core/contract/result.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/kit.ts';
 
 /** Whether anything asked or answered is written differently in inches: money and hours are not. */
 export function hasTwoSystems(fields: readonly Field[], values: readonly Value[]): boolean {

@@ -1,6 +1,6 @@
 /** On a phone the answer in one line, in view while the boxes are; it leads to the whole of it. */
 import type { Value } from '../../../core/contract/result.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/kit.ts';
 import { isMeasured, readingOf, readingText, verdictText, type Reader } from '../state/reading.ts';
 import { markOf, sayingOf } from '../state/saying.ts';
 import type { Worked } from '../state/use-calculation.ts';

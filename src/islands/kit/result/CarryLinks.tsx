@@ -3,7 +3,7 @@ import { carriedInputs } from '../../../core/contract/carry.ts';
 import type { InputValue } from '../../../core/contract/field.ts';
 import { toUnit } from '../../../core/quantity/index.ts';
 import { siteLink } from '../../../browser/site-link.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/kit.ts';
 import type { ShownCarry } from '../state/props.ts';
 import type { Worked } from '../state/use-calculation.ts';
 

@@ -1,7 +1,7 @@
 /** Cautions the answer raised, the gravest first, each in one line that opens to all of it; on paper and with scripts off all is open. */
 import type { Caution, CautionLevel } from '../../../core/contract/result.ts';
 import type { ShownHazard } from '../state/props.ts';
-import { signalWord } from '../../../words/index.ts';
+import { signalWord } from '../../../words/kit.ts';
 
 const gravity: readonly CautionLevel[] = ['danger', 'warning', 'caution', 'notice'];
 

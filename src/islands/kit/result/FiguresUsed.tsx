@@ -1,6 +1,6 @@
 /** The figures behind an answer as plain text: boxes print badly, and a bench card must stand alone. */
 import type { Field } from '../../../core/contract/field.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/kit.ts';
 import type { Figures } from '../state/figures.ts';
 import { usedFigures } from '../state/used.ts';
 

@@ -1,7 +1,7 @@
 /** What the reader came for: verdicts first, then the large figures with their range. */
 import type { Value, VerdictValue } from '../../../core/contract/result.ts';
 import type { ShownSource } from '../state/props.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/kit.ts';
 import type { Saying } from '../state/saying.ts';
 import { Icon } from './Icon.tsx';
 import { isMeasured, otherSystem, readingOf, verdictText, type Measured, type Reader } from '../state/reading.ts';

@@ -3,7 +3,7 @@ import { formatNumber, pick, toUnit, unitLabel, unitOf } from '../../../core/qua
 import { sayer } from '../../../core/contract/messages.ts';
 import type { TableColumn, TableValue, Value } from '../../../core/contract/result.ts';
 import type { ShownSource } from '../state/props.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/kit.ts';
 import { Range, Verdict } from './MainValues.tsx';
 import { isMeasured, readingOf, readingText, type Reader } from '../state/reading.ts';
 import type { Saying } from '../state/saying.ts';

@@ -7,7 +7,7 @@ import type { Reader } from '../state/reading.ts';
 import { answerToDraw, sayingOf } from '../state/saying.ts';
 import type { Worked } from '../state/use-calculation.ts';
 import type { TakeAwayProps } from '../take-away/take-away.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/kit.ts';
 import { CarryLinks } from './CarryLinks.tsx';
 import { mainOf } from '../state/main-values.ts';
 import { OtherValues } from './OtherValues.tsx';

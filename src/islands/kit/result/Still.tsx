@@ -6,7 +6,7 @@ import { boxId } from '../state/form.ts';
 import { mayBeConfirmed } from '../state/starts.ts';
 import type { Worked } from '../state/use-calculation.ts';
 import { goToBox } from '../state/go-to-box.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/kit.ts';
 import { Icon } from './Icon.tsx';
 
 interface Props {

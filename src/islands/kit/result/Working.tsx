@@ -3,7 +3,7 @@ import { useEffect, useRef } from 'preact/hooks';
 import { formatNumber, unitLabel } from '../../../core/quantity/index.ts';
 import type { PutIn, WorkingStep } from '../../../core/contract/formula.ts';
 import type { ShownSource } from '../state/props.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/kit.ts';
 import { SourceMark } from './SourceMark.tsx';
 import { SymbolMark } from './SymbolMark.tsx';
 

@@ -5,7 +5,7 @@ import type { Answer, VerdictValue } from '../../../core/contract/result.ts';
 import { hasOwn } from './figures.ts';
 import { mayBeConfirmed } from './starts.ts';
 import type { Worked } from './use-calculation.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/kit.ts';
 
 /** `said` in its colour, `example` as a plain sentence under the example's mark, `held-back` not at all. */
 export type Saying = (verdict: VerdictValue) => 'said' | 'example' | 'held-back';

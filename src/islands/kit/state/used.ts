@@ -2,7 +2,7 @@
 import { valueHeld } from '../../../core/contract/asked.ts';
 import { filledIn, isPencil, type Entry, type EntryRow } from '../../../core/contract/entry.ts';
 import type { Field, RowsField, SingleField } from '../../../core/contract/field.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/kit.ts';
 import { entryAt, rowsAt, systemOf, type Figures } from './figures.ts';
 import { bringsUnit, unitBeside } from './form.ts';
 import { isBlank, shownText } from './shown-text.ts';

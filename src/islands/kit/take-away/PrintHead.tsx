@@ -3,7 +3,7 @@ import { filledIn } from '../../../core/contract/entry.ts';
 import type { IslandProps } from '../state/props.ts';
 import { markOf } from '../state/saying.ts';
 import type { Worked } from '../state/use-calculation.ts';
-import { say } from '../../../words/index.ts';
+import { say } from '../../../words/kit.ts';
 
 interface Props {
   readonly page: IslandProps;

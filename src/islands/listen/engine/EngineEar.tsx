@@ -2,7 +2,7 @@
 import type { ComponentType } from 'preact';
 import { useState } from 'preact/hooks';
 import type { ListenedAt } from '../../../core/sound/index.ts';
-import { engineEarWords as say } from '../../../words/index.ts';
+import { engineEarWords as say } from '../../../words/hear-engine.ts';
 import type { UnderBoxProps } from '../../kit/index.ts';
 
 export type HearEngineProps = UnderBoxProps & { readonly at: ListenedAt };

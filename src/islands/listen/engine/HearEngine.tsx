@@ -1,7 +1,8 @@
 /** Hears a running engine and offers its speed, with plus or minus. Loaded when asked for. */
 import { useState } from 'preact/hooks';
 import { clearFrom, listenedRange, settled, type Settled } from '../../../core/sound/index.ts';
-import { hearEngineWords as say, listenWords } from '../../../words/index.ts';
+import { hearEngineWords as say } from '../../../words/hear-engine-open.ts';
+import { listenWords } from '../../../words/listen.ts';
 import { Meter } from '../Meter.tsx';
 import { useListening } from '../use-listening.ts';
 import type { HearEngineProps } from './EngineEar.tsx';

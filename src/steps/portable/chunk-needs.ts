@@ -1,11 +1,11 @@
 /**
- * A file loaded later with import() uses parts its loader already has. It must use those very
- * parts, not copies: two copies of Preact on one page do not know each other. So the loader
- * hands them over in a table, and the later file takes them from there.
+ * Astro's build cuts the scripts into chunks that import one another. Classic scripts cannot import: a chunk leaves
+ * what it gives in a table, and takes what it needs from there. Every part is so on a page once, whoever asks for it:
+ * two copies of Preact on one page do not know each other.
  */
 import { build, type Plugin } from 'esbuild';
 
-/** Global table: chunk name -> the exports the loader handed over; also where later files leave their own. */
+/** Global table: chunk name -> what the chunk gives. */
 export const table = 'almanacChunks';
 
 export interface Need {
@@ -17,7 +17,7 @@ export interface Need {
 /**
  * What a chunk imports from others, read from Vite's output: import{a as b}from"./x.js". Whatever else imports (a
  * whole module under one name, a default, a re-export) is counted by esbuild and refused here: passed over, the part
- * would be bundled a second time, and nobody would be told.
+ * would be missing on the page, and nobody would be told.
  */
 export async function needsOf(chunk: string, code: string): Promise<Need[]> {
   const needs = needsUnderstood(code);
@@ -36,7 +36,7 @@ export async function needsOf(chunk: string, code: string): Promise<Need[]> {
   if (imports.length !== needs.length)
     throw new Error(
       `${chunk} has ${imports.length} imports and ${needs.length} of them are understood; ` +
-        'src/steps/portable/later-chunks.ts no longer fits how Vite writes them.',
+        'src/steps/portable/chunk-needs.ts no longer fits how Vite writes them.',
     );
   return needs;
 }
@@ -53,19 +53,7 @@ function needsUnderstood(code: string): Need[] {
   );
 }
 
-/** Code for the loader: puts what a later file needs into the table. */
-export function handOver(needs: readonly Need[]): string {
-  return needs
-    .map(({ chunk, names }, i) => {
-      const local = (name: string) => `__s${i}_${name}`;
-      const given = names.map((name) => `${JSON.stringify(name)}: ${local(name)}`).join(', ');
-      return `import { ${names.map((name) => `${name} as ${local(name)}`).join(', ')} } from './${chunk}';
-Object.assign((globalThis.${table} ??= {})[${JSON.stringify(chunk)}] ??= {}, { ${given} });`;
-    })
-    .join('\n');
-}
-
-/** For building the later file: its imports come from the table. */
+/** For building a chunk: its imports come from the table. */
 export function takeFromTable(needs: readonly Need[]): Plugin {
   return {
     name: 'take-from-table',
@@ -76,7 +64,9 @@ export function takeFromTable(needs: readonly Need[]): Plugin {
       });
       build.onLoad({ filter: /./, namespace: 'table' }, ({ path }) => {
         const names = needs.filter((n) => n.chunk === path).flatMap((n) => n.names);
-        const exports = [...new Set(names)].map((name) => `export const ${name} = from.${name};`).join('\n');
+        const exports = [...new Set(names)]
+          .map((name) => (name === 'default' ? `export default from.default;` : `export const ${name} = from.${name};`))
+          .join('\n');
         return { contents: `const from = globalThis.${table}[${JSON.stringify(path)}];\n${exports}` };
       });
     },

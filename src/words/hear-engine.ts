@@ -1,0 +1,2 @@
+/** The way to the engine's ear, under a speed box. */
+export { engineEar as engineEarWords } from './en/hear-engine.ts';

@@ -1,0 +1,2 @@
+/** Listening to a belt. */
+export { listen as listenWords } from './en/listen.ts';

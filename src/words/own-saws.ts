@@ -1,0 +1,2 @@
+/** Saws a mechanic adds on the device. */
+export { ownSaws as ownSawWords } from './en/own-saws.ts';

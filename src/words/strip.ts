@@ -1,0 +1,2 @@
+/** The bench strip and what the device says. */
+export { strip as stripWords } from './en/strip.ts';
