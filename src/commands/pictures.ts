@@ -47,6 +47,8 @@ for (const { name, page: file, viewport, scrollTo, dark } of pictures) {
   await page.goto(serving.address + file);
   if (scrollTo) {
     await page.locator(scrollTo).first().scrollIntoViewIfNeeded();
+    // A calculator comes alive when it is reached.
+    await page.locator(scrollTo).first().dispatchEvent('pointerover');
     await page.locator(`${scrollTo}[data-live=yes]`).first().waitFor();
     await page
       .locator(scrollTo)

@@ -20,9 +20,11 @@ for (const file of files.filter((f) => f.endsWith('.html') && f !== '404.html'))
 const total = (w: Weight) => w.html + w.css + w.js;
 const kB = (bytes: number) => `${(bytes / 1000).toFixed(1)} kB`.padStart(9);
 const row = (label: string, w: Weight) =>
-  `  ${label.padEnd(9)}${kB(w.html)}${kB(w.css)}${kB(w.js)}${kB(total(w))}  ${w.file}`;
+  `  ${label.padEnd(9)}${kB(w.html)}${kB(w.css)}${kB(w.js)}${kB(total(w))}${kB(w.woken)}  ${w.file}`;
 
-console.log(`After gzip     HTML      CSS       JS      all`);
+console.log(
+  `After gzip     HTML      CSS       JS      all JS awake  (JS: before anybody touches the page; awake: with all its calculators reached)`,
+);
 for (const [kind, weights] of [...kinds].sort()) {
   const ordered = weights.sort((a, b) => total(a) - total(b));
   console.log(`${kind} (${ordered.length})`);

@@ -12,6 +12,7 @@ import { addWorker } from './worker/add-worker.ts';
 import { BrokenLinks, makePortable } from './portable/make-portable.ts';
 import { classicVite } from './portable/vite-settings.ts';
 import { addPublishing } from './publishing/add-publishing.ts';
+import { browserSources } from './support/browser-sources.ts';
 import { FreshFolder } from './support/fresh-folder.ts';
 import { stopBuild } from './support/stop-build.ts';
 
@@ -27,11 +28,12 @@ export function portable(options: PortableOptions): AstroIntegration {
   return {
     name: 'almanac-portable',
     hooks: {
-      'astro:config:setup': async ({ command, config, updateConfig }) => {
+      'astro:config:setup': async ({ command, config, updateConfig, addClientDirective }) => {
         project = fileURLToPath(new URL('./', config.root));
         if (command === 'build') fresh = await FreshFolder.beside(fileURLToPath(config.outDir));
         if (command === 'build' || command === 'dev')
           await forgetContent(config.cacheDir, new URL('.astro/', config.root));
+        addClientDirective({ name: 'reached', entrypoint: browserSources.reached });
         updateConfig({
           ...(fresh && { outDir: pathToFileURL(`${fresh.path}/`) }),
           build: { format: 'file', inlineStylesheets: 'never' },

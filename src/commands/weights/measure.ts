@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join, posix } from 'node:path';
 import { gzipSync } from 'node:zlib';
+import { moduleAttributes } from '../../steps/portable/islands.ts';
 import { parsePage } from '../../steps/portable/parse-page.ts';
 
 export interface Weight {
@@ -9,7 +10,10 @@ export interface Weight {
   /** Bytes after gzip; fonts and pictures are packed already and count as they are. */
   readonly html: number;
   readonly css: number;
+  /** What comes before anybody touches the page. */
   readonly js: number;
+  /** That and what every calculator of the page needs once it is reached. */
+  readonly woken: number;
 }
 
 export class Scales {
@@ -33,14 +37,25 @@ export class Scales {
     const { elements } = parsePage(file, readFileSync(join(this.#dist, file), 'utf8'));
     const near = (address: string) => decodeURI(posix.join(posix.dirname(file), address));
     const sum = (addresses: Iterable<string>) =>
-      [...new Set(addresses)].reduce((total, address) => total + this.gzip(near(address)), 0);
+      [...new Set([...addresses].map(near))].reduce((total, path) => total + this.gzip(path), 0);
     const sheets = elements
       .filter((e) => e.tag === 'link' && e.attributes['rel'] === 'stylesheet')
       .map((e) => e.attributes['href'] ?? '');
     const scripts = elements
       .filter((e) => e.tag === 'script' && e.attributes['src'] !== undefined)
       .map((e) => e.attributes['src'] ?? '');
-    return { file, html: this.gzip(file), css: sum(sheets), js: sum(scripts) };
+    const top = posix.relative(posix.dirname(file), '_astro');
+    const reached = elements
+      .filter((e) => e.tag === 'astro-island' && e.attributes['client'] === 'reached')
+      .flatMap((e) => moduleAttributes.flatMap((name) => e.attributes[name]?.split(' ') ?? []))
+      .map((name) => `${top}/${name}`);
+    return {
+      file,
+      html: this.gzip(file),
+      css: sum(sheets),
+      js: sum(scripts),
+      woken: sum([...scripts, ...reached]),
+    };
   }
 }
 

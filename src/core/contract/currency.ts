@@ -24,10 +24,18 @@ export function sayMoney(amount: number, currency: string, lang = 'en'): string 
  * @param currency ISO 4217 code @returns such as ["US$", "USD", "$"]
  */
 export function currencySigns(currency: string): readonly string[] {
+  const known = signs.get(currency) ?? signsOf(currency);
+  signs.set(currency, known);
+  return known;
+}
+
+const signs = new Map<string, readonly string[]>();
+
+function signsOf(currency: string): readonly string[] {
   const sign = (currencyDisplay: 'symbol' | 'narrowSymbol', lang: string) =>
     new Intl.NumberFormat(lang, { style: 'currency', currency, currencyDisplay })
       .formatToParts(1)
       .find((p) => p.type === 'currency')?.value ?? currency;
-  const signs = new Set([currency, sign('narrowSymbol', 'en'), sign('symbol', 'en'), sign('symbol', 'en-CA')]);
-  return [...signs].sort((a, b) => b.length - a.length);
+  const all = new Set([currency, sign('narrowSymbol', 'en'), sign('symbol', 'en'), sign('symbol', 'en-CA')]);
+  return [...all].sort((a, b) => b.length - a.length);
 }

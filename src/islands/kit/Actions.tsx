@@ -35,7 +35,6 @@ export function FormActions({ untouched, toStart, canUndo, onEmpty, onStart, onU
 
 interface AnswerProps {
   readonly page: IslandProps;
-  readonly live: boolean;
   readonly query: () => string;
   /** Brings on the page what was to come a moment later. */
   readonly beforePrint: () => void;
@@ -43,7 +42,7 @@ interface AnswerProps {
   readonly onSheet: (() => void) | undefined;
 }
 
-export function AnswerActions({ page, live, query, beforePrint, onSheet }: AnswerProps) {
+export function AnswerActions({ page, query, beforePrint, onSheet }: AnswerProps) {
   const [copied, setCopied] = useState('');
   const share = async () => {
     const address = new URL(`?${query()}#${page.id}-calculator`, location.href).href;
@@ -68,10 +67,10 @@ export function AnswerActions({ page, live, query, beforePrint, onSheet }: Answe
       >
         {say.putOnSheet}
       </button>
-      <button type="button" class="calc-button" disabled={!live} onClick={print}>
+      <button type="button" class="calc-button" onClick={print}>
         {say.print}
       </button>
-      <button type="button" class="calc-button" disabled={!live} onClick={() => void share()}>
+      <button type="button" class="calc-button" onClick={() => void share()}>
         {say.copyLink}
       </button>
       <output class="calc-copied" aria-live="polite">

@@ -1,6 +1,6 @@
 /** A whole calculator: units, boxes, answer, and the sheet that prints. Every island is this with its topic and its drawing. */
 import type { ComponentType } from 'preact';
-import { useEffect, useMemo, useRef } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { siteLink } from '../../browser/site-link.ts';
 import type { RawInputs } from '../../core/contract/field.ts';
 import { mayBeSaid } from '../../core/contract/judged.ts';
@@ -43,10 +43,11 @@ interface Props extends IslandProps {
   readonly toToday?: (figures: RawInputs) => RawInputs;
 }
 
-export function Workbench({ topic, drawing, fromShop, underBox, takeAway, toToday, ...given }: Props) {
+export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAway, toToday, ...given }: Props) {
   // The same object for as long as the page lives: what hangs on it is not made again at every key.
   const page = useRef<IslandProps>(given).current;
-  const bench = useForm(topic, page, { shop: fromShop?.(page.shop), toToday });
+  const [shop] = useState(() => fromShop?.(page.shop));
+  const bench = useForm(topic, page, { shop, toToday });
   const { live, figures, calculation } = bench;
   const { worked, stale } = calculation;
   const answerHead = useRef<HTMLHeadingElement>(null);
@@ -63,31 +64,51 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway, toToda
   // The short form leads to the full one, which goes by the topic's name.
   const query = () => linkQuery(figures, topic.fields, compact ? page.name : page.id, calculation.said);
 
-  // What may follow a moment later is one and the same node until it does: Preact then passes over it at every key.
-  const late = useLate(worked, live);
+  // Parts that did not change are one and the same node: Preact then passes over them at every key. What may follow a
+  // moment later does so in three tasks.
+  const late = useLate(worked, live, 3);
+  const [forSide, forBelow, forPaper] = late.values;
   const side = useMemo(
-    () => late.value && !compact && <Side page={page} worked={late.value} reader={reader} drawing={drawing} />,
-    [late.value, reader, compact, page, drawing],
+    () => forSide && !compact && <Side page={page} worked={forSide} reader={reader} drawing={drawing} />,
+    [forSide, reader, compact, page, drawing],
+  );
+  const desk = useMemo(
+    () => TakeAway && forBelow && live && <TakeAway page={page} worked={forBelow} stale={stale} />,
+    [TakeAway, forBelow, page, live, stale],
   );
   const below = useMemo(
     () =>
-      late.value &&
-      !compact && (
-        <Below page={page} worked={late.value} reader={reader} live={live} stale={stale} takeAway={takeAway} />
-      ),
-    [late.value, reader, compact, page, live, stale, takeAway],
+      forBelow &&
+      !compact && <Below page={page} worked={forBelow} reader={reader} live={live} desk={desk} onReach={late.flush} />,
+    [forBelow, reader, compact, page, live, desk, late.flush],
   );
   const paper = useMemo(
+    () => forPaper && <FiguresUsed asked={forPaper.asked} figures={forPaper.figures} currency={page.shop.currency} />,
+    [forPaper, page],
+  );
+  const panel = useMemo(
     () =>
-      late.value && <FiguresUsed asked={late.value.asked} figures={late.value.figures} currency={page.shop.currency} />,
-    [late.value, page],
+      worked && (
+        <AnswerPanel
+          page={page}
+          worked={worked}
+          reader={reader}
+          live={live}
+          onConfirm={live ? (keys) => bench.change({ do: 'confirm', keys }) : undefined}
+        />
+      ),
+    // The act does not hang on when it was made.
+    // eslint-disable-next-line react-hooks/exhaustive-deps
+    [worked, page, reader, live],
+  );
+  const printHead = useMemo(
+    () => <PrintHead page={page} title={topic.title} worked={forPaper} />,
+    [page, topic, forPaper],
   );
   useEffect(() => {
     addEventListener('beforeprint', late.flush);
     return () => removeEventListener('beforeprint', late.flush);
-    // The newest value stands behind a ref, so the first flush is as good as the last.
-    // eslint-disable-next-line react-hooks/exhaustive-deps
-  }, []);
+  }, [late.flush]);
 
   const submit = (event: Event) => {
     event.preventDefault();
@@ -100,10 +121,12 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway, toToda
       class={`calc${compact ? ' calc-compact' : ''}${longRows ? ' calc-rows-first' : ''}`}
       id={`${page.id}-calculator`}
       data-live={live ? 'yes' : 'no'}
+      data-dated={toToday && ''}
+      data-lost={say.notLoaded}
       data-stale={stale && worked ? 'yes' : 'no'}
       aria-label={topic.title}
     >
-      <PrintHead page={page} title={topic.title} worked={worked} />
+      {printHead}
       {!compact && <AnswerLine id={page.id} worked={worked} stale={stale} reader={reader} />}
       <div class="calc-sheet">
         <form class="calc-form" noValidate onSubmit={submit} aria-labelledby={`${page.id}-figures`}>
@@ -149,17 +172,7 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway, toToda
                 <span class={`calc-mark calc-mark-${mark.ink}`}>{mark.text}</span>
               ))}
           </div>
-          {worked ? (
-            <AnswerPanel
-              page={page}
-              worked={worked}
-              reader={reader}
-              live={live}
-              onConfirm={live ? (keys) => bench.change({ do: 'confirm', keys }) : undefined}
-            />
-          ) : (
-            <p class="calc-nothing">{say.noAnswer}</p>
-          )}
+          {panel ?? <p class="calc-nothing">{say.noAnswer}</p>}
           {compact ? (
             <p class="calc-full">
               <a href={siteLink(`/calculators/${page.name}/?${query()}`)}>{say.fullForm}</a>
@@ -167,7 +180,6 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway, toToda
           ) : (
             <AnswerActions
               page={page}
-              live={live}
               query={query}
               beforePrint={late.flush}
               onSheet={

@@ -15,7 +15,7 @@
  *  2. src/islands/MyTopic/Drawing.tsx: a component of DrawingProps. It gets the SI inputs and the answer; read the
  *     answer with `valueOf` from core/contract/result.ts. Draw inside <Picture>, to scale, in classes of styles/calculator.css
  *     (pic-line, pic-fill, pic-mark, ...), and keep labels apart with `spreadOut`. No style attributes.
- *  3. src/components/calculators/MyTopic.astro: as its neighbours; `client:visible` must be written out.
+ *  3. src/components/calculators/MyTopic.astro: as its neighbours; `client:reached` must be written out.
  *     `takeAway={Sheets}` puts sheets to print and files to save under the answer; `toToday` moves days to today.
  *  4. content/calculators/my-topic.mdx with <Calculator topic="my-topic" />.
  *

@@ -11,6 +11,7 @@ import { listFiles } from '../support/files.ts';
 import { applyEdits, type Edit } from './edits.ts';
 import { HashedFiles } from './hashed-files.ts';
 import { Islands } from './islands.ts';
+import { isLateSheet, sheetEdits } from './late-sheets.ts';
 import { lostAnchors, relink, type Anchor, type LinkProblem, type SiteFiles } from './links.ts';
 import { PageScripts } from './page-scripts.ts';
 import { PageStyles } from './page-styles.ts';
@@ -45,13 +46,13 @@ export async function makePortable(dist: string, base: string): Promise<void> {
   const problems: LinkProblem[] = [];
   for (const file of files.filter((f) => f.endsWith('.html'))) {
     const page = parsePage(file, await readFile(join(dist, file), 'utf8'));
-    const links = relink(page, site, isReplaced);
+    const links = relink(page, site, (e) => isReplaced(e) || isLateSheet(page, e));
     ids.set(file, page.ids);
     anchors.push(...links.anchors);
     problems.push(...links.problems);
     await writeFile(
       join(dist, page.file),
-      applyEdits(page.html, [...links.edits, ...(await pageEdits(page, base, tools))]),
+      applyEdits(page.html, [...links.edits, ...(await pageEdits(page, site, tools))]),
     );
   }
   problems.push(...lostAnchors(anchors, ids));
@@ -75,12 +76,13 @@ interface Tools {
   readonly styles: PageStyles;
 }
 
-async function pageEdits(page: Page, base: string, tools: Tools): Promise<Edit[]> {
+async function pageEdits(page: Page, { base, files }: SiteFiles, tools: Tools): Promise<Edit[]> {
   const address = (file: string) => (page.file === '404.html' ? base + file : relativePath(page.file, file));
   const islands = await tools.islands.forPage(page);
   const edits = [
     ...(islands?.edits ?? []),
     ...(await tools.scripts.forPage(page, islands?.taken ?? new Set(), address)),
+    ...sheetEdits(page, files, address),
     ...(await tools.styles.forPage(page, address)),
   ];
   for (const e of page.elements) {

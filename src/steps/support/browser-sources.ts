@@ -9,6 +9,8 @@ const at = (address: URL): string => fileURLToPath(address);
 export const browserSources = {
   /** The worker that keeps the site for reading without a signal. */
   worker: at(new URL('../../browser/worker/service-worker.ts', import.meta.url)),
+  /** When a calculator wakes: client:reached. */
+  reached: at(new URL('../../browser/reach/directive.ts', import.meta.url)),
   /** The search engine's page side, and what stands in for fetch inside it. */
   searchEngine: at(new URL('../../browser/search/engine.ts', import.meta.url)),
   searchFiles: at(new URL('../../browser/search/index-files.ts', import.meta.url)),

@@ -73,4 +73,6 @@ export const kit = {
   fullForm: 'All boxes and the working',
   toAnswer: 'to the answer',
   notKnown: 'none',
+  notLoaded:
+    'The calculator could not be loaded. What you typed stands; look to the connection, then press here again.',
 } as const;

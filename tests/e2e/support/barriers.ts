@@ -59,9 +59,9 @@ export async function findBarriers(
   };
 }
 
-/** Islands start when they come into view, as they do for whoever reads the page; it is judged alive. */
+/** Calculators start when they are reached; the page is judged alive. */
 async function wakeAll(page: Page): Promise<void> {
-  for (const island of await page.locator('astro-island').all()) await island.scrollIntoViewIfNeeded();
+  for (const form of await page.locator('section.calc').all()) await form.dispatchEvent('pointerover');
   await page.waitForFunction(() => !document.querySelector('astro-island[ssr]'));
 }
 

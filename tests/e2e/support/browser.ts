@@ -58,10 +58,11 @@ export async function watchedPage(
   return { page, context, troubles };
 }
 
-/** Scrolls to the first calculator of a page and waits until it answers. */
+/** Reaches for the first calculator of a page, as a pointer does, and waits until it answers. */
 export async function wakeCalculator(page: Page): Promise<Locator> {
   const calculator = page.locator('section.calc').first();
   await calculator.scrollIntoViewIfNeeded();
+  await calculator.dispatchEvent('pointerover');
   await page.locator('section.calc[data-live=yes]').first().waitFor();
   return calculator;
 }

@@ -9,13 +9,23 @@ function localeOf(language: Lang, currency: string): string {
   return `${language}-${currency.slice(0, 2)}`;
 }
 
+/** One format for each language and currency: making one costs more than a hundred amounts written with it. */
+const formats = new Map<string, Intl.NumberFormat>();
+
+function formatFor(locale: string, options: Intl.NumberFormatOptions): Intl.NumberFormat {
+  const key = `${locale} ${options.currency ?? ''}`;
+  const known = formats.get(key) ?? new Intl.NumberFormat(locale, options);
+  formats.set(key, known);
+  return known;
+}
+
 export function moneyWriter(language: Lang, currency: string): (amount: number) => string {
-  const format = new Intl.NumberFormat(localeOf(language, currency), { style: 'currency', currency });
+  const format = formatFor(localeOf(language, currency), { style: 'currency', currency });
   return (amount) => format.format(amount);
 }
 
 export function numberWriter(language: Lang, currency: string): (value: number) => string {
-  const format = new Intl.NumberFormat(localeOf(language, currency), { maximumFractionDigits: 1 });
+  const format = formatFor(localeOf(language, currency), { maximumFractionDigits: 1 });
   return (value) => format.format(value);
 }
 

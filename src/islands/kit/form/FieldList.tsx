@@ -1,9 +1,10 @@
 /** All boxes of a topic: first those that must be filled in, in pairs; what stands as it is or is seldom needed is folded. */
-import { useEffect, useRef } from 'preact/hooks';
+import { useEffect, useMemo, useRef } from 'preact/hooks';
 import { askedFields } from '../../../core/contract/asked.ts';
 import type { Field } from '../../../core/contract/field.ts';
 import { say } from '../../../words/kit.ts';
-import { boxId, type Form } from '../state/form.ts';
+import { rowsAt } from '../state/figures.ts';
+import { boxId, shownAt, type Form } from '../state/form.ts';
 import { ChoiceBox } from './ChoiceBox.tsx';
 import { RowsBox } from './RowsBox.tsx';
 import { TextBox } from './TextBox.tsx';
@@ -76,7 +77,24 @@ function Seldom({ form, fields, name }: GroupProps & { readonly name: string | u
   );
 }
 
+/**
+ * A box is made again only when something it shows has changed. Its acts do not hang on when it was made: they name
+ * the box and hand on what is in it.
+ */
 function OneField({ form, field }: { readonly form: Form; readonly field: Field }) {
+  // eslint-disable-next-line react-hooks/exhaustive-deps
+  return useMemo(() => <MadeField form={form} field={field} />, [field, shownIn(form, field)]);
+}
+
+/** All that the boxes of a field show, as one text to compare. */
+function shownIn(form: Form, field: Field): string {
+  if (field.kind !== 'rows') return shownAt(form, field.key);
+  const rows = rowsAt(form.figures.entries, field);
+  const cells = rows.map((_, i) => field.columns.map((c) => shownAt(form, `${field.key}.${i + 1}.${c.key}`)));
+  return JSON.stringify([form.figures.system, form.problemAt[field.key], cells]);
+}
+
+function MadeField({ form, field }: { readonly form: Form; readonly field: Field }) {
   switch (field.kind) {
     case 'rows':
       return <RowsBox form={form} field={field} />;

@@ -1,9 +1,10 @@
 /** One box of a row, with a label of its own: "Price, row 2". */
+import { useMemo } from 'preact/hooks';
 import type { SingleField } from '../../../core/contract/field.ts';
 import { say } from '../../../words/kit.ts';
 import { SelectBox, yesNo } from './ChoiceBox.tsx';
 import { describedBy, UnderLine } from './FieldFrame.tsx';
-import { boxId, inkClass, textIn, unitOfBox, type Form } from '../state/form.ts';
+import { boxId, inkClass, shownAt, textIn, unitOfBox, type Form } from '../state/form.ts';
 import { Box } from './TextBox.tsx';
 
 interface Props {
@@ -14,7 +15,15 @@ interface Props {
   readonly column: SingleField;
 }
 
-export function RowCell({ form, rows, row, column }: Props) {
+/** Made again only when something it shows has changed, as single boxes are. */
+export function RowCell(props: Props) {
+  const { form, rows, row, column } = props;
+  const shown = shownAt(form, `${rows}.${row}.${column.key}`);
+  // eslint-disable-next-line react-hooks/exhaustive-deps
+  return useMemo(() => <MadeCell {...props} />, [rows, row, column, shown]);
+}
+
+function MadeCell({ form, rows, row, column }: Props) {
   const path = `${rows}.${row}.${column.key}`;
   const box = boxId(form.id, path);
   const text = textIn(form, column, path);

@@ -1,12 +1,11 @@
 /** Everything that may follow the answer a moment later: the drawing and the ways on beside it, all figures and the working below. */
-import type { ComponentType } from 'preact';
+import type { ComponentChildren, ComponentType } from 'preact';
 import { useState } from 'preact/hooks';
 import type { DrawingProps } from '../drawing/props.ts';
 import type { IslandProps } from '../state/props.ts';
 import type { Reader } from '../state/reading.ts';
 import { answerToDraw, sayingOf } from '../state/saying.ts';
 import type { Worked } from '../state/use-calculation.ts';
-import type { TakeAwayProps } from '../take-away/take-away.ts';
 import { say } from '../../../words/kit.ts';
 import { CarryLinks } from './CarryLinks.tsx';
 import { mainOf } from '../state/main-values.ts';
@@ -37,11 +36,13 @@ export function Side({
 
 interface BelowProps extends Props {
   readonly live: boolean;
-  readonly stale: boolean;
-  readonly takeAway?: ComponentType<TakeAwayProps> | undefined;
+  /** Sheets to print and files to save. */
+  readonly desk: ComponentChildren;
+  /** Brings on what was to come a moment later: a press on a sheet's button must find the newest figures. */
+  readonly onReach: () => void;
 }
 
-export function Below({ page, worked, reader, live, stale, takeAway: TakeAway }: BelowProps) {
+export function Below({ page, worked, reader, live, desk, onReach }: BelowProps) {
   const { answer } = worked;
   const main = mainOf(answer.values);
   const others = answer.values.filter((v) => !main.includes(v));
@@ -53,9 +54,9 @@ export function Below({ page, worked, reader, live, stale, takeAway: TakeAway }:
           <OtherValues values={others} saying={sayingOf(worked)} reader={reader} sources={page.sources} />
         </section>
       )}
-      {live && TakeAway && (
-        <div class="calc-take-away">
-          <TakeAway page={page} worked={worked} stale={stale} />
+      {desk && (
+        <div class="calc-take-away" onPointerDown={onReach} onKeyDown={onReach}>
+          {desk}
         </div>
       )}
       <FoldedWorking page={page} worked={worked} live={live} />

@@ -85,3 +85,16 @@ export function unitOfBox(form: Form, field: SingleField, path: string = field.k
 export function bringsUnit(field: SingleField, text: string): boolean {
   return field.kind === 'quantity' && /[a-z°µμ%"'′″”]/i.test(text);
 }
+
+/** All that a box shows and says, as one text: the same as long as nothing about it has changed. */
+export function shownAt(form: Form, path: string): string {
+  return JSON.stringify([
+    entryAt(form.figures.entries, path),
+    form.figures.system,
+    form.problemAt[path],
+    form.readingsAt[path],
+    form.plateSaysAt[path],
+    form.said[path],
+    form.chosen.includes(path),
+  ]);
+}

@@ -5,6 +5,7 @@ import { describeProblem } from '../../../core/contract/messages.ts';
 import type { RawInputs } from '../../../core/contract/field.ts';
 import type { UnitSystem } from '../../../core/quantity/index.ts';
 import type { Form } from './form.ts';
+import { takeUpAtRest } from './at-rest.ts';
 import { plateOnBench, plateSays } from './plate.ts';
 import type { IslandProps, Plate } from './props.ts';
 import type { TopicParts } from './topic-parts.ts';
@@ -60,6 +61,7 @@ export function useForm(topic: TopicParts, page: IslandProps, { shop = {}, toTod
   const reducer = useMemo(() => changesOf(fields), [fields]);
   const [figures, change] = useReducer(reducer, undefined, () => startFigures(begin(asIs), page.shop.units));
   const [live, setLive] = useState(false);
+  const [begun, setBegun] = useState(false);
   const [active, setActive] = useState<string>();
   const [presses, setPresses] = useState(0);
   const calculation = useCalculation(topic, figures, page);
@@ -77,12 +79,17 @@ export function useForm(topic: TopicParts, page: IslandProps, { shop = {}, toTod
     if (kept ?? toToday !== asIs) change({ do: 'start', entries: entriesFor(kept), fresh: true });
     // A link's figures stand over what was kept, which is one "Undo" away.
     if (linked) change({ do: 'start', entries: linked.entries, fresh: kept === undefined || kept.untouched });
-    const system = linked?.system ?? rememberedUnits();
+    const atRest = takeUpAtRest(page.id, fields);
+    if (atRest.system) rememberUnits(atRest.system);
+    const system = atRest.system ?? linked?.system ?? rememberedUnits();
     if (system) change({ do: 'units', system });
     setLive(true);
     const onBench = page.preset ? undefined : plateOnBench(page);
     setPlate(onBench);
     if (onBench && !linked && machineIn(kept?.entries) !== onBench.name) fillPlate(onBench);
+    for (const { path, text } of atRest.typed) change({ do: 'type', path, text });
+    setBegun(atRest.typed.length > 0);
+    setActive(atRest.active);
     // Once, when the page comes alive: nothing that happens later may start the form again.
     // eslint-disable-next-line react-hooks/exhaustive-deps
   }, []);
@@ -102,6 +109,7 @@ export function useForm(topic: TopicParts, page: IslandProps, { shop = {}, toTod
     page,
     live,
     entries: figures.entries,
+    begun,
     isStart: (entries) => JSON.stringify(entries) === JSON.stringify(begin(toToday)),
     onTaken: (kept) => change({ do: 'start', entries: entriesFor(kept) }),
   });

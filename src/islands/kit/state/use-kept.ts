@@ -7,18 +7,21 @@ import type { IslandProps } from './props.ts';
 
 /** Typing is kept once it has paused for so long [ms], and at once when the page is left. */
 const pause = 250;
+const nothing: Entries = {};
 
 interface KeptOptions {
   readonly page: IslandProps;
   readonly live: boolean;
   readonly entries: Entries;
+  /** Something was typed before the form came alive: it is not on the device yet. */
+  readonly begun: boolean;
   /** True for boxes as the page starts with them: there is nothing to keep then. */
   readonly isStart: (entries: Entries) => boolean;
   /** Something else is to stand in the boxes. */
   readonly onTaken: (kept: Kept | undefined) => void;
 }
 
-export function useKept({ page, live, entries, isStart, onTaken }: KeptOptions): void {
+export function useKept({ page, live, entries, begun, isStart, onTaken }: KeptOptions): void {
   const now = useRef({ entries, isStart, onTaken });
   now.current = { entries, isStart, onTaken };
   /** What lies on the device, or is what the form started with. */
@@ -28,7 +31,7 @@ export function useKept({ page, live, entries, isStart, onTaken }: KeptOptions):
   useEffect(() => {
     if (!live) return;
     let place = placeOf(page);
-    settled.current = now.current.entries;
+    settled.current = begun ? nothing : now.current.entries;
     write.current = () => {
       const { entries: newest, isStart: starts } = now.current;
       if (settled.current === newest) return;
