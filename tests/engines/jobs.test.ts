@@ -104,6 +104,8 @@ test.each(wanted.filter((e) => !e.open))('$name is on this machine', ({ name, in
 
 async function wake(tab: Tab): Promise<void> {
   await tab.run(`document.querySelector('section.calc').scrollIntoView()`);
+  // A calculator comes alive when it is reached.
+  await tab.run(`document.querySelector('section.calc').dispatchEvent(new Event('pointerover', { bubbles: true }))`);
   await until(tab, `document.querySelector('section.calc[data-live=yes]')`);
 }
 
