@@ -31,4 +31,5 @@ export const collections = {
   checks: collection('checks', kinds.checks),
   parts: collection('parts', kinds.parts),
   trouble: collection('trouble', kinds.trouble),
+  pages: collection('pages', kinds.pages),
 };

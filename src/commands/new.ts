@@ -1,15 +1,18 @@
 /**
  * npm run new -- <job|guide|explainer|table|machine> "Title": writes the beginnings of a page into the shop's folder.
- * --for <kinds of machine>, --reader <mechanic|customer>, --es "Título" for a guide's Spanish twin. What is left out
- * takes the usual word; nothing is asked, so that scripts may call it. Never writes over a file.
+ * --for <kinds of machine>, --reader <mechanic|customer>, --es "Título" for a guide's Spanish twin. At a terminal it asks
+ * for what is left out, unless the title is there already; elsewhere that takes the usual word, so that scripts may call
+ * it. Never writes over a file.
  * Exit: 0 made, 2 refused.
  */
 import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { createInterface } from 'node:readline/promises';
 import { places, shopFolder } from '../schemas/places.ts';
 import { chooseShop } from '../steps/support/choose-shop.ts';
 import { localDay } from '../steps/support/local-day.ts';
-import { fileNameOf, readWanted, type Wanted } from './new/arguments.ts';
+import { fileNameOf, readWanted, takeApart, type Wanted } from './new/arguments.ts';
+import { askedFor } from './new/questions.ts';
 import { folderOf, skeleton } from './new/skeleton.ts';
 import { projectFolder } from './support/command.ts';
 
@@ -32,9 +35,24 @@ function filesFor({ es, ...wanted }: Wanted): Map<string, string> | string {
   return texts;
 }
 
-function make(): void {
+async function wantedAt(args: readonly string[]): Promise<Wanted | string> {
+  const typed = takeApart(args);
+  if (typeof typed === 'string' || typed.words.length > 1 || !process.stdin.isTTY) return readWanted(args);
+  const terminal = createInterface({ input: process.stdin, output: process.stdout });
+  try {
+    return await askedFor(
+      typed,
+      (question, usual) => terminal.question(usual === '' ? `${question}: ` : `${question} [${usual}]: `),
+      (sentence) => console.log(`  ${sentence}`),
+    );
+  } finally {
+    terminal.close();
+  }
+}
+
+async function make(): Promise<void> {
   chooseShop(projectFolder);
-  const wanted = readWanted(process.argv.slice(2));
+  const wanted = await wantedAt(process.argv.slice(2));
   const texts = typeof wanted === 'string' ? wanted : filesFor(wanted);
   if (typeof texts === 'string') {
     console.error(texts);
@@ -50,4 +68,4 @@ function make(): void {
   console.log('Write in it while "npm run dev" shows the page; "npm run content" checks what you wrote.');
 }
 
-make();
+await make();

@@ -7,7 +7,7 @@ import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { join, relative, resolve } from 'node:path';
 import { createInterface } from 'node:readline/promises';
 import { questions, shopOf, type Answers, type Flag } from './shop-new/answers.ts';
-import { firstNote, shopFileText } from './shop-new/shop-file.ts';
+import { firstNote, pagesNote, shopFileText } from './shop-new/shop-file.ts';
 
 interface Asked {
   readonly folder: string;
@@ -65,10 +65,13 @@ async function make(): Promise<void> {
   mkdirSync(join(folder, 'machines'), { recursive: true });
   writeFileSync(join(folder, 'shop.yaml'), shopFileText(shopOf(answers)));
   writeFileSync(join(folder, 'machines', '.about.md'), firstNote);
+  mkdirSync(join(folder, 'pages'), { recursive: true });
+  writeFileSync(join(folder, 'pages', '.about.md'), pagesNote);
   const here = relative(process.cwd(), folder) || '.';
-  console.log(`Made ${here}/shop.yaml and ${here}/machines/.
+  console.log(`Made ${here}/shop.yaml, ${here}/machines/ and ${here}/pages/.
 Next: SHOP=${here} npm start
-Your own pages go into ${here}/guides, jobs, tables ...; one with the name of a page in content/knowledge stands in for it.`);
+A new page: SHOP=${here} npm run new
+A page of the almanac that you do differently: SHOP=${here} npm run replace -- jobs/drive-belt-change`);
 }
 
 await make();

@@ -5,6 +5,7 @@ import type { Carry } from '../core/contract/carry.ts';
 import { plateFigures, type Fill, type PlateMap } from '../core/contract/plate.ts';
 import { fillsOf } from '../core/machine/index.ts';
 import { topics } from '../core/registry.ts';
+import { isLeftOut } from './left-out.ts';
 import { record, records } from './records.ts';
 import { shop } from './shop.ts';
 
@@ -37,7 +38,9 @@ async function make(name: string, topic: Named) {
     sources: Object.fromEntries(sources),
     hazards: Object.fromEntries(hazards),
     shop: { name: shop.name, address, phone, currency, units, labourRate, tax },
-    address: liveAddress(`/calculators/${name}/`),
+    /** Whether there is a page with the form in full. */
+    full: !isLeftOut(`calculators/${name}`),
+    address: isLeftOut(`calculators/${name}`) ? undefined : liveAddress(`/calculators/${name}/`),
     decides: topic.decides,
     carries: (topic.carries ?? []).flatMap(shownCarry),
     plate: fills,
@@ -58,7 +61,7 @@ async function shownHazard(id: string) {
 /** A way on, with what the link needs to know of the other form: its name, and the units its boxes are read in. */
 function shownCarry(carry: Carry) {
   const to = topics[carry.to];
-  if (!to) return [];
+  if (!to || isLeftOut(`calculators/${carry.to}`)) return [];
   const units = to.fields.flatMap((f) =>
     f.kind === 'quantity' && f.key in carry.with ? [[f.key, f.units[0]] as const] : [],
   );

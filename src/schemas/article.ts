@@ -71,4 +71,14 @@ export const calculatorPage = z.strictObject({
   line,
 });
 
+/** The shop's own pages, named at the foot: legal notice, privacy, who works here. Twins in pages/es/ under the same name. */
+export const ownPage = z.strictObject({
+  title: shared.title,
+  summary: shared.summary,
+  lang: z.enum(['en', 'es']).default('en'),
+  reviewed: day,
+  aliases: shared.aliases,
+  draft: shared.draft,
+});
+
 export { id, pagePath };

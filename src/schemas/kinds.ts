@@ -1,6 +1,6 @@
 /** The kinds of content: folder, schema, endings, and whether each file is a page of its own. One table for build and check. */
 import type { z } from 'astro/zod';
-import { calculatorPage, explainer, guide, job, table } from './article.ts';
+import { calculatorPage, explainer, guide, job, ownPage, table } from './article.ts';
 import { checkList } from './checks.ts';
 import { fault } from './fault.ts';
 import { schedule } from './intervals.ts';
@@ -34,6 +34,7 @@ export const kinds = {
   checks: record(checkList),
   parts: record(partList),
   trouble: { schema: trouble, ending: 'yaml', page: true },
+  pages: article(ownPage),
 } as const satisfies Readonly<Record<string, Kind>>;
 
 export type KindName = keyof typeof kinds;

@@ -14,6 +14,7 @@ import { classicVite } from './portable/vite-settings.ts';
 import { addPublishing } from './publishing/add-publishing.ts';
 import { browserSources } from './support/browser-sources.ts';
 import { FreshFolder } from './support/fresh-folder.ts';
+import { leftOut } from './support/left-out.ts';
 import { stopBuild } from './support/stop-build.ts';
 
 export interface PortableOptions {
@@ -43,7 +44,7 @@ export function portable(options: PortableOptions): AstroIntegration {
       'astro:build:done': async ({ dir }) => {
         const dist = fileURLToPath(dir);
         await addLicenses(dist, shipped);
-        await makePortable(dist, basePath(options.site)).catch(stopAtBrokenLinks);
+        await makePortable(dist, basePath(options.site), leftOutFiles(project)).catch(stopAtBrokenLinks);
         await addSearch(dist, project);
         await addWorker(dist);
         await addPublishing(dist, basePath(options.site), options.site);
@@ -70,6 +71,12 @@ function stopAtBrokenLinks(reason: unknown): void {
     'Mend the links listed above. The site built before stands as it was.',
     reason.message,
   );
+}
+
+/** Pages the shop leaves out, as files of the site, each in every language. */
+function leftOutFiles(project: string): ReadonlySet<string> {
+  const pages = [...leftOut(project)];
+  return new Set([...pages, ...pages.map((page) => `es/${page}`)].map((page) => `${page}.html`));
 }
 
 function basePath(site: string | undefined): string {

@@ -1,40 +1,83 @@
-/** Makes the site one shop's: where pages find its shop.yaml, and only the languages it speaks. */
+/** Makes the site one shop's: where pages find its shop.yaml, its color and mark, and only the languages it speaks. */
 import { readFileSync } from 'node:fs';
-import { rm } from 'node:fs/promises';
-import { join } from 'node:path';
+import { rm, writeFile } from 'node:fs/promises';
+import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
+import type { Plugin } from 'vite';
 import { parse } from 'yaml';
+import { typeOf } from '../browser/address/types.ts';
 import { chosenShop, shopFile, shopFolder } from '../schemas/places.ts';
-import { shop as schema } from '../schemas/shop.ts';
+import { shop as schema, type Shop } from '../schemas/shop.ts';
+import { markFiles } from './look/mark.ts';
+import { token, tokens, withColor } from './look/tokens.ts';
 
 /** Languages other than English, each with the folder its pages stand in. */
 const folderOf = { es: 'es' } as const;
 
 export function oneShop(): AstroIntegration {
-  let file: string;
+  let project: string;
+  const file = () => join(project, shopFile);
+  const shop = (): Shop => schema.parse(parse(readFileSync(file(), 'utf8')));
+  const marks = () => markFiles(project, shop().mark, token(tokens(), 'paper').light);
   return {
     name: 'almanac-shop',
     hooks: {
       'astro:config:setup': ({ config, updateConfig }) => {
-        file = join(fileURLToPath(config.root), shopFile);
+        project = fileURLToPath(config.root);
         updateConfig({
           vite: {
+            plugins: [shopsColor(shop)],
             resolve: {
-              alias: [{ find: /^almanac:shop\?raw$/, replacement: `${file}?raw` }],
+              alias: [{ find: /^almanac:shop\?raw$/, replacement: `${file()}?raw` }],
               // A shop in a folder of its own is reached through a link; its articles must not resolve past it.
               preserveSymlinks: shopFolder === chosenShop,
             },
           },
         });
       },
+      'astro:server:setup': ({ server }) => {
+        server.middlewares.use((request, response, next) => {
+          const name = basename((request.url ?? '').split('?')[0] ?? '');
+          if (!/^(?:mark|apple-touch-icon)[-\w]*\.(?:svg|png)$/.test(name)) return next();
+          marks().then((files) => {
+            const bytes = files.get(name);
+            if (!bytes) return next();
+            response.setHeader('content-type', typeOf(name) ?? 'application/octet-stream');
+            response.end(bytes);
+          }, next);
+        });
+      },
       // Before links are looked at: one that leads into a language left out is then a broken one, and told.
       'astro:build:done': async ({ dir }) => {
-        const { languages } = schema.parse(parse(readFileSync(file, 'utf8')));
+        const dist = fileURLToPath(dir);
+        for (const [name, bytes] of await marks()) await writeFile(join(dist, name), bytes);
+        const { languages } = shop();
         for (const [language, folder] of Object.entries(folderOf))
           if (!(languages as readonly string[]).includes(language))
-            for (const name of [folder, `${folder}.html`])
-              await rm(join(fileURLToPath(dir), name), { recursive: true, force: true });
+            for (const name of [folder, `${folder}.html`]) await rm(join(dist, name), { recursive: true, force: true });
+      },
+    },
+  };
+}
+
+/** A broken shop.yaml is the content check's to report; until it is mended the site keeps the almanac's own color. */
+function shopsColor(shop: () => Shop): Plugin {
+  const own = (): string | undefined => {
+    try {
+      return shop().color;
+    } catch {
+      return undefined;
+    }
+  };
+  return {
+    name: 'almanac-shop-color',
+    enforce: 'pre',
+    transform: {
+      filter: { id: /[\\/]src[\\/]styles[\\/]tokens\.css$/ },
+      handler(code) {
+        const color = own();
+        return color === undefined ? null : { code: withColor(code, color), map: null };
       },
     },
   };

@@ -6,7 +6,8 @@ import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { stringify } from 'yaml';
-import { fileNameOf, readWanted } from '../../src/commands/new/arguments.ts';
+import { fileNameOf, readWanted, takeApart } from '../../src/commands/new/arguments.ts';
+import { askedFor } from '../../src/commands/new/questions.ts';
 import { folderOf, skeleton, type NewPage } from '../../src/commands/new/skeleton.ts';
 import { problemsOf } from '../steps/content-check/good-content.ts';
 
@@ -88,6 +89,61 @@ describe('what is typed', () => {
     ['Señal de daño', 'senal-de-dano'],
   ])('the title %j gives the file name %j', (title, name) => {
     expect(fileNameOf(title)).toBe(name);
+  });
+});
+
+describe('at a terminal', () => {
+  /** Answers in their order; what is asked and told is kept. */
+  const talk = async (typed: string[], answers: string[]) => {
+    const said: string[] = [];
+    const apart = takeApart(typed);
+    if (typeof apart === 'string') throw new Error(apart);
+    const wanted = await askedFor(
+      apart,
+      (question) => {
+        said.push(question);
+        const answer = answers.shift();
+        return answer === undefined
+          ? Promise.reject(new Error(`asked too often: ${question}`))
+          : Promise.resolve(answer);
+      },
+      (sentence) => said.push(`! ${sentence}`),
+    );
+    return { wanted, said, left: answers };
+  };
+
+  it('asks kind, title, machine, reader and twin, and takes the usual word for an empty answer', async () => {
+    const { wanted, left } = await talk([], ['guide', 'Store it dry', 'floor-saw', '', 'Guárdela seca']);
+    expect(wanted).toEqual({
+      kind: 'guide',
+      title: 'Store it dry',
+      kinds: ['floor-saw'],
+      reader: 'customer',
+      es: 'Guárdela seca',
+    });
+    expect(left).toEqual([]);
+  });
+
+  it('puts a question again when the answer makes no page, and says why', async () => {
+    const { wanted, said } = await talk(
+      [],
+      ['jobb', 'job', 'X', 'Change the cord', 'flor-saw', '', 'owner', 'mechanic'],
+    );
+    expect(wanted).toMatchObject({ kind: 'job', title: 'Change the cord', reader: 'mechanic' });
+    expect(wanted.kinds).toContain('ring-saw');
+    expect(said.filter((line) => line.startsWith('!'))).toEqual([
+      expect.stringContaining('Did you mean job?'),
+      expect.stringContaining('3 to 70 letters'),
+      expect.stringContaining('Did you mean floor-saw?'),
+      expect.stringContaining('mechanic or customer'),
+    ]);
+  });
+
+  it('does not ask what was typed, nor for the reader of a machine', async () => {
+    const { wanted, said } = await talk(['machine'], ['Yard saw', 'floor-saw']);
+    expect(wanted).toMatchObject({ kind: 'machine', title: 'Yard saw', kinds: ['floor-saw'] });
+    expect(said).toHaveLength(2);
+    expect((await talk(['job', '--reader', 'customer'], ['Wash it', 'all'])).said).toHaveLength(2);
   });
 });
 

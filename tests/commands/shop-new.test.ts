@@ -43,8 +43,20 @@ describe('npm run shop:new', () => {
       tax: { parts: 21, labour: 21 },
       languages: ['en', 'es'],
     });
-    // Each field is explained where it stands.
-    for (const key of Object.keys(shop.parse(parse(text)))) expect(text).toMatch(new RegExp(`#[^\\n]*\\n${key}:`));
+    // Each field is explained where it stands, also those that wait behind a #.
+    for (const key of Object.keys(shop.shape)) expect(text).toMatch(new RegExp(`#[^\\n]*\\n(?:# )?${key}:`));
+  });
+
+  it('writes optional fields that the almanac takes once their # is gone', () => {
+    const text = readFileSync(join(place, 'one/shop.yaml'), 'utf8');
+    const [needed = '', optional = ''] = text.split('What follows may stay as it is.');
+    const fields = optional
+      .split('\n')
+      .slice(1)
+      .map((line) => (/^# (?= *[a-zA-Z]+:| *- )/.test(line) ? line.slice(2) : ''))
+      .join('\n');
+    const read = shop.parse({ ...(parse(needed) as object), ...(parse(fields) as object) });
+    expect(Object.keys(read).sort()).toEqual(Object.keys(shop.shape).sort());
   });
 
   it('leaves a shop that is there alone', () => {

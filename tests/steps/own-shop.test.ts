@@ -1,6 +1,6 @@
 /** A fresh shop, built from a folder of its own: whole, and with nothing of the demo shop in it. The shop is made up. */
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { appendFileSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { extname, join } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
@@ -18,11 +18,45 @@ const flags = {
   tax: '21',
   languages: 'en',
 };
+const unwanted = [
+  'calculators/split-pulley',
+  'calculators/fault-order',
+  'guides/cutting-wet',
+  'jobs/hand-back-test',
+  'jobs/recoil-cord',
+  'tables/bolt-torques',
+  'explainers/warm-do-not-hammer',
+  'faults/hard-to-start',
+  'trouble/will-not-start',
+];
 let built: { status: number | null; text: string };
 
 beforeAll(() => {
   const given = Object.entries(flags).flatMap(([flag, text]) => [`--${flag}`, text]);
   spawnSync(process.execPath, ['src/commands/shop-new.ts', join(place, 'shop'), ...given]);
+  // What the shop sets beyond the questions, and what it leaves out: a page of each kind, one of them a calculator.
+  const shop = join(place, 'shop');
+  appendFileSync(
+    join(shop, 'shop.yaml'),
+    `mark: sign.svg
+color: "#5b2a86"
+notice: Closed on the first of May.
+front:
+  question: What does the machine need?
+kinds:
+  other: Pressure washers
+leaveOut: [${unwanted.join(', ')}]
+`,
+  );
+  writeFileSync(
+    join(shop, 'sign.svg'),
+    '<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 20 10"><path d="M0 0h20v10H0z" fill="#5b2a86"/></svg>',
+  );
+  mkdirSync(join(shop, 'pages'), { recursive: true });
+  writeFileSync(
+    join(shop, 'pages/legal.mdx'),
+    '---\ntitle: Legal notice\nsummary: Who is behind this site and how to reach them.\nreviewed: 2026-01-31\n---\n\nRibera Saws, register 12.\n',
+  );
   const env = { ...process.env, SHOP: join(place, 'shop'), ASTRO_TELEMETRY_DISABLED: '1', NODE_ENV: 'production' };
   const ran = spawnSync(process.execPath, ['node_modules/astro/bin/astro.mjs', 'build', '--outDir', dist], {
     env,
@@ -63,4 +97,32 @@ it('holds no name of the demo shop, its place or its machines', () => {
   });
   expect(names.length).toBeGreaterThan(8);
   expect(found).toEqual([]);
+});
+
+const text = (file: string) => readFileSync(join(dist, file), 'utf8');
+
+it('publishes nothing of what it leaves out: no page, no link, no hit of the search', () => {
+  for (const page of unwanted) {
+    expect(pages(), page).not.toContain(`${page}.html`);
+    const found = pages()
+      .filter((f) => extname(f) === '.html' && f !== '404.html')
+      .filter((f) => new RegExp(`href="[^"]*${page}\\.html`).test(text(f)));
+    expect(found, page).toEqual([]);
+    expect(text('pagefind/list.en.js'), page).not.toContain(`${page}.html`);
+  }
+  // Pages that link there stand, with the words of the link.
+  expect(text('faults/heavy-to-pull.html')).toContain('<h1');
+});
+
+it('carries its mark, its color, its notice, its words and its own page', () => {
+  const start = text('index.html');
+  expect(start).toContain('What does the machine need?');
+  expect(start).toContain('Closed on the first of May.');
+  expect(start).toMatch(/<img class="shop-mark" src="mark\.svg"/);
+  expect(start).toContain('href="pages/legal.html"');
+  expect(text('mark.svg')).toContain('#5b2a86');
+  expect(pages()).toEqual(expect.arrayContaining(['mark-192.png', 'mark-512.png', 'apple-touch-icon.png']));
+  const sheets = pages().filter((f) => extname(f) === '.css');
+  expect(sheets.some((f) => text(f).includes('#5b2a86'))).toBe(true);
+  expect(sheets.every((f) => !text(f).includes('#0a5866'))).toBe(true);
 });

@@ -15,9 +15,15 @@ export interface Wanted {
 const usage = 'npm run new -- job "Change the recoil cord" --for cut-off-saw,floor-saw --reader mechanic';
 const names = Object.keys(folderOf);
 const options = ['--for', '--reader', '--es'] as const;
-type Option = (typeof options)[number];
+export type Option = (typeof options)[number];
 
-export function readWanted(args: readonly string[]): Wanted | string {
+/** What was typed, taken apart: the words in their order, and what each option was given. */
+export interface Typed {
+  readonly words: readonly string[];
+  readonly given: Readonly<Partial<Record<Option, string>>>;
+}
+
+export function takeApart(args: readonly string[]): Typed | string {
   const words: string[] = [];
   const given: Partial<Record<Option, string>> = {};
   for (let at = 0; at < args.length; at += 1) {
@@ -30,6 +36,15 @@ export function readWanted(args: readonly string[]): Wanted | string {
     } else if (arg.startsWith('--')) return `There is no option "${arg}"; there are ${options.join(', ')}.`;
     else words.push(arg);
   }
+  return { words, given };
+}
+
+export function readWanted(args: readonly string[]): Wanted | string {
+  const typed = takeApart(args);
+  return typeof typed === 'string' ? typed : wantedOf(typed);
+}
+
+export function wantedOf({ words, given }: Typed): Wanted | string {
   const [kind = '', title = '', ...more] = words;
   if (kind === '') return `What shall it be? One of ${names.join(', ')}, then its title: ${usage}`;
   if (!isKind(kind)) return `"${kind}" cannot be made; there are ${listed(names)}.${didYouMean(kind, names)}`;

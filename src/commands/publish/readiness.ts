@@ -10,7 +10,7 @@ import { drafts, largePictures, isPicture, pastReview, tellingPictures, unmarked
 
 /** @param today YYYY-MM-DD */
 export async function notReady(projectFolder: string, dist: string, known: Known, today: string): Promise<Problem[]> {
-  const { files } = await readContent(projectFolder);
+  const files = await readContent(projectFolder);
   const built = (await listFiles(dist))
     .filter(isPicture)
     .map((name) => ({ name, bytes: readFileSync(join(dist, name)) }));

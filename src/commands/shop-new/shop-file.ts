@@ -47,10 +47,58 @@ tax:
 units: ${shop.units}
 # en is always there; add es for the Spanish pages customers read.
 languages: [${shop.languages.join(', ')}]
-# Where the site will live, for printed codes, search engines and the cards of messages. Take the # away and put your address in.
+
+# What follows may stay as it is. Take a # away where you want the field.
+
+# Where the site will live, for printed codes, search engines and the cards of messages.
 # site: https://example.org/shop/
+# Your sign: a file beside this one, .svg or .png. It stands in the header and is the site's icon.
+# mark: mark.svg
+# One color for what can be pressed. The check says when it is too pale, or too like the color of a caution.
+# color: "#5b2a86"
+# Something every reader should see now, on the start page and the page "The shop".
+# notice: Closed from December 24 to January 2.
+# What to bring with a machine, and what a look costs.
+# visit:
+#   bring:
+#     - The machine, its engine cold and its tank empty.
+#   look: A look costs half an hour of labor.
+# Words of the start page in place of the almanac's own. Each may be left out.
+# front:
+#   summary: Care guides for saws and pressure washers, and the bench almanac behind them.
+#   question: What does the machine need?
+#   use: I use a machine
+#   useSays: Checks, water, dust, trouble
+#   repair: I repair them
+#   repairSays: Faults, fits, belts, worth
+# What you call a kind of machine.
+# kinds:
+#   other: Pressure washers
+# Pages of the almanac that you do not publish. Links to them go with them.
+# leaveOut: [tables/bolt-torques, calculators/split-pulley]
+# The same in Spanish: line, hours, visit, notice, front, kinds. What is missing shows in English.
+# es:
+#   line: Motores pequeños, reparados
+#   hours:
+#     - De lunes a viernes, de 8 a 17
 `;
 }
+
+export const pagesNote = `# Your own pages
+
+A legal notice, what is kept about readers, who works here: one .mdx file each, named at the foot of every page. A Spanish
+one stands in es/ under the same name. For example legal.mdx:
+
+---
+title: Legal notice
+summary: Who is behind this site, and how to reach them.
+reviewed: 2026-01-31
+---
+
+Name, address, register number.
+
+Files that start with a dot are passed over, so this one is not published.
+`;
 
 export const firstNote = `# Machines
 

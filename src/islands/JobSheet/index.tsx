@@ -13,7 +13,7 @@ import { HandBack, Head, Words } from './Head.tsx';
 import type { JobSheetProps } from './props.ts';
 import { useSheet } from './use-sheet.ts';
 
-export default function JobSheet({ shop, machines }: JobSheetProps) {
+export default function JobSheet({ shop, machines, handBack }: JobSheetProps) {
   const { live, sheet, set } = useSheet();
   const [lang, setLang] = useState<Lang>('en');
   const [undo, setUndo] = useState<{ readonly text: string; readonly back: () => void }>();
@@ -81,9 +81,11 @@ export default function JobSheet({ shop, machines }: JobSheetProps) {
           onText={(notes) => set({ notes })}
         />
         <HandBack head={sheet.head} live={live} set={set} />
-        <p class="no-print">
-          <a href={siteLink('/jobs/hand-back-test/')}>{say.fullList}</a>
-        </p>
+        {handBack !== undefined && (
+          <p class="no-print">
+            <a href={siteLink(handBack)}>{say.fullList}</a>
+          </p>
+        )}
         <div class="job-on-paper job-hand" aria-hidden="true">
           <b>{say.byHand}</b>
           <i />

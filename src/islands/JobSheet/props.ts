@@ -4,4 +4,6 @@ import type { ListedMachine } from '../BenchStrip/index.tsx';
 export interface JobSheetProps {
   readonly shop: { readonly name: string; readonly address: readonly string[]; readonly phone: string };
   readonly machines: readonly ListedMachine[];
+  /** The job with the list for handing a saw back, where the shop publishes it. */
+  readonly handBack: string | undefined;
 }

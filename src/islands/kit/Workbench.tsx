@@ -174,9 +174,11 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
           </div>
           {panel ?? <p class="calc-nothing">{say.noAnswer}</p>}
           {compact ? (
-            <p class="calc-full">
-              <a href={siteLink(`/calculators/${page.name}/?${query()}`)}>{say.fullForm}</a>
-            </p>
+            page.full !== false && (
+              <p class="calc-full">
+                <a href={siteLink(`/calculators/${page.name}/?${query()}`)}>{say.fullForm}</a>
+              </p>
+            )
           ) : (
             <AnswerActions
               page={page}

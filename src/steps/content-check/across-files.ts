@@ -117,6 +117,9 @@ function reviewedLater(file: ContentFile, today: string): Problem[] {
   ];
 }
 
+/** Folders whose articles have a Spanish twin of their own, in es/. */
+const twinned = (folder: string): boolean => folder === 'guides' || folder === 'pages';
+
 function badName(file: ContentFile, library: Library): Problem[] {
   const at = (got: string, allowed: string): Problem[] => [
     { file: file.path, line: 1, field: 'file name', got, allowed },
@@ -132,7 +135,7 @@ function badName(file: ContentFile, library: Library): Problem[] {
   if (!kind) return at(`the folder ${file.folder}`, `one of the folders ${Object.keys(kinds).join(', ')}`);
   if (kind.ending !== file.ending)
     return at(file.ending === '' ? 'no ending' : `.${file.ending}`, `a file ending in .${kind.ending}`);
-  const name = file.folder === 'guides' ? file.id.replace(/^es\//, '') : file.id;
+  const name = twinned(file.folder) ? file.id.replace(/^es\//, '') : file.id;
   if (name === 'index') return at(name, `a name of its own: index is the list of ${file.folder}`);
   if (!/^[a-z0-9]+(?:-[a-z0-9]+)*$/.test(name))
     return at(name, 'small letters, digits and single hyphens, like wet-cutting');
@@ -142,16 +145,16 @@ function badName(file: ContentFile, library: Library): Problem[] {
 }
 
 function twinProblems(file: ContentFile, library: Library): Problem[] {
-  if (file.folder !== 'guides') return [];
+  if (!twinned(file.folder)) return [];
   const spanish = file.id.startsWith('es/');
   const problems: Problem[] = [];
-  if (spanish && !library.ids['guides']?.has(file.id.slice(3)))
+  if (spanish && !library.ids[file.folder]?.has(file.id.slice(3)))
     problems.push({
       file: file.path,
       line: 1,
       field: 'file name',
-      got: 'a Spanish guide without an English one',
-      allowed: `guides/${file.id.slice(3)}.mdx beside it, or the file name of the guide it translates`,
+      got: `a Spanish ${file.folder.replace(/s$/, '')} without an English one`,
+      allowed: `${file.folder}/${file.id.slice(3)}.mdx beside it, or the file name of the ${file.folder.replace(/s$/, '')} it translates`,
     });
   const lang = (file.yaml.data as { lang?: unknown } | null | undefined)?.lang ?? 'en';
   const wanted = spanish ? 'es' : 'en';
@@ -161,7 +164,9 @@ function twinProblems(file: ContentFile, library: Library): Problem[] {
       line: file.yaml.lineOf(['lang']),
       field: 'lang',
       got: shown(lang),
-      allowed: spanish ? 'lang: es, since the file stands in guides/es/' : 'lang: en, or the file moved to guides/es/',
+      allowed: spanish
+        ? `lang: es, since the file stands in ${file.folder}/es/`
+        : `lang: en, or the file moved to ${file.folder}/es/`,
     });
   return problems;
 }

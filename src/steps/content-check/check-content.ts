@@ -3,9 +3,10 @@ import { existsSync } from 'node:fs';
 import { lstat, readdir, readFile } from 'node:fs/promises';
 import { join, relative, sep } from 'node:path';
 import { kindOf } from '../../schemas/kinds.ts';
-import { chosenShop, demoShop, places, shopFile } from '../../schemas/places.ts';
+import { chosenShop, demoShop, places, shopFile, shopFolder } from '../../schemas/places.ts';
 import { shop as shopSchema } from '../../schemas/shop.ts';
 import { listFiles } from '../support/files.ts';
+import { isLeftOut, leftOutBy } from '../support/left-out.ts';
 import { localDay } from '../support/local-day.ts';
 import { acrossFiles } from './across-files.ts';
 import { bodyProblems } from './body-problems.ts';
@@ -16,11 +17,15 @@ import { isPicture, pictureFileProblems } from './pictures.ts';
 import type { Problem } from './problem.ts';
 import { referenceProblems } from './references.ts';
 import { schemaProblems } from './schema-problems.ts';
+import { isShopsOwn, shopProblems } from './shop-problems.ts';
 
 /** @param today the day that no review may lie after, as YYYY-MM-DD */
 export async function checkContent(projectFolder: string, known: Known, today = localDay()): Promise<Problem[]> {
-  const { files, shown } = await readContent(projectFolder);
-  const library = libraryOf(files, known, await pictures(projectFolder));
+  const { files: all, shown, shop } = await readAll(projectFolder);
+  const unwanted = leftOutBy(shop?.yaml.data);
+  // What is left out may still be named: links to it go when the site is built.
+  const library = libraryOf(all, known, await pictures(projectFolder), unwanted);
+  const files = published(all, unwanted);
   const each = files.flatMap((file) => {
     const kind = file.place === '' ? undefined : kindOf(file.folder);
     const schema = file.path === shopFile ? shopSchema : kind?.schema;
@@ -35,7 +40,7 @@ export async function checkContent(projectFolder: string, known: Known, today = 
       ...customerProblems(file),
     ];
   });
-  return [...each, ...shown, ...acrossFiles(files, library, today)];
+  return [...each, ...shown, ...acrossFiles(files, library, today), ...shopProblems(projectFolder, shop, all)];
 }
 
 /** Every file an article can show. */
@@ -70,10 +75,27 @@ async function filesBelow(folder: string, start: string): Promise<string[]> {
   return single ? [from] : (await listFiles(start)).map((f) => `${from}/${f}`);
 }
 
-/** The articles and records that make up the site, and what is wrong with the pictures beside them. */
-export async function readContent(projectFolder: string): Promise<{ files: ContentFile[]; shown: Problem[] }> {
+/** The articles and records that make up the site. */
+export async function readContent(projectFolder: string): Promise<ContentFile[]> {
+  const { files, shop } = await readAll(projectFolder);
+  return published(files, leftOutBy(shop?.yaml.data));
+}
+
+const published = (files: readonly ContentFile[], unwanted: ReadonlySet<string>): ContentFile[] =>
+  files.filter((file) => file.place === shopFolder || !isLeftOut(unwanted, file.folder, file.id));
+
+interface Read {
+  /** All but what the shop replaces. */
+  readonly files: ContentFile[];
+  /** What is wrong with the pictures beside them. */
+  readonly shown: Problem[];
+  /** shop.yaml, where there is one. */
+  readonly shop: ContentFile | undefined;
+}
+
+async function readAll(projectFolder: string): Promise<Read> {
   const folder = join(projectFolder, 'content');
-  if (!existsSync(folder)) return { files: [], shown: [] };
+  if (!existsSync(folder)) return { files: [], shown: [], shop: undefined };
   const beside = (await readdir(folder)).filter((name) => !placeNames.includes(name)).map((name) => join(folder, name));
   const lists = await Promise.all(
     [...places.map((place) => join(projectFolder, place)), ...beside].map((start) => filesBelow(folder, start)),
@@ -85,9 +107,13 @@ export async function readContent(projectFolder: string): Promise<{ files: Conte
       return { name, bytes, file: readContentFile(`content/${name}`, bytes) };
     }),
   );
+  const shop = read.find((r) => r.file.path === shopFile)?.file;
+  // The shop's own files beside shop.yaml have rules of their own.
+  const articles = read.filter((r) => !isShopsOwn(r.file, shop));
   const asPicture = ({ name, file }: (typeof read)[number]) => file.place !== '' && isPicture(name);
   return {
-    files: withoutReplaced(read.filter((r) => !asPicture(r)).map((r) => r.file)),
-    shown: read.filter(asPicture).flatMap((r) => pictureFileProblems(r.file.path, r.file.folder, r.bytes)),
+    files: withoutReplaced(articles.filter((r) => !asPicture(r)).map((r) => r.file)),
+    shown: articles.filter(asPicture).flatMap((r) => pictureFileProblems(r.file.path, r.file.folder, r.bytes)),
+    shop,
   };
 }

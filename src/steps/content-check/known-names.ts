@@ -25,14 +25,15 @@ export async function knownNames(projectFolder: string): Promise<Known> {
     topics: new Set(Object.keys(topics)),
     addresses: new Set([
       ...pages.filter((p) => !p.includes('[')).map(addressOf),
-      ...Object.entries(kinds).flatMap(([folder, kind]) => (kind.page ? [`/${folder}/`] : [])),
+      // The shop's own pages have no list: the foot names each.
+      ...Object.entries(kinds).flatMap(([folder, kind]) => (kind.page && folder !== 'pages' ? [`/${folder}/`] : [])),
     ]),
     patterns: pages.filter((p) => p.includes('[') && !madeFromArticles.test(p)).map(patternOf),
   };
 }
 
 /** Pages whose addresses the check derives from content/ itself. */
-const madeFromArticles = /^(?:\[folder\]|es\/guides|faults|(?:es\/)?trouble)\//;
+const madeFromArticles = /^(?:\[folder\]|es\/guides|faults|(?:es\/)?(?:trouble|pages))\//;
 
 /** The components in the object that src/components/mdx-components.ts exports, each from the file it is imported from. */
 async function listedComponents(projectFolder: string): Promise<[string, ReadonlySet<string>][]> {

@@ -1,5 +1,6 @@
 /** Everything an article may point to. */
 import { kindOf, kinds } from '../../schemas/kinds.ts';
+import { isLeftOut } from '../support/left-out.ts';
 import type { ContentFile } from './content-file.ts';
 import { anchorsOf } from './heading-problems.ts';
 import { parseBody } from './parse-body.ts';
@@ -28,7 +29,13 @@ export interface Library extends Known {
   readonly files: ReadonlySet<string>;
 }
 
-export function libraryOf(files: readonly ContentFile[], known: Known, pictures: ReadonlySet<string>): Library {
+/** @param leftOut pages the shop does not publish: they may be named, and links to them go when the site is built */
+export function libraryOf(
+  files: readonly ContentFile[],
+  known: Known,
+  pictures: ReadonlySet<string>,
+  leftOut: ReadonlySet<string>,
+): Library {
   const ids: Record<string, Set<string>> = Object.fromEntries(
     Object.keys(kinds).map((folder) => [folder, new Set<string>()]),
   );
@@ -41,7 +48,8 @@ export function libraryOf(files: readonly ContentFile[], known: Known, pictures:
     // Nothing that is published may lead to a draft.
     if (!kindOf(folder)?.page || file.draft) continue;
     pages.add(`${folder}/${id}`);
-    if (file.ending === 'mdx') anchors.set(`${folder}/${id}`, anchorsOf(parseBody(file).tree));
+    if (file.ending === 'mdx' && !isLeftOut(leftOut, folder, id))
+      anchors.set(`${folder}/${id}`, anchorsOf(parseBody(file).tree));
     // A complaint's file holds both languages, and makes a page in each.
     if (folder === 'trouble') addresses.add(`/es/${folder}/${id}/`);
     addresses.add(id.startsWith('es/') ? `/es/${folder}/${id.slice(3)}/` : `/${folder}/${id}/`);

@@ -1,8 +1,9 @@
 /** Makes every local address of a page relative, and collects those that lead nowhere. */
-import { readPath } from '../../browser/address/index.ts';
+import { filesMeant, readPath } from '../../browser/address/index.ts';
 import type { Edit } from './edits.ts';
 import type { Page, PageElement } from './parse-page.ts';
 import { fileFor, relativePath, type FileSet } from './site-paths.ts';
+import { unlink } from './unlink.ts';
 
 const addressAttributes = ['href', 'src', 'poster', 'data', 'action', 'xlink:href'];
 const elsewhere = /^(?:[a-z][a-z0-9+.-]*:|\/\/)/i;
@@ -35,6 +36,8 @@ export interface SiteFiles {
   readonly files: FileSet;
   /** Put in front of addresses on the page that has no fixed place (404.html): "/" or "/shop/". */
   readonly base: string;
+  /** Pages the shop leaves out, by file: a link to one becomes its words, or goes with its row of a list. */
+  readonly leftOut: FileSet;
 }
 
 export interface Relinked {
@@ -63,8 +66,9 @@ export function relink(page: Page, site: SiteFiles, skip: (element: PageElement)
     if (target.anchor) anchors.push({ file: page.file, link, ...target.anchor });
     return target.address;
   };
+  const unlinked = unlink(page, (link) => leadsOut(link, site.leftOut));
   for (const element of page.elements) {
-    if (skip(element)) continue;
+    if (skip(element) || unlinked.covers(element)) continue;
     for (const name of addressAttributes) change(element, name, point);
     change(element, 'srcset', (set) =>
       set
@@ -73,7 +77,13 @@ export function relink(page: Page, site: SiteFiles, skip: (element: PageElement)
         .join(', '),
     );
   }
-  return { edits, problems, anchors };
+  return { edits: [...edits, ...unlinked.edits], problems, anchors };
+}
+
+function leadsOut(link: string, leftOut: FileSet): boolean {
+  if (leftOut.size === 0 || elsewhere.test(link)) return false;
+  const path = readPath(link.split(/[?#]/)[0]?.replace(/^\//, '') ?? '');
+  return path !== undefined && path !== '' && filesMeant(path).some((file) => leftOut.has(file));
 }
 
 type Target =

@@ -17,7 +17,7 @@ import { PageScripts } from './page-scripts.ts';
 import { PageStyles } from './page-styles.ts';
 import { parsePage, type Page, type PageElement } from './parse-page.ts';
 import { policyTag } from './policy.ts';
-import { relativePath, rootOf } from './site-paths.ts';
+import { relativePath, rootOf, type FileSet } from './site-paths.ts';
 
 export class BrokenLinks extends Error {
   constructor(problems: readonly LinkProblem[]) {
@@ -28,10 +28,11 @@ export class BrokenLinks extends Error {
   }
 }
 
-export async function makePortable(dist: string, base: string): Promise<void> {
+/** @param leftOut pages the shop leaves out, by file */
+export async function makePortable(dist: string, base: string, leftOut: FileSet = new Set()): Promise<void> {
   await addOfflinePage(dist);
   const files = await listFiles(dist);
-  const site: SiteFiles = { files: new Set(files), base };
+  const site: SiteFiles = { files: new Set(files), base, leftOut };
   const scripts = new ClassicScripts(join(dist, '_astro'));
   const added = new HashedFiles(dist);
   const tools = {

@@ -16,6 +16,11 @@ export const browserSources = {
   searchFiles: at(new URL('../../browser/search/index-files.ts', import.meta.url)),
 };
 
+/** Read by the check of a shop's color. */
+export const lookSources = {
+  tokens: at(new URL('../../styles/tokens.css', import.meta.url)),
+};
+
 /** Read by the content check, to learn what an article may name. From the project's folder. */
 export const namedInArticles = {
   components: 'src/components/mdx-components.ts',

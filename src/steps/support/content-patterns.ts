@@ -4,11 +4,15 @@ import { join } from 'node:path';
 import type { Kind } from '../../schemas/kinds.ts';
 import { places } from '../../schemas/places.ts';
 import { isDraft } from './drafts.ts';
+import { leftOut } from './left-out.ts';
 
 /** Folder the patterns count from. */
 export const contentBase = './content';
 
-/** Every place's files of the kind, and, marked with "!", what is left out: drafts, and the knowledge that a later place replaces. */
+/**
+ * Every place's files of the kind, and, marked with "!", what is not taken: drafts, the knowledge that a later place
+ * replaces, and what the shop leaves out of it.
+ */
 export function contentPatterns(
   projectFolder: string,
   folder: string,
@@ -33,7 +37,10 @@ export function contentPatterns(
         return inside.slice(0, at).map((earlier) => `!${earlier}/${folder}/${file}`);
       }),
   );
-  return [...inside.map((place) => `${place}/${folder}/${depth}.${ending}`), ...drafts, ...replaced];
+  const unwanted = [...leftOut(projectFolder)]
+    .filter((name) => name.startsWith(`${folder}/`))
+    .flatMap((name) => [name, name.replace('/', '/*/')].map((path) => `!${inside[0] ?? ''}/${path}.${ending}`));
+  return [...inside.map((place) => `${place}/${folder}/${depth}.${ending}`), ...drafts, ...replaced, ...unwanted];
 }
 
 /** The name of an entry: its path without the place, the folder and the ending. */

@@ -110,7 +110,7 @@ test('files with the wrong name, ending or folder are told', async () => {
     [
       "hazards/noise.yml:1 file name: .yml | a file ending in .yaml",
       "jobs/Wash_Up.mdx:1 file name: Wash_Up | small letters, digits and single hyphens, like wet-cutting",
-      "recipes/soup.yaml:1 file name: the folder recipes | one of the folders guides, jobs, tables, explainers, calculators, faults, hazards, sources, machines, glossary, intervals, checks, parts, trouble",
+      "recipes/soup.yaml:1 file name: the folder recipes | one of the folders guides, jobs, tables, explainers, calculators, faults, hazards, sources, machines, glossary, intervals, checks, parts, trouble, pages",
     ]
   `);
 });

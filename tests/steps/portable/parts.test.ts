@@ -25,7 +25,7 @@ const files = new Set([
   '_astro/a.woff2',
   '404.html',
 ]);
-const site: SiteFiles = { files, base: '/shop/' };
+const site: SiteFiles = { files, base: '/shop/', leftOut: new Set(['jobs/cord.html', 'es/guides/polvo.html']) };
 const ids = new Map([
   ['jobs/belt.html', new Set(['step-2'])],
   ['index.html', new Set<string>()],
@@ -96,6 +96,25 @@ test('a link to no page, to no anchor, or without a leading slash is a problem w
     'index.html /jobs/belt/#step-3: the page has nothing with the id "step-3"',
     'index.html #nowhere: the page has nothing with the id "nowhere"',
   ]);
+});
+
+test('a link to a page left out becomes its words, and goes with a row that holds nothing else', () => {
+  const cases = [
+    [
+      '<p>See <a class="x" href="/jobs/cord/#step-2">the <b>cord</b></a>.</p>',
+      '<p>See <span>the <b>cord</b></span>.</p>',
+    ],
+    ['<ul><li><a href="/jobs/cord/">Cord</a></li><li>Belt</li></ul>', '<ul><li>Belt</li></ul>'],
+    ['<ul><li><a href="/jobs/cord/">Cord</a>, later</li></ul>', '<ul><li><span>Cord</span>, later</li></ul>'],
+    ['<ol><li><a href="/jobs/cord/">Cord</a></li></ol>', '<ol><li><span>Cord</span></li></ol>'],
+    [
+      '<ul><li><ol><li><a href="/jobs/cord/">Cord</a></li></ol></li></ul>',
+      '<ul><li><ol><li><span>Cord</span></li></ol></li></ul>',
+    ],
+    ['<svg><a href="/es/guides/polvo/"><path d="M0 0"></path></a></svg>', '<svg><g><path d="M0 0"></path></g></svg>'],
+    ['<a href="/jobs/belt/">Belt</a>', '<a href="jobs/belt.html">Belt</a>'],
+  ];
+  for (const [html = '', wanted] of cases) expect(linked('index.html', html)).toEqual({ html: wanted, problems: [] });
 });
 
 test('the page a host shows anywhere has addresses from the top of the site', () => {

@@ -69,4 +69,6 @@ export interface IslandProps {
   readonly preset?: RawInputs;
   /** The short form: no seldom-needed boxes, no drawing, no working. */
   readonly compact?: boolean;
+  /** False where the shop publishes no page with the form in full. */
+  readonly full?: boolean;
 }
