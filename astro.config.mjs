@@ -6,6 +6,7 @@ import { namedEdition } from './src/steps/edition/integration.ts';
 import { portable } from './src/steps/integration.ts';
 import { oneShop } from './src/steps/one-shop.ts';
 import { siteAddress } from './src/steps/site-address.ts';
+import { whileWriting } from './src/steps/writing/while-writing.ts';
 import { chooseShop } from './src/steps/support/choose-shop.ts';
 
 chooseShop(import.meta.dirname);
@@ -19,6 +20,7 @@ export default defineConfig({
     preact({ include: ['**/src/islands/**/*.tsx'] }),
     oneShop(),
     namedEdition(),
+    whileWriting(),
     portable({ site: siteAddress() }),
   ],
   // White space counts as in JSX: the formatter lays .astro files out by the same rule.

@@ -1,4 +1,4 @@
-/** npm run dev: Astro's own server, for writing. Pages show at once what is saved; search comes with a build. */
+/** npm run dev: Astro's own server, for writing. Pages, search and the content check's findings follow what is saved. */
 import { argv } from 'node:process';
 import { runAstro } from './support/command.ts';
 

@@ -49,7 +49,7 @@ function change() {
   rmSync(at('new/src/commands/fuzz.ts'));
 }
 
-describe('npm run replace', async () => {
+describe('npm run replace', () => {
   it('copies a page, notes its original, and never writes over a page of the shop', async () => {
     expect(await replaceIn('jobs/belt')).toContain('it now stands in for the page');
     expect(read('here/content/shop/jobs/belt.mdx')).toBe(job('Old.'));
@@ -70,7 +70,7 @@ describe('npm run replace', async () => {
   });
 });
 
-describe('npm run update', async () => {
+describe('npm run update', () => {
   it('takes engine and knowledge from a folder, leaves the shop alone and names the page to compare', async () => {
     await replaceIn('jobs/belt');
     put('here/content/shop/jobs/belt.mdx', job('Mine.'));
@@ -131,7 +131,7 @@ describe('npm run update', async () => {
   });
 });
 
-it('an archive that leads out of its folder is refused', async () => {
+it('an archive that leads out of its folder is refused', () => {
   const head = Buffer.alloc(512);
   head.write('../evil.txt', 0);
   head.write('00000000000', 124);

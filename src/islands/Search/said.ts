@@ -3,7 +3,7 @@ import type { SearchWords } from '../../words/search.ts';
 import type { Found, Stage } from './use-search.ts';
 
 export function sayWhatHappened(stage: Stage, found: Found | undefined, words: SearchWords): string {
-  if (stage === 'broken') return import.meta.env.DEV ? words.notBuilt : words.broken;
+  if (stage === 'broken') return words.broken;
   if (stage === 'waking') return words.waking;
   if (!found || stage !== 'done') return '';
   const { total, term, replaced, left } = found;

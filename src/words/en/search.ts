@@ -25,7 +25,6 @@ export const search = {
   mechanic: 'For the bench',
   waking: 'Opening the index…',
   broken: 'Search could not be opened on this device. The list of all pages works without it.',
-  notBuilt: 'Search comes with the built site: npm start. The list of all pages works here too.',
   found: (n: number, term: string) => `${n === 1 ? '1 page' : `${n} pages`} for “${term}”.`,
   replaced: (typed: string, used: string) => `“${typed}” is on no page; searched for “${used}”.`,
   left: (words: string) => `“${words}” is on no page and was left out.`,

@@ -11,8 +11,6 @@ export const search: typeof en = {
   mechanic: 'Para el taller',
   waking: 'Abriendo el índice…',
   broken: 'No se pudo abrir la búsqueda en este dispositivo. La lista de todas las páginas funciona sin ella.',
-  notBuilt:
-    'La búsqueda llega con el sitio construido: npm start. La lista de todas las páginas funciona también aquí.',
   found: (n, term) => `${n === 1 ? '1 página' : `${n} páginas`} para «${term}».`,
   replaced: (typed, used) => `«${typed}» no está en ninguna página; se buscó «${used}».`,
   left: (words) => `«${words}» no está en ninguna página y no se tomó en cuenta.`,

@@ -1,0 +1,92 @@
+/** Under "npm run dev": the content check's findings on every page, and search over the pages as they stand. */
+import { realpathSync } from 'node:fs';
+import { join, relative, sep } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import type { AstroIntegration } from 'astro';
+import { kindOf } from '../../schemas/kinds.ts';
+import { shopFolder } from '../../schemas/places.ts';
+import { checkContent } from '../content-check/check-content.ts';
+import { knownNames } from '../content-check/known-names.ts';
+import type { Known } from '../content-check/library.ts';
+import { browserSources } from '../support/browser-sources.ts';
+import { standIn } from './broken-page.ts';
+import { Findings } from './findings.ts';
+import { LiveSearch } from './live-search.ts';
+
+export interface WritingOptions {
+  /** What articles may name; without it, what the project holds. */
+  readonly known?: Known;
+  /** Folder in which content/ stands; without it, the site's own. */
+  readonly project?: string;
+}
+
+export function whileWriting(options: WritingOptions = {}): AstroIntegration {
+  const { known } = options;
+  let project: string;
+  return {
+    name: 'almanac-while-writing',
+    hooks: {
+      'astro:config:setup': ({ config, command, injectScript }) => {
+        project = options.project ?? fileURLToPath(config.root);
+        if (command === 'dev') injectScript('page', `import ${JSON.stringify(browserSources.writing)};`);
+      },
+      'astro:server:setup': ({ server }) => {
+        const findings = new Findings(async () => checkContent(project, known ?? (await knownNames(project))));
+        const address = () => {
+          const at = server.httpServer?.address();
+          return typeof at === 'object' && at !== null ? `http://localhost:${at.port}/` : undefined;
+        };
+        const search = new LiveSearch(project, address);
+        const content = join(project, 'content');
+        const own = [content, ...realShop(project)];
+        server.watcher.add(own);
+        server.watcher.on('all', (_event, path) => {
+          const place = own.find((folder) => path.startsWith(folder + sep));
+          if (place === undefined) return;
+          findings.changed();
+          search.changed(pageOf(relative(place, path).split(sep).join('/'), place === content));
+        });
+        server.httpServer?.on('close', () => void search.close());
+        server.middlewares.use((request, response, next) => {
+          const path = (request.url ?? '/').split('?')[0] ?? '/';
+          if (path === '/@almanac/findings') return findings.follow(response);
+          const file = /^\/pagefind\/([\w./-]+\.js)$/.exec(path)?.[1];
+          if (file !== undefined && !file.includes('..')) {
+            search.file(file).then((bytes) => {
+              if (!bytes) return next();
+              response.writeHead(200, {
+                'content-type': 'text/javascript; charset=utf-8',
+                'cache-control': 'no-store',
+              });
+              response.end(bytes);
+            }, next);
+            return;
+          }
+          // Links of the search name files, as the built site has them.
+          const page = /^(\/[\w/-]+)\.html$/.exec(path)?.[1];
+          if (page !== undefined) return void response.writeHead(302, { location: `${page}/` }).end();
+          standIn(request, response, () => findings.newest(), `/@fs/${browserSources.writing.replace(/^\//, '')}`);
+          next();
+        });
+      },
+    },
+  };
+}
+
+/** A shop in a folder of its own is reached through a link; the files that are saved stand elsewhere. */
+function realShop(project: string): string[] {
+  try {
+    const real = realpathSync(join(project, shopFolder));
+    return real.startsWith(project) ? [] : [real];
+  } catch {
+    return [];
+  }
+}
+
+/** "shop/guides/es/belt.mdx" -> "/es/guides/belt/"; nothing for what is no page of its own. */
+function pageOf(file: string, withPlace: boolean): string | undefined {
+  const inside = withPlace ? file.replace(/^[^/]+\//, '') : file;
+  const [, folder = '', lang = '', slug = ''] = /^(\w+)\/(?:([a-z]{2})\/)?([\w-]+)\.\w+$/.exec(inside) ?? [];
+  if (kindOf(folder)?.ending !== 'mdx') return undefined;
+  return `${lang === '' ? '' : `/${lang}`}/${folder}/${slug}/`;
+}
