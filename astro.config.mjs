@@ -6,6 +6,7 @@ import { namedEdition } from './src/steps/edition/integration.ts';
 import { portable } from './src/steps/integration.ts';
 import { oneShop } from './src/steps/one-shop.ts';
 import { siteAddress } from './src/steps/site-address.ts';
+import { samples } from './src/steps/writing/samples.ts';
 import { whileWriting } from './src/steps/writing/while-writing.ts';
 import { chooseShop } from './src/steps/support/choose-shop.ts';
 
@@ -21,6 +22,7 @@ export default defineConfig({
     oneShop(),
     namedEdition(),
     whileWriting(),
+    samples(),
     portable({ site: siteAddress() }),
   ],
   // White space counts as in JSX: the formatter lays .astro files out by the same rule.

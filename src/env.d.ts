@@ -14,6 +14,11 @@ declare module 'almanac:edition' {
 /** The pictures that stand beside articles, by their path from the project's folder. */
 declare module 'almanac:pictures' {
   export const pictures: Readonly<Record<string, import('astro').ImageMetadata>>;
+
+/** Of each kind of content the shortest file, as it is written; a kind without a file is not there. */
+declare module 'almanac:samples' {
+  const samples: Readonly<Record<string, { readonly id: string; readonly file: string; readonly text: string }>>;
+  export default samples;
 }
 
 declare namespace App {

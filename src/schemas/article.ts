@@ -15,51 +15,54 @@ const pagePath = z
   );
 
 const shared = {
-  /** Page heading and browser title; at most 70 characters. */
-  title: z.string().max(70).pipe(text(3)),
-  /** One sentence a reader decides by; shown in lists and search. */
-  summary: z.string().max(220).pipe(text(20)),
-  /** Who it is written for. */
-  reader: z.enum(['customer', 'mechanic']),
-  /** Day somebody in the shop last went through it, as YYYY-MM-DD. */
-  reviewed: day,
-  /** Other words people search by: part names, unit spellings, slang. Not shown. */
-  aliases: z.array(text()).default([]),
-  /** Cautions shown at the top, by file name in content/hazards. */
-  hazards: z.array(id).default([]),
-  /** What it rests on, by file name in content/sources. */
-  sources: z.array(id).min(1),
-  /** Pages worth reading next. */
-  related: z.array(pagePath).default([]),
-  /** True while it is being written: `npm run dev` shows it, a build leaves it out. */
-  draft: z.boolean().default(false),
-  /** Kinds of machine it applies to. */
-  kinds: z.array(z.enum(machineKinds)).default([]),
+  title: z.string().max(70).pipe(text(3)).describe('Page heading and browser title; at most 70 characters.'),
+  summary: z.string().max(220).pipe(text(20)).describe('One sentence a reader decides by; shown in lists and search.'),
+  reader: z.enum(['customer', 'mechanic']).describe('Who it is written for.'),
+  reviewed: day.describe('Day somebody in the shop last went through it, as YYYY-MM-DD.'),
+  aliases: z
+    .array(text())
+    .default([])
+    .describe('Other words people search by: part names, unit spellings, slang. Not shown.'),
+  hazards: z.array(id).default([]).describe('Cautions shown at the top, by file name in content/hazards.'),
+  sources: z.array(id).min(1).describe('What it rests on, by file name in content/sources.'),
+  related: z.array(pagePath).default([]).describe('Pages worth reading next.'),
+  draft: z
+    .boolean()
+    .default(false)
+    .describe('True while it is being written: `npm run dev` shows it, a build leaves it out.'),
+  kinds: z.array(z.enum(machineKinds)).default([]).describe('Kinds of machine it applies to.'),
 };
 
 /** One line under the heading, at most 100 characters: what it is for. Without it the summary stands there. */
-const line = z.string().max(100).pipe(text(10)).optional();
+const line = z
+  .string()
+  .max(100)
+  .pipe(text(10))
+  .optional()
+  .describe('One line under the heading: what it is for. Without it the summary stands there.');
 
 /** Customer care guides. A Spanish twin stands in guides/es/ under the same file name. */
 export const guide = z.strictObject({
   ...shared,
-  lang: z.enum(['en', 'es']).default('en'),
-  /** Place in the order of use: before the first cut 1, after the last one last. */
-  order: z.number().int().min(1).max(99).default(50),
+  lang: z.enum(['en', 'es']).default('en').describe('The language it is written in; es for a file in es/.'),
+  order: z
+    .number()
+    .int()
+    .min(1)
+    .max(99)
+    .default(50)
+    .describe('Place in the order of use: before the first cut 1, after the last one last.'),
   line,
-  /** How long it takes, where the guide is something to do: "5 minutes". */
-  time: text(3).optional(),
-  /** What the customer needs at hand for it. */
-  tools: z.array(text()).default([]),
+  time: text(3).optional().describe('How long it takes, where the guide is something to do: "5 minutes".'),
+  tools: z.array(text()).default([]).describe('What the customer needs at hand for it.'),
 });
 
 /** Bench work, step by step. */
 export const job = z.strictObject({
   ...shared,
-  /** How long it takes someone who has done it before: "45 minutes". */
-  time: text(3),
-  tools: z.array(text()).min(1),
-  parts: z.array(text()).default([]),
+  time: text(3).describe('How long it takes someone who has done it before: "45 minutes".'),
+  tools: z.array(text()).min(1).describe('What lies ready before the work begins.'),
+  parts: z.array(text()).default([]).describe('What is renewed, or may have to be.'),
 });
 
 export const table = z.strictObject(shared);
@@ -75,8 +78,8 @@ export const calculatorPage = z.strictObject({
 export const ownPage = z.strictObject({
   title: shared.title,
   summary: shared.summary,
-  lang: z.enum(['en', 'es']).default('en'),
-  reviewed: day,
+  lang: z.enum(['en', 'es']).default('en').describe('The language it is written in; es for a file in es/.'),
+  reviewed: shared.reviewed,
   aliases: shared.aliases,
   draft: shared.draft,
 });

@@ -7,79 +7,92 @@ import { machineKinds } from './machine-kinds.ts';
 const chance = z.number().min(0).max(1);
 
 const suspect = z.strictObject({
-  id,
-  name: z.string().min(3).max(80),
-  /** Chance that it is this one, before anything was checked: 0.25 for one machine in four. What is missing to 1 is "something else". */
-  likelihood: z.number().gt(0, 'must be above 0; leave the suspect out if it never happens').max(1),
-  /** One or two sentences: how it comes to this complaint. */
-  why: z.string().min(20),
-  /** Minutes to put it right. */
-  fixMinutes: z.number().positive().optional(),
-  /** Page that tells how to put it right. */
-  fix: pagePath.optional(),
-  /** Only on these kinds of machine. Left out, on all of the complaint's. */
-  kinds: z.array(z.enum(machineKinds)).min(1).optional(),
+  id: id.describe('A short name that checks use for it.'),
+  name: z.string().min(3).max(80).describe('What is at fault, in a few words.'),
+  likelihood: z
+    .number()
+    .gt(0, 'must be above 0; leave the suspect out if it never happens')
+    .max(1)
+    .describe(
+      'Chance that it is this one, before anything was checked: 0.25 for one machine in four. What is missing to 1 is "something else".',
+    ),
+  why: z.string().min(20).describe('One or two sentences: how it comes to this complaint.'),
+  fixMinutes: z.number().positive().optional().describe('Minutes to put it right.'),
+  fix: pagePath.optional().describe('Page that tells how to put it right.'),
+  kinds: z
+    .array(z.enum(machineKinds))
+    .min(1)
+    .optional()
+    .describe("Only on these kinds of machine. Left out, on all of the complaint's."),
 });
 
 const tell = z.strictObject({
-  suspect: id,
-  /** How often the check shows a fault when this suspect is at fault. */
-  ifFaulty: chance,
-  /** How often it shows one although this suspect is sound. */
-  ifSound: chance.default(0),
+  suspect: id.describe('The id of a suspect above.'),
+  ifFaulty: chance.describe('How often the check shows a fault when this suspect is at fault.'),
+  ifSound: chance.default(0).describe('How often it shows one although this suspect is sound.'),
 });
 
 const check = z.strictObject({
-  id,
-  name: z.string().min(3).max(80),
-  minutes: z.number().positive(),
-  /** Money it uses up besides time, such as a plug. */
-  cost: z.number().nonnegative().optional(),
-  /** The state the machine must be in first, in a few words; shown in bold before the rest. */
-  conditions: z.string().min(5).max(90).optional(),
-  /** What to do and what counts as showing a fault. */
-  how: z.string().min(20),
-  /** Cautions of this very check, by file name in hazards, the first one shown; left out, the start of the engine. */
-  hazards: z.array(id).max(2).optional(),
-  /** Only on these kinds of machine: a floor saw has no cord. Left out, on all of the complaint's. */
-  kinds: z.array(z.enum(machineKinds)).min(1).optional(),
-  /** Strip-down that must come first, by its id below; its minutes count once. */
-  stripDown: id.optional(),
-  tells: z.array(tell).min(1),
+  id: id.describe('A short name of its own.'),
+  name: z.string().min(3).max(80).describe('What is checked, in a few words.'),
+  minutes: z.number().positive().describe('How long it takes once the machine is open so far.'),
+  cost: z.number().nonnegative().optional().describe('Money it uses up besides time, such as a plug.'),
+  conditions: z
+    .string()
+    .min(5)
+    .max(90)
+    .optional()
+    .describe('The state the machine must be in first, in a few words; shown in bold before the rest.'),
+  how: z.string().min(20).describe('What to do and what counts as showing a fault.'),
+  hazards: z
+    .array(id)
+    .max(2)
+    .optional()
+    .describe(
+      'Cautions of this very check, by file name in hazards, the first one shown; left out, the start of the engine.',
+    ),
+  kinds: z
+    .array(z.enum(machineKinds))
+    .min(1)
+    .optional()
+    .describe("Only on these kinds of machine: a floor saw has no cord. Left out, on all of the complaint's."),
+  stripDown: id.optional().describe('Strip-down that must come first, by its id below; its minutes count once.'),
+  tells: z.array(tell).min(1).describe('Which suspects it tells apart.'),
 });
 
-const stripDown = z.strictObject({ id, name: z.string().min(3).max(80), minutes: z.number().positive() });
+const stripDown = z.strictObject({
+  id: id.describe('A short name that checks use for it.'),
+  name: z.string().min(3).max(80).describe('What is taken off.'),
+  minutes: z.number().positive().describe('How long that takes.'),
+});
 
 export const fault = z
   .strictObject({
-    /** The complaint in the customer's words; at most 70 characters. */
-    title: z.string().min(3).max(70),
-    /** One sentence a reader decides by; shown in lists and search. */
-    summary: z.string().min(20).max(220),
-    reader: z.literal('mechanic'),
-    /** Day somebody in the shop last went through it, as YYYY-MM-DD. */
-    reviewed: day,
-    /** Other words people search by. Not shown. */
-    aliases: z.array(z.string().min(1)).default([]),
-    /** Cautions shown at the top, by file name in content/hazards. */
-    hazards: z.array(id).default([]),
-    /** Paragraphs above the search, in Markdown. */
-    intro: z.string().min(40),
-    /** Most likely first; they add up to 1 at most. */
-    suspects: z.array(suspect).min(2).max(12),
-    /** In the order the shop would do them without a plan; the plan is compared with it. */
-    checks: z.array(check).min(2).max(12),
-    stripDowns: z.array(stripDown).default([]),
-    /** Minutes of the way out when looking on costs more than it is worth: taking the machine down fully. */
-    wayOutMinutes: z.number().positive().default(90),
-    /** Where likelihoods and minutes come from, by file name in content/sources. */
-    likelihoodsFrom: id.default('common-practice'),
-    /** What the page rests on, by file name in content/sources. */
-    sources: z.array(id).min(1),
-    /** Pages worth reading next. */
-    related: z.array(pagePath).default([]),
-    /** Kinds of machine it applies to. */
-    kinds: z.array(z.enum(machineKinds)).default([]),
+    title: z.string().min(3).max(70).describe("The complaint in the customer's words; at most 70 characters."),
+    summary: z.string().min(20).max(220).describe('One sentence a reader decides by; shown in lists and search.'),
+    reader: z.literal('mechanic').describe('Complaints are worked through at the bench.'),
+    reviewed: day.describe('Day somebody in the shop last went through it, as YYYY-MM-DD.'),
+    aliases: z.array(z.string().min(1)).default([]).describe('Other words people search by. Not shown.'),
+    hazards: z.array(id).default([]).describe('Cautions shown at the top, by file name in content/hazards.'),
+    intro: z.string().min(40).describe('Paragraphs above the search, in Markdown.'),
+    suspects: z.array(suspect).min(2).max(12).describe('Most likely first; they add up to 1 at most.'),
+    checks: z
+      .array(check)
+      .min(2)
+      .max(12)
+      .describe('In the order the shop would do them without a plan; the plan is compared with it.'),
+    stripDowns: z.array(stripDown).default([]).describe('What must come off before some checks.'),
+    wayOutMinutes: z
+      .number()
+      .positive()
+      .default(90)
+      .describe('Minutes of the way out when looking on costs more than it is worth: taking the machine down fully.'),
+    likelihoodsFrom: id
+      .default('common-practice')
+      .describe('Where likelihoods and minutes come from, by file name in content/sources.'),
+    sources: z.array(id).min(1).describe('What the page rests on, by file name in content/sources.'),
+    related: z.array(pagePath).default([]).describe('Pages worth reading next.'),
+    kinds: z.array(z.enum(machineKinds)).default([]).describe('Kinds of machine it applies to.'),
   })
   .superRefine((file, context) => {
     const say = (path: (string | number)[], message: string) => context.addIssue({ code: 'custom', path, message });

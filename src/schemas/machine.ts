@@ -17,16 +17,26 @@ const keys = facts.map((f) => f.key) as [FactKey, ...FactKey[]];
 const plateSlack = 0.03;
 
 const written = z.strictObject({
-  /** Name of the machine, as the shop calls it. */
-  name: z.string().min(2),
-  kind: z.enum(machineKinds),
-  summary: z.string().min(10),
-  /** The same for customers who read Spanish. */
-  es: z.strictObject({ name: z.string().min(2), summary: z.string().min(10) }).optional(),
-  /** Figures a form can take over; src/core/machine/facts.ts lists them. A bare figure is from the plate. */
-  facts: z.partialRecord(z.enum(keys), fact).default({}),
-  /** What else the plate or the manual says, as label and value. */
-  plate: z.array(z.strictObject({ label: z.string().min(2), value: z.string().min(1) })).default([]),
+  name: z.string().min(2).describe('Name of the machine, as the shop calls it.'),
+  kind: z.enum(machineKinds).describe('What kind of machine it is: the pages that speak of that kind are its pages.'),
+  summary: z.string().min(10).describe('What it is, in one sentence.'),
+  es: z
+    .strictObject({ name: z.string().min(2), summary: z.string().min(10) })
+    .optional()
+    .describe('The same for customers who read Spanish.'),
+  facts: z
+    .partialRecord(z.enum(keys), fact)
+    .default({})
+    .describe('Figures a form can take over; src/core/machine/facts.ts lists them. A bare figure is from the plate.'),
+  plate: z
+    .array(
+      z.strictObject({
+        label: z.string().min(2).describe('What it is, like "Serial number".'),
+        value: z.string().min(1).describe('What stands there.'),
+      }),
+    )
+    .default([])
+    .describe('What else the plate or the manual says, as label and value.'),
 });
 
 export const machine = written

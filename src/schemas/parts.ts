@@ -9,22 +9,25 @@ const address = z
   .regex(/^\/[a-z0-9/-]+\/(?:#[\p{L}\d-]+)?$/u, 'an address of the site, like /guides/cutting-wet/');
 
 export const partList = z.strictObject({
-  /** What the drawing shows. */
-  title: text(5),
-  es: z.strictObject({ title: text(5) }),
-  /** Clockwise from top left. */
+  title: text(5).describe('What the drawing shows.'),
+  es: z.strictObject({ title: text(5) }).describe('The same in Spanish.'),
   parts: z
     .array(
       z.strictObject({
-        id,
-        name: z.string().max(32).pipe(text(3)),
-        see: address,
-        /** Other pages about it, for the page of this drawing: faults, jobs, tables, calculators. */
-        pages: z.array(pagePath).default([]),
-        es: z.strictObject({ name: z.string().max(36).pipe(text(3)), see: address }),
+        id: id.describe('The name the drawing has for it.'),
+        name: z.string().max(32).pipe(text(3)).describe('What people call it.'),
+        see: address.describe('Address of the page about it that is asked for most.'),
+        pages: z
+          .array(pagePath)
+          .default([])
+          .describe('Other pages about it, for the page of this drawing: faults, jobs, tables, calculators.'),
+        es: z
+          .strictObject({ name: z.string().max(36).pipe(text(3)), see: address })
+          .describe('Name and page in Spanish.'),
       }),
     )
-    .min(1),
+    .min(1)
+    .describe('Clockwise from top left.'),
 });
 
 export type PartList = z.infer<typeof partList>;

@@ -74,7 +74,10 @@ export const shop = z.strictObject({
     .max(1_000_000)
     .describe('What an hour at the bench costs the customer, before tax.'),
   tax: z
-    .strictObject({ parts: z.number().min(0).max(50), labour: z.number().min(0).max(50) })
+    .strictObject({
+      parts: z.number().min(0).max(50).describe('On parts.'),
+      labour: z.number().min(0).max(50).describe('On labor.'),
+    })
     .describe('Sales tax on parts and on labor, in percent.'),
   units: z.enum(['metric', 'inch']).describe('Units shown first; every box reads both.'),
   languages: z

@@ -3,8 +3,10 @@
  * index, the offline worker, the files for hosts; in that order. Only a whole site takes the place of the one before.
  */
 import { rm } from 'node:fs/promises';
+import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { AstroIntegration } from 'astro';
+import { addCards } from './cards/add-cards.ts';
 import { addLicenses } from './licenses/add-licenses.ts';
 import { notePackages, type PackageFolders } from './licenses/shipped-packages.ts';
 import { addSearch } from './search/add-search.ts';
@@ -14,7 +16,7 @@ import { classicVite } from './portable/vite-settings.ts';
 import { addPublishing } from './publishing/add-publishing.ts';
 import { browserSources } from './support/browser-sources.ts';
 import { FreshFolder } from './support/fresh-folder.ts';
-import { leftOut } from './support/left-out.ts';
+import { leftOut, shopColor } from './support/shop-says.ts';
 import { stopBuild } from './support/stop-build.ts';
 
 export interface PortableOptions {
@@ -43,6 +45,8 @@ export function portable(options: PortableOptions): AstroIntegration {
       },
       'astro:build:done': async ({ dir }) => {
         const dist = fileURLToPath(dir);
+        if (options.site !== undefined)
+          await addCards(dist, join(project, 'node_modules/.cache/almanac-cards'), options.site, shopColor(project));
         await addLicenses(dist, shipped);
         await makePortable(dist, basePath(options.site), leftOutFiles(project)).catch(stopAtBrokenLinks);
         await addSearch(dist, project);

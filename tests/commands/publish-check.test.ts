@@ -4,6 +4,8 @@ import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, expect, test } from 'vitest';
+import { builtEdition } from '../../src/commands/support/built-edition.ts';
+import { editionName, editionOf } from '../../src/steps/edition/edition.ts';
 import { notReady } from '../../src/commands/publish/readiness.ts';
 import { known } from '../steps/content-check/good-content.ts';
 
@@ -33,6 +35,22 @@ const found = async () =>
 
 test('content in order is ready', async () => {
   expect(await found()).toEqual([]);
+});
+
+test('content with a mistake is not', async () => {
+  await change(job, /^reader: .*$/m, 'reader: owner');
+  expect(await found()).toEqual([`${job} reader: "owner"`]);
+});
+
+test('a site built before the last change is not looked at, nor is one that is not there', async () => {
+  const dist = join(folder, 'dist');
+  expect(await builtEdition(folder, dist)).toContain('There is no built site in dist/');
+  await put('dist/edition.txt', editionName(await editionOf(folder)));
+  expect(await builtEdition(folder, dist)).toEqual({ edition: editionName(await editionOf(folder)) });
+  await change(job, /$/, '\nOne more line.\n');
+  expect(await builtEdition(folder, dist)).toMatch(
+    /^dist\/ holds edition .*; what stands in the project now would be /,
+  );
 });
 
 test('a draft is not', async () => {

@@ -5,6 +5,9 @@ import { tmpdir } from 'node:os';
 import { extname, join } from 'node:path';
 import { afterAll, beforeAll, expect, it } from 'vitest';
 import { parse } from 'yaml';
+import { fieldRows } from '../../src/lib/fields.ts';
+import { kinds } from '../../src/schemas/kinds.ts';
+import { shop as shopSchema } from '../../src/schemas/shop.ts';
 
 const place = mkdtempSync(join(tmpdir(), 'almanac-own-'));
 const dist = join(place, 'dist');
@@ -38,7 +41,8 @@ beforeAll(() => {
   const shop = join(place, 'shop');
   appendFileSync(
     join(shop, 'shop.yaml'),
-    `mark: sign.svg
+    `site: https://example.org/saws/
+mark: sign.svg
 color: "#5b2a86"
 notice: Closed on the first of May.
 front:
@@ -125,4 +129,30 @@ it('carries its mark, its color, its notice, its words and its own page', () => 
   const sheets = pages().filter((f) => extname(f) === '.css');
   expect(sheets.some((f) => text(f).includes('#5b2a86'))).toBe(true);
   expect(sheets.every((f) => !text(f).includes('#0a5866'))).toBe(true);
+});
+
+it('gives each page its card, and search engines the steps of a job with its cautions', () => {
+  const job = text('jobs/recoil-spring-and-pawls.html');
+  expect(job).toContain(
+    '<meta property="og:image" content="https://example.org/saws/cards/jobs/recoil-spring-and-pawls.png"',
+  );
+  expect(pages()).toContain(join('cards', 'jobs', 'recoil-spring-and-pawls.png'));
+  expect(text('sw.js')).not.toContain('cards/jobs');
+  const [, json = ''] = /<script type="application\/ld\+json">(.*?)<\/script>/.exec(job) ?? [];
+  const howTo = JSON.parse(json) as { '@type': string; step: { itemListElement: object[] }[] };
+  expect(howTo['@type']).toBe('HowTo');
+  expect(howTo.step.flatMap((section) => section.itemListElement).length).toBeGreaterThan(2);
+  expect(json).toMatch(/"HowToTip","text":"(?:Danger|Warning|Caution)/);
+  // A page that only explains has no steps to tell.
+  expect(text('explainers/how-a-belt-carries-power.html')).not.toContain('application/ld+json');
+});
+
+it('tells whoever writes of every component and every field', () => {
+  const writing = text('writing.html');
+  const components = readdirSync('src/components/writing/examples').filter((f) => f.endsWith('.mdx'));
+  for (const file of components) expect(writing).toContain(`id="component-${file.slice(0, -4)}"`);
+  for (const { schema } of [...Object.values(kinds), { schema: shopSchema }])
+    for (const { name } of fieldRows(schema)) expect(writing).toContain(`<code>${name}</code>`);
+  const ids = [...writing.matchAll(/\sid="([^"]+)"/g)].map((m) => m[1]);
+  expect(ids.filter((id, i) => ids.indexOf(id) < i)).toEqual([]);
 });

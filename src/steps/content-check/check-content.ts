@@ -6,7 +6,7 @@ import { kindOf } from '../../schemas/kinds.ts';
 import { chosenShop, demoShop, places, shopFile, shopFolder } from '../../schemas/places.ts';
 import { shop as shopSchema } from '../../schemas/shop.ts';
 import { listFiles } from '../support/files.ts';
-import { isLeftOut, leftOutBy } from '../support/left-out.ts';
+import { isLeftOut, leftOutBy } from '../support/shop-says.ts';
 import { localDay } from '../support/local-day.ts';
 import { acrossFiles } from './across-files.ts';
 import { bodyProblems } from './body-problems.ts';

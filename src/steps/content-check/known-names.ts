@@ -39,7 +39,9 @@ const madeFromArticles = /^(?:\[folder\]|es\/guides|faults|(?:es\/)?(?:trouble|p
 async function listedComponents(projectFolder: string): Promise<[string, ReadonlySet<string>][]> {
   const text = await readFile(join(projectFolder, namedInArticles.components), 'utf8');
   const list = /mdxComponents\s*=\s*\{([^}]*)\}/.exec(text)?.[1] ?? '';
-  const names = [...list.matchAll(/(?<![.\w])([A-Z]\w*)\b(?!\s*:)/g)].map((m) => m[1] ?? '');
+  // "table: WideTable" is what Markdown itself becomes; no article names it.
+  const named = list.replace(/\w+\s*:\s*\w+/g, '');
+  const names = [...named.matchAll(/(?<![.\w])([A-Z]\w*)\b/g)].map((m) => m[1] ?? '');
   const folder = dirname(join(projectFolder, namedInArticles.components));
   const from = (name: string) => new RegExp(`import ${name} from '\\./(.*/)?[^/]*'`).exec(text)?.[1] ?? '';
   const lists = await Promise.all(names.map((name) => attributesOf(join(folder, from(name)), [name])));

@@ -1,6 +1,6 @@
 /** Everything an article may point to. */
 import { kindOf, kinds } from '../../schemas/kinds.ts';
-import { isLeftOut } from '../support/left-out.ts';
+import { isLeftOut } from '../support/shop-says.ts';
 import type { ContentFile } from './content-file.ts';
 import { anchorsOf } from './heading-problems.ts';
 import { parseBody } from './parse-body.ts';

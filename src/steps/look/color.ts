@@ -50,7 +50,8 @@ function darkened(color: string): string {
   return hex(linearOf([darkLightness, 0, 0]));
 }
 
-function mixed(ground: string, color: string, share: number): string {
+/** A color a share of the way from the ground. */
+export function mixed(ground: string, color: string, share: number): string {
   const [one, other] = [bytes(ground), bytes(color)];
   return `#${one.map((part, i) => two(Math.round(part + ((other[i] ?? 0) - part) * share))).join('')}`;
 }

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import type { Kind } from '../../schemas/kinds.ts';
 import { places } from '../../schemas/places.ts';
 import { isDraft } from './drafts.ts';
-import { leftOut } from './left-out.ts';
+import { leftOut } from './shop-says.ts';
 
 /** Folder the patterns count from. */
 export const contentBase = './content';

@@ -3,17 +3,19 @@ import { createHash } from 'node:crypto';
 import { readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { build } from 'esbuild';
+import { cardFolder } from '../cards/add-cards.ts';
 import { browserSources } from '../support/browser-sources.ts';
 import { classicOptions } from '../support/classic.ts';
 import { listFiles } from '../support/files.ts';
 
-/** The worker itself, and the page that only a host shows. */
-const notSaved = new Set(['sw.js', '404.html']);
+/** The worker itself, the page that only a host shows, and the pictures that only messages show. */
+const notSaved = (file: string): boolean =>
+  file === 'sw.js' || file === '404.html' || file.startsWith(`${cardFolder}/`);
 
 export async function addWorker(dist: string): Promise<void> {
   const files: Record<string, string> = {};
   for (const file of await listFiles(dist))
-    if (!notSaved.has(file))
+    if (!notSaved(file))
       files[file] = createHash('sha256')
         .update(await readFile(join(dist, file)))
         .digest('hex')

@@ -1,18 +1,27 @@
-/** What the shop's shop.yaml leaves out of the knowledge. A broken file is the content check's to report. */
+/** What the steps ask of the shop's shop.yaml: what it leaves out, its color. A broken file is the content check's to report. */
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'yaml';
 import { shopFile } from '../../schemas/places.ts';
 
+function shopIn(projectFolder: string): unknown {
+  const path = join(projectFolder, shopFile);
+  if (!existsSync(path)) return undefined;
+  try {
+    return parse(readFileSync(path, 'utf8'));
+  } catch {
+    return undefined;
+  }
+}
+
 /** "jobs/drive-belt-change" for each page. */
 export function leftOut(projectFolder: string): ReadonlySet<string> {
-  const path = join(projectFolder, shopFile);
-  if (!existsSync(path)) return new Set();
-  try {
-    return leftOutBy(parse(readFileSync(path, 'utf8')));
-  } catch {
-    return new Set();
-  }
+  return leftOutBy(shopIn(projectFolder));
+}
+
+export function shopColor(projectFolder: string): string | undefined {
+  const color = (shopIn(projectFolder) as { color?: unknown } | null | undefined)?.color;
+  return typeof color === 'string' ? color : undefined;
 }
 
 /** @param shop what shop.yaml holds */

@@ -1,0 +1,53 @@
+/** For the page about writing: of each kind of content its shortest file, as it is written. */
+import { join } from 'node:path';
+import { readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
+import type { AstroIntegration } from 'astro';
+import { kinds } from '../../schemas/kinds.ts';
+import { readContent } from '../content-check/check-content.ts';
+
+const name = 'almanac:samples';
+
+export interface Sample {
+  /** "kickback", "es/cutting-wet" */
+  readonly id: string;
+  /** From the project's folder. */
+  readonly file: string;
+  readonly text: string;
+}
+
+/** A kind of which the site has no file is not there. */
+export async function samplesOf(projectFolder: string): Promise<Readonly<Record<string, Sample>>> {
+  const samples: Record<string, Sample> = {};
+  for (const file of await readContent(projectFolder)) {
+    if (!Object.hasOwn(kinds, file.folder) || file.draft || file.id.startsWith('es/')) continue;
+    const text = readFileSync(join(projectFolder, file.path), 'utf8').trimEnd();
+    const shortest = samples[file.folder];
+    if (!shortest || text.length < shortest.text.length)
+      samples[file.folder] = { id: file.id, file: file.path.replace(/^content\/chosen-shop\//, ''), text };
+  }
+  return samples;
+}
+
+export function samples(): AstroIntegration {
+  return {
+    name: 'almanac-samples',
+    hooks: {
+      'astro:config:setup': ({ config, updateConfig }) => {
+        const folder = fileURLToPath(config.root);
+        updateConfig({
+          vite: {
+            plugins: [
+              {
+                name,
+                resolveId: (id: string) => (id === name ? `\0${name}` : undefined),
+                load: async (id: string) =>
+                  id === `\0${name}` ? `export default ${JSON.stringify(await samplesOf(folder))};` : undefined,
+              },
+            ],
+          },
+        });
+      },
+    },
+  };
+}
