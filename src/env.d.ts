@@ -14,6 +14,7 @@ declare module 'almanac:edition' {
 /** The pictures that stand beside articles, by their path from the project's folder. */
 declare module 'almanac:pictures' {
   export const pictures: Readonly<Record<string, import('astro').ImageMetadata>>;
+}
 
 /** Of each kind of content the shortest file, as it is written; a kind without a file is not there. */
 declare module 'almanac:samples' {
