@@ -67,7 +67,7 @@ leaveOut: [${unwanted.join(', ')}]
     encoding: 'utf8',
   });
   built = { status: ran.status, text: ran.stdout + ran.stderr };
-}, 240_000);
+}, 600_000);
 afterAll(() => {
   rmSync(place, { recursive: true, force: true });
   rmSync('content/chosen-shop', { force: true });
