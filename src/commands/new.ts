@@ -8,7 +8,7 @@
 import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { createInterface } from 'node:readline/promises';
-import { places, shopFolder } from '../schemas/places.ts';
+import { pathToSay, places, shopFolder } from '../schemas/places.ts';
 import { chooseShop } from '../steps/support/choose-shop.ts';
 import { localDay } from '../steps/support/local-day.ts';
 import { fileNameOf, readWanted, takeApart, type Wanted } from './new/arguments.ts';
@@ -30,8 +30,8 @@ function filesFor({ es, ...wanted }: Wanted): Map<string, string> | string {
     for (const place of places)
       if (existsSync(join(projectFolder, place, file)))
         return place === shopFolder
-          ? `${place}/${file} is there already; nothing was changed.`
-          : `${place}/${file} has this name; yours would stand in its place. Take another title, or copy that file into ${shopFolder}/ and change it.`;
+          ? `${pathToSay(`${place}/${file}`)} is there already; nothing was changed.`
+          : `${place}/${file} has this name; yours would stand in its place. Take another title, or copy it into your shop with npm run replace -- ${file}`;
   return texts;
 }
 
@@ -63,7 +63,7 @@ async function make(): Promise<void> {
     const path = join(projectFolder, shopFolder, file);
     mkdirSync(dirname(path), { recursive: true });
     writeFileSync(path, text, { flag: 'wx' });
-    console.log(`Made ${shopFolder}/${file}`);
+    console.log(`Made ${pathToSay(`${shopFolder}/${file}`)}`);
   }
   console.log('Write in it while "npm run dev" shows the page; "npm run content" checks what you wrote.');
 }

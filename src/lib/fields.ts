@@ -41,7 +41,12 @@ export function fieldRows(schema: z.ZodType): readonly FieldRow[] {
 function rowsOf(node: Node, before: string): FieldRow[] {
   return Object.entries(node.properties ?? {}).flatMap(([name, field]) => {
     const needed = (node.required ?? []).includes(name) && field.default === undefined;
-    const row = { name: before + name, takes: takes(field), needed, says: (field.description ?? '').replaceAll('`', '') };
+    const row = {
+      name: before + name,
+      takes: takes(field),
+      needed,
+      says: (field.description ?? '').replaceAll('`', ''),
+    };
     return [row, ...inside(field, before + name)];
   });
 }

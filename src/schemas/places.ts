@@ -9,5 +9,12 @@
 export const demoShop = 'content/shop';
 export const chosenShop = 'content/chosen-shop';
 export const shopFolder = process.env['SHOP'] ? chosenShop : demoShop;
+/** The shop's folder as whoever runs a command named it. */
+export const shopNamed = process.env['SHOP'] ?? demoShop;
 export const shopFile = `${shopFolder}/shop.yaml`;
 export const places: readonly string[] = ['content/knowledge', shopFolder];
+
+/** A path below content/, as whoever runs a command finds the file: a chosen shop stands in the folder it was named by. */
+export function pathToSay(file: string): string {
+  return file.startsWith(`${chosenShop}/`) ? shopNamed.replace(/[\\/]+$/, '') + file.slice(chosenShop.length) : file;
+}

@@ -2,12 +2,13 @@
 import { copyFileSync, existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { kindOf, kinds } from '../../schemas/kinds.ts';
-import { places, shopFolder } from '../../schemas/places.ts';
+import { pathToSay, places, shopFolder } from '../../schemas/places.ts';
 import { didYouMean } from '../../steps/content-check/problem.ts';
 import { listFiles } from '../../steps/support/files.ts';
 import { markOf, readMarks, standings, writeMarks } from './originals.ts';
 
 const knowledgeIn = (project: string) => join(project, places[0] ?? '');
+const said = (page: string) => pathToSay(`${shopFolder}/${page}`);
 const shopIn = (project: string) => join(project, shopFolder);
 
 /** Every page of the shop that stands in for one of the knowledge, each with what became of its original. */
@@ -15,7 +16,7 @@ export async function listReplaced(project: string): Promise<string> {
   const shop = shopIn(project);
   const all = await standings(shop, knowledgeIn(project), readMarks(shop));
   if (all.length === 0) return 'No page of the shop stands in for one of the knowledge.';
-  return all.map(({ page, state }) => `${shopFolder}/${page}  original: ${state}`).join('\n');
+  return all.map(({ page, state }) => `${said(page)}  original: ${state}`).join('\n');
 }
 
 /** "jobs/belt", "jobs/belt.mdx" and "content/knowledge/jobs/belt.mdx" are one page. */
@@ -42,19 +43,19 @@ export async function replace(
   if (seen !== existsSync(own))
     return {
       refused: seen
-        ? `There is no ${shopFolder}/${page} to compare with. Without --seen the page is copied there.`
-        : `${shopFolder}/${page} is there already; nothing was changed. Have you compared the two? Add --seen.`,
+        ? `There is no ${said(page)} to compare with. Without --seen the page is copied there.`
+        : `${said(page)} is there already; nothing was changed. Have you compared the two? Add --seen.`,
     };
   if (!seen) {
     mkdirSync(dirname(own), { recursive: true });
     copyFileSync(original, own);
   }
   writeMarks(shop, { ...readMarks(shop), [page]: markOf(readFileSync(original, 'utf8')) });
-  if (seen) return { done: `Noted: ${shopFolder}/${page} was compared with its original as it is today.` };
+  if (seen) return { done: `Noted: ${said(page)} was compared with its original as it is today.` };
   const twin = page.replace('/', '/es/');
   const alsoTwin = existsSync(join(knowledge, twin)) && !existsSync(join(shop, twin));
   return {
-    done: `Made ${shopFolder}/${page}: it now stands in for the page of the knowledge. Change it there${page.endsWith('.mdx') ? ', and put the day into "reviewed"' : ''}.${
+    done: `Made ${said(page)}: it now stands in for the page of the knowledge. Change it there${page.endsWith('.mdx') ? ', and put the day into "reviewed"' : ''}.${
       alsoTwin ? `\nIts Spanish twin is still the almanac's: npm run replace -- ${twin}` : ''
     }`,
   };

@@ -1,7 +1,7 @@
 /** What "npm run update" does, in one folder: takes the new files, and says which pages of the shop to compare. */
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import { places, shopFolder } from '../../schemas/places.ts';
+import { pathToSay, places, shopFolder } from '../../schemas/places.ts';
 import { markOf, readMarks, standings, writeMarks } from '../replace/originals.ts';
 import { compare, keptIn, newFiles, take } from './take.ts';
 
@@ -50,6 +50,6 @@ function said(projectFolder: string, page: string, state: string): string {
   const before = `${keptIn}/${knowledge}/${page}`;
   const was = existsSync(join(projectFolder, before)) ? `\n      before:   ${before}` : '';
   return state === 'gone'
-    ? `  ${shopFolder}/${page}\n      original: gone from the knowledge; yours stands alone now${was}`
-    : `  ${shopFolder}/${page}\n      original: ${knowledge}/${page}${was}\n      npm run replace -- ${page} --seen`;
+    ? `  ${pathToSay(`${shopFolder}/${page}`)}\n      original: gone from the knowledge; yours stands alone now${was}`
+    : `  ${pathToSay(`${shopFolder}/${page}`)}\n      original: ${knowledge}/${page}${was}\n      npm run replace -- ${page} --seen`;
 }

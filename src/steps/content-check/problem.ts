@@ -1,5 +1,6 @@
 /** One thing wrong in content/, said so that the person who wrote it can put it right. */
 import { editDistance } from '../../browser/language/distance.ts';
+import { pathToSay } from '../../schemas/places.ts';
 
 export interface Problem {
   /** Path from the project folder: "content/jobs/drive-belt-change.mdx". */
@@ -13,7 +14,9 @@ export interface Problem {
 
 export function report(problems: readonly Problem[]): string {
   const ordered = [...problems].sort((a, b) => a.file.localeCompare(b.file) || a.line - b.line);
-  const lines = ordered.map((p) => `${p.file}:${p.line}  ${p.field}\n    found:  ${p.got}\n    wanted: ${p.allowed}`);
+  const lines = ordered.map(
+    (p) => `${pathToSay(p.file)}:${p.line}  ${p.field}\n    found:  ${p.got}\n    wanted: ${p.allowed}`,
+  );
   const count = `${problems.length} problem${problems.length === 1 ? '' : 's'} in content/.`;
   return `${lines.join('\n')}\n\n${count}`;
 }

@@ -1,5 +1,6 @@
 /** The content check, run again whenever something is saved, and told to every page that is open. */
 import type { ServerResponse } from 'node:http';
+import { pathToSay } from '../../schemas/places.ts';
 import { report, type Problem } from '../content-check/problem.ts';
 
 /** Several files saved at once are one change. */
@@ -53,6 +54,7 @@ export class Findings {
   }
 
   #tell(page: ServerResponse): void {
-    page.write(`data: ${JSON.stringify(this.#now)}\n\n`);
+    const said = this.#now.map((problem) => ({ ...problem, file: pathToSay(problem.file) }));
+    page.write(`data: ${JSON.stringify(said)}\n\n`);
   }
 }
