@@ -63,5 +63,6 @@ export class Scales {
 export function kindOf(file: string): string {
   const folder = posix.dirname(file);
   if (file === 'job-sheet.html' || file === 'own-saws.html') return 'kept on the device';
+  if (file === 'writing.html') return 'for whoever writes';
   return folder === '.' || folder === 'es' ? 'start and lists' : folder;
 }
