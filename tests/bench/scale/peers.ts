@@ -16,13 +16,13 @@ export interface Peer {
   readonly prepare: (folder: string, size: number) => Promise<void>;
 }
 
-async function writeArticles(folder: string, size: number): Promise<void> {
+async function writeArticles(folder: string, size: number, end: string): Promise<void> {
   await rm(folder, { recursive: true, force: true });
   await mkdir(folder, { recursive: true });
   for (let number = 0; number < size; number++) {
     const article = madeArticle(number, size);
     const head = `---\ntitle: ${article.title}\ndescription: "${article.summary}"\n---`;
-    const body = bodyWith(article, (name) => `/explainers/${name}/`);
+    const body = bodyWith(article, (name) => `/explainers/${name}${end}`);
     await writeFile(join(folder, `${article.name}.md`), `${head}\n\n${body}`);
   }
 }
@@ -53,7 +53,7 @@ export const collections = { docs: defineCollection({ loader: docsLoader(), sche
 `,
         'src/content/docs/index.md': '---\ntitle: Notes\n---\n\nNotes.\n',
       });
-      await writeArticles(join(folder, 'src/content/docs/explainers'), size);
+      await writeArticles(join(folder, 'src/content/docs/explainers'), size, '/');
     },
   },
   {
@@ -66,7 +66,7 @@ export const collections = { docs: defineCollection({ loader: docsLoader(), sche
         '.vitepress/config.mjs': `export default { title: 'Notes', themeConfig: { search: { provider: 'local' } } };\n`,
         'index.md': '# Notes\n',
       });
-      await writeArticles(join(folder, 'explainers'), size);
+      await writeArticles(join(folder, 'explainers'), size, '');
     },
   },
 ];
