@@ -1,5 +1,5 @@
-/** npm run build: builds dist/ without serving it. */
+/** npm run build: builds dist/ without serving it. Says little; with -- --verbose all that Astro says. */
 import { argv } from 'node:process';
-import { runAstro } from './support/command.ts';
+import { buildSite } from './support/command.ts';
 
-process.exitCode = await runAstro(['build', ...argv.slice(2)]);
+process.exitCode = await buildSite(argv.slice(2));

@@ -43,13 +43,16 @@ export function portable(options: PortableOptions): AstroIntegration {
           vite: { plugins: [classicVite(), notePackages(shipped)] },
         });
       },
-      'astro:build:done': async ({ dir }) => {
+      'astro:build:done': async ({ dir, logger }) => {
         const dist = fileURLToPath(dir);
         if (options.site !== undefined)
           await addCards(dist, join(project, 'node_modules/.cache/almanac-cards'), options.site, shopColor(project));
         await addLicenses(dist, shipped);
+        logger.info('links, scripts and styles');
         await makePortable(dist, basePath(options.site), leftOutFiles(project)).catch(stopAtBrokenLinks);
+        logger.info('search index');
         await addSearch(dist, project);
+        logger.info('list for reading offline');
         await addWorker(dist);
         await addPublishing(dist, basePath(options.site), options.site);
         await fresh?.takePlace();

@@ -6,13 +6,13 @@ export interface Measured {
   readonly seconds: number;
   /** User and system time of everything started; undefined where the system does not tell. */
   readonly cpu: number | undefined;
-  /** Bytes held at once by everything started, looked at ten times a second; undefined where the system does not tell. */
+  /** Bytes held at once by everything started, looked at twice a second; undefined where the system does not tell. */
   readonly memory: number | undefined;
   readonly code: number | null;
   readonly text: string;
 }
 
-const ticks = 100;
+const ticks = 500;
 
 export function measure(
   program: string,
