@@ -65,5 +65,6 @@ test('what is loaded when someone types a sum stays near the size of its evaluat
 });
 
 test('the search engine starts small', () => {
-  expect(scales.gzip('pagefind/engine.js')).toBeLessThan(20_000);
+  // Of these, the words that mean the same and the sayings of both languages are 2 kB.
+  expect(scales.gzip('pagefind/engine.js')).toBeLessThan(21_500);
 });
