@@ -82,6 +82,22 @@ export const boundaries: Boundaries = {
       gives: ['mask-factor', 'mask-factor', 'mask-none'],
     },
     {
+      why: 'a half mask with P3 ends at factor 20: 20 x 0.1 mg/m3 (HSE)',
+      verdict: 'filter',
+      inputs: air('gb'),
+      moves: level,
+      at: 2,
+      gives: ['filter-p3', 'filter-p3', 'filter-p3-full'],
+    },
+    {
+      why: 'and where no mask is enough no filter is named: 40 x 0.1 mg/m3',
+      verdict: 'filter',
+      inputs: air('gb'),
+      moves: level,
+      at: 4,
+      gives: ['filter-p3-full', 'filter-p3-full', undefined],
+    },
+    {
       why: 'Brief and Scala at 10 h: 0.7 x 0.05 = 0.035 mg/m3',
       verdict: 'longShift',
       inputs: air('us-construction', 10),
@@ -110,7 +126,6 @@ export const boundaries: Boundaries = {
     'engine-inside': 'an engine marked in an enclosed place',
     'enclosed-means': 'a task marked in an enclosed place',
     'filter-any': 'the answer whether there is oil mist',
-    'filter-p3': 'the place chosen',
     'check-local': 'always said',
   },
 };

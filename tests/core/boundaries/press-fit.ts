@@ -68,6 +68,14 @@ export const boundaries: Boundaries = {
       gives: ['stress-yields', 'stress-high', 'stress-high'],
     },
     {
+      why: 'and no tool is named for what would yield',
+      verdict: 'tool',
+      inputs: { ...joint, hubStrength: 100 },
+      moves: 'hubStrength',
+      at: equivalent,
+      gives: ['tool-refused', 'tool-arbor', 'tool-arbor'],
+    },
+    {
       why: 'over 80 % of its strength is high (common practice)',
       verdict: 'stress',
       inputs: { ...joint, hubStrength: 100 },

@@ -1,7 +1,7 @@
 import { bearings } from '../bearing-size/index.ts';
 import { step, type WorkingStep } from '../../contract/formula.ts';
 import type { InputsOf } from '../../contract/field.ts';
-import { refuse, type Result, type Value } from '../../contract/result.ts';
+import { refuse, type Result, type Value, type VerdictValue } from '../../contract/result.ts';
 import { isOver, isUnder } from '../../thresholds/index.ts';
 import { guarded } from '../../contract/guarded.ts';
 import { equivalentLoad, loadFactors } from './equivalent.ts';
@@ -57,8 +57,13 @@ export const compute = guarded(fields, (inputs): Result => {
     ...kept.steps,
   ];
   const source = inputs.rating === 'textbook' ? 'shigley-ratings' : undefined;
+  const verdict = loadVerdict(load, dynamic, still);
+  // Dented at once, it has no life to speak of, and no seal is worth anything to it.
+  const dents = verdict.level === 'stop';
+  const lives = dents ? kept.values.filter((v) => v.key !== 'worth').map((v) => ({ ...v, main: false })) : kept.values;
   const values: Value[] = [
-    ...kept.values,
+    ...(dents ? [verdict] : []),
+    ...lives,
     {
       kind: 'quantity',
       key: 'basicLife',
@@ -69,7 +74,7 @@ export const compute = guarded(fields, (inputs): Result => {
       source,
       note: 'Nine in ten reach it in clean oil of the right thickness.',
     },
-    ...loadVerdict(load, dynamic, still),
+    ...(dents ? [] : [verdict]),
     { kind: 'quantity', key: 'load', label: 'Equivalent load', value: load, units: force },
     { kind: 'quantity', key: 'dynamic', label: 'Dynamic load rating', value: dynamic, units: ['kN', 'lbf'], source },
     { kind: 'quantity', key: 'static', label: 'Static load rating', value: still, units: ['kN', 'lbf'], source },
@@ -96,12 +101,10 @@ function bearingFigures({
 const highShare = 0.5;
 
 /** The life sum holds to half the dynamic rating; above the static rating the balls dent the races. */
-function loadVerdict(load: number, dynamic: number, still: number): Value[] {
+function loadVerdict(load: number, dynamic: number, still: number): VerdictValue {
   const base = { kind: 'verdict', key: 'loadVerdict', label: 'Load', data: { share: load / dynamic } } as const;
-  if (isOver(load, still)) return [{ ...base, code: 'load-dents', level: 'stop' }];
-  return [
-    isOver(load, highShare * dynamic)
-      ? { ...base, code: 'load-high', level: 'caution' }
-      : { ...base, code: 'load-fine', level: 'good' },
-  ];
+  if (isOver(load, still)) return { ...base, code: 'load-dents', level: 'stop', main: true };
+  return isOver(load, highShare * dynamic)
+    ? { ...base, code: 'load-high', level: 'caution' }
+    : { ...base, code: 'load-fine', level: 'good' };
 }

@@ -42,7 +42,7 @@ export function lifeValues(r: Running): { readonly values: Value[]; readonly ste
       low: here.low,
       high: here.high,
       units: hours,
-      main: true,
+      main: counts(here),
       source: 'iso-281-contamination',
     },
     {
@@ -54,7 +54,7 @@ export function lifeValues(r: Running): { readonly values: Value[]; readonly ste
       low: sealed.low,
       high: sealed.high,
       units: hours,
-      main: true,
+      main: counts(sealed),
       source: 'iso-281-contamination',
     },
     worth(middle(here), middle(sealed), r.dirt),
@@ -103,6 +103,11 @@ function middle({ low, high }: { readonly low: number; readonly high: number }):
 
 /** Beyond this something else ends the bearing: a figure would only look exact. Our choice. */
 const longEnough = 100_000 * 3600;
+
+/** A life something else ends is no figure for the head of an answer: the verdict says it. */
+function counts(life: { readonly low: number; readonly high: number }): boolean {
+  return isUnder(middle(life), longEnough);
+}
 
 function worth(here: number, sealed: number, dirt: Level): Value {
   const base = { kind: 'verdict', key: 'worth', label: 'What seals and clean water are worth', main: true } as const;

@@ -36,6 +36,8 @@ export const compute = guarded(fields, (inputs): Result => {
   const share = high / bolt.proofLoad;
   const factorSource = inputs.ownFactor === undefined ? 'shigley-bolts' : undefined;
   const notes = reminders(inputs, clamp.value, share);
+  // A bolt not to be fitted has no torque at the head of the answer.
+  const head = !notes.some((v) => v.key === 'plated');
   const values: Value[] = [
     ...notes.filter(first),
     {
@@ -45,7 +47,7 @@ export const compute = guarded(fields, (inputs): Result => {
       value: torque,
       units: torqueUnits,
       figures: 2,
-      main: true,
+      main: head,
       source: factorSource,
       note: 'Where the machine’s manual gives a torque, use that. This figure is for a bolt nobody gave one for.',
     },
@@ -58,7 +60,7 @@ export const compute = guarded(fields, (inputs): Result => {
       high,
       units: kilo,
       figures: 2,
-      main: true,
+      main: head,
       source: 'preload-scatter-memory',
     },
     {

@@ -51,7 +51,7 @@ export const decides = {
   place: ['way', 'work'],
   longShift: measured,
   mask: measured,
-  filter: ['rule', 'oil', 'filterTime'],
+  filter: ['rule', 'way', 'work', 'spells', 'shift', 'unsampled', 'oil', 'filterTime'],
   check: ['rule'],
 };
 export const example = {

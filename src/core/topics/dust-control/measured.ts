@@ -16,7 +16,7 @@ import {
 } from '../../exposure/index.ts';
 import { isOver, isUnder } from '../../thresholds/index.ts';
 import * as f from './formulas.ts';
-import { cautions, filterValues, isUsa, limitValues, verdict, type DustInputs } from './shared.ts';
+import { cautions, filterValues, halfMaskFactor, isUsa, limitValues, verdict, type DustInputs } from './shared.ts';
 
 interface Air {
   readonly spells: readonly Spell[];
@@ -30,8 +30,8 @@ interface Air {
   readonly action: number | undefined;
 }
 
-/** No British mask below this for silica. Source: hse-kerbs. */
-const britishFactor = 20;
+/** No British mask below the best half mask for silica. Source: hse-kerbs. */
+const britishFactor = halfMaskFactor;
 const mg = ['mg/m3', 'mg/m3'] as const;
 
 /** Protection by a measured concentration [kg/m3]: values, verdicts and cautions. */
@@ -58,7 +58,8 @@ export function byMeasurement(i: DustInputs): Result {
       ...maskValues(i, air, ratio, mask),
       ...airValues(air, spells),
       ...limitValues(i),
-      ...filterValues(i),
+      // Where no mask is enough, there is no filter to name.
+      ...(scaleOf(i) !== undefined && mask === undefined ? [] : filterValues(i, mask?.factor)),
     ],
     working: working(i, air, spells, ratio),
     cautions,

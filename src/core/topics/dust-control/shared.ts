@@ -1,6 +1,7 @@
 import type { InputsOf } from '../../contract/field.ts';
 import type { Caution, TextValue, Value, VerdictValue } from '../../contract/result.ts';
 import { filterSeries, silicaLimit, type SilicaLimit } from '../../exposure/index.ts';
+import { isOver } from '../../thresholds/index.ts';
 import type { fields } from './fields.ts';
 
 export type DustInputs = InputsOf<typeof fields>;
@@ -48,9 +49,18 @@ export function limitValues(i: DustInputs): Value[] {
   ];
 }
 
-/** Which filter may be worn; US series only, since other places have one class for all. */
-export function filterValues(i: DustInputs): Value[] {
-  if (!isUsa(i)) return i.rule === 'gb' ? [verdict('filter', 'Filter', 'filter-p3', 'note', {}, false)] : [];
+/** The highest factor of a British FFP3 or half mask with P3. Source: hse-kerbs. */
+export const halfMaskFactor = 20;
+
+/**
+ * Which filter may be worn; US series only, since other places have one class for all.
+ * @param factor of the mask named beside it [1]
+ */
+export function filterValues(i: DustInputs, factor = 0): Value[] {
+  if (!isUsa(i)) {
+    const code = isOver(factor, halfMaskFactor) ? 'filter-p3-full' : 'filter-p3';
+    return i.rule === 'gb' ? [verdict('filter', 'Filter', code, 'note', {}, false)] : [];
+  }
   const series = filterSeries(i.oil === true, i.filterTime ?? 0);
   const code = series.length === 3 ? 'filter-any' : series.length === 2 ? 'filter-r-p' : 'filter-p';
   return [verdict('filter', 'Filter', code, 'note', {}, false)];

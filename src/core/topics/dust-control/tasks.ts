@@ -4,12 +4,12 @@ import type { Result, Value, VerdictValue } from '../../contract/result.ts';
 import { isOver } from '../../thresholds/index.ts';
 import { controlTable, factorAsked, isDryCut } from './control-table.ts';
 import * as f from './formulas.ts';
-import { cautions, filterValues, limitValues, verdict, type DustInputs } from './shared.ts';
+import { cautions, filterValues, halfMaskFactor, limitValues, verdict, type DustInputs } from './shared.ts';
 
 type Work = NonNullable<DustInputs['work']>[number];
 
 /** Britain asks for this with water on, outdoors too. Source: hse-kerbs. */
-const britishFactor = 20;
+const britishFactor = halfMaskFactor;
 
 /** Protection by the task, as the control table has it: values, verdicts and cautions. */
 export function byTask(i: DustInputs): Result {
@@ -46,7 +46,8 @@ export function byTask(i: DustInputs): Result {
       ? [verdict('place', 'Indoors or enclosed', 'enclosed-means', 'note', {}, false)]
       : []),
     ...limitValues(i),
-    ...filterValues(i),
+    // Before work that must not be done no filter is named.
+    ...(dry || engineInside ? [] : filterValues(i)),
   ];
   return {
     ok: true,

@@ -59,6 +59,8 @@ export const words: Words = {
     'filter-any': () => 'Particle filter of 95, 99 or 100, series N, R or P. Two-stroke exhaust near by: no N.',
     'filter-r-p': () => 'Oil mist in the air: no N filter. R for one shift of 8 h at most, or P (NIOSH 96-101).',
     'filter-p': () => 'Oil mist in the air, and worn for more than one shift of 8 h: a P filter only (NIOSH 96-101).',
+    'filter-p3-full': () =>
+      'P3 filters in the mask named here. FFP3 and half masks end at factor 20: they are not enough.',
     'filter-p3': () => 'FFP3, or a half mask with P3 filters, fit-tested.',
     'check-local': (d) =>
       `Check today’s rule of your place: ${d['law']}, ${d['date']}, is what was seen here, and laws change.`,

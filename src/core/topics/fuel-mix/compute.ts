@@ -3,6 +3,7 @@ import { step } from '../../contract/formula.ts';
 import type { Caution, Result, Value } from '../../contract/result.ts';
 import { guarded } from '../../contract/guarded.ts';
 import type { Worked } from '../../contract/worked.ts';
+import { isOver } from '../../thresholds/index.ts';
 import { fields } from './fields.ts';
 import * as f from './formulas.ts';
 import { correction, fuelForOil, oilForFuel, partsOf, type Parts } from './mix.ts';
@@ -65,11 +66,17 @@ function corrected(i: Inputs): Worked<Value[]> {
     ...(add.oil > 0 ? [step(f.addOil, { f: now.fuel, r: i.ratio, o: now.oil }, add.oil)] : []),
     ...(add.fuel > 0 ? [step(f.addFuel, { o: now.oil, r: i.ratio, f: now.fuel }, add.fuel)] : []),
   ];
-  return { value: correctionValues(now, add), steps };
+  return { value: correctionValues(now, add, (i.mixedAt ?? 1) / i.ratio), steps };
 }
 
-function correctionValues(now: Parts, add: Parts): Value[] {
-  const code = add.oil > 0 ? 'mix-lean' : add.fuel > 0 ? 'mix-rich' : 'mix-right';
+/** A jug and a can measure no nearer than this share of the oil; common practice, no source. */
+const jug = 0.05;
+
+/** @param off ratio of the can to the ratio wanted [1]; above 1 it holds too little oil */
+function correctionValues(now: Parts, add: Parts, off: number): Value[] {
+  const near = !isOver(Math.max(off, 1 / off), 1 + jug);
+  const out = add.oil > 0 || add.fuel > 0;
+  const code = !out ? 'mix-right' : near ? 'mix-near' : add.oil > 0 ? 'mix-lean' : 'mix-rich';
   return [
     {
       kind: 'verdict',

@@ -75,9 +75,10 @@ export const compute = guarded(fields, (inputs): Result => {
     step(heldTorque, { mu_l: muLow, d, L, p_l: low }, torque),
   ];
   const strengthSource = inputs.hubStrength === undefined ? 'materials-memory' : undefined;
+  const stressed = stressVerdict(share, inputs.hub, strengthSource);
   const values: Value[] = [
-    ...forceVerdicts(force, tight),
-    stressVerdict(share, inputs.hub, strengthSource),
+    ...forceVerdicts(force, tight, stressed.level === 'stop'),
+    stressed,
     quantity('pressure', 'Pressure between the parts', mid, low, high, ['MPa', 'psi'], true),
     {
       ...quantity(

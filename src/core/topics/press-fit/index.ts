@@ -41,7 +41,7 @@ const joint = [
   'roughShaft',
 ] as const;
 export const decides = {
-  tool: [...joint, 'surface', 'frictionHigh'],
+  tool: [...joint, 'surface', 'frictionHigh', 'hubStrength'],
   stress: [...joint.filter((key) => key !== 'length'), 'hubStrength'],
 };
 export const carries: readonly Carry[] = [

@@ -1,4 +1,4 @@
-import type { Value } from '../../contract/result.ts';
+import type { Value, VerdictValue } from '../../contract/result.ts';
 import type { MaterialKey } from '../../materials/index.ts';
 import { isOver } from '../../thresholds/index.ts';
 import { tools } from './grip.ts';
@@ -9,8 +9,9 @@ const easyShare = { iron: 0.5, other: 0.8 } as const;
 /**
  * The tool for the most force the tightest pair can ask for.
  * @param force [N] @param tight some interference is left in the tightest pair
+ * @param refused the outer part does not stand it: then no tool is advised
  */
-export function forceVerdicts(force: number, tight: boolean): Value[] {
+export function forceVerdicts(force: number, tight: boolean, refused: boolean): Value[] {
   const base = {
     kind: 'verdict',
     key: 'tool',
@@ -20,12 +21,13 @@ export function forceVerdicts(force: number, tight: boolean): Value[] {
     data: { force },
   } as const;
   if (!tight) return [{ ...base, code: 'tool-none', level: 'note' }];
+  if (refused) return [{ ...base, code: 'tool-refused', level: 'stop' }];
   const tool = tools.find((t) => !isOver(force, t.upTo));
   return [tool ? { ...base, code: tool.code, level: 'good' } : { ...base, code: 'tool-too-much', level: 'stop' }];
 }
 
 /** Iron does not yield, it cracks: it is judged more strictly. */
-export function stressVerdict(share: number, hub: MaterialKey, source: string | undefined): Value {
+export function stressVerdict(share: number, hub: MaterialKey, source: string | undefined): VerdictValue {
   const base = { kind: 'verdict', key: 'stress', label: 'Outer part', main: true, source, data: { share } } as const;
   const most = hub === 'grey-iron' ? easyShare.iron : easyShare.other;
   if (isOver(share, 1))

@@ -17,6 +17,8 @@ export const words: Words = {
       (f) => `Up to ${f}: an arbor press, not a vise and not a hammer. Warming is easier on the parts.`,
     ),
     'tool-hydraulic': force((f) => `Up to ${f}: a hydraulic press with a gauge. Warming is easier on the parts.`),
+    'tool-refused': () =>
+      'No tool: the outer part does not stand this fit. Less interference, a thicker or a stronger outer part is what it needs.',
     'tool-too-much': force(
       (f) => `Up to ${f}: more than a shop press should be asked for. Warm or chill the parts, or change the fit.`,
     ),

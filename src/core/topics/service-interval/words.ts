@@ -1,3 +1,4 @@
+import { sayDay } from '../../calendar/index.ts';
 import type { Say, Words } from '../../contract/words.ts';
 
 const days = (n: number | string | undefined) =>
@@ -37,11 +38,11 @@ export const words: Words = {
     'meter-later': byMeter,
     overdue: (d) =>
       `${d['machine']}: ${d['task']}. Overdue by ${d['days']} ` +
-      `${Number(d['days']) === 1 ? 'day' : 'days'}, since ${d['date']}.${estimated(d['since'])}`,
+      `${Number(d['days']) === 1 ? 'day' : 'days'}, since ${sayDay(String(d['date']))}.${estimated(d['since'])}`,
     'due-by-hours': (d) =>
-      `${d['machine']}: ${d['task']}. Due on ${d['date']}, ${days(d['days'])}, by its hours.${estimated(d['since'])}`,
+      `${d['machine']}: ${d['task']}. Due on ${sayDay(String(d['date']))}, ${days(d['days'])}, by its hours.${estimated(d['since'])}`,
     'due-by-calendar': (d) =>
-      `${d['machine']}: ${d['task']}. Due on ${d['date']}, ${days(d['days'])}, by the calendar.${estimated(d['since'])}`,
+      `${d['machine']}: ${d['task']}. Due on ${sayDay(String(d['date']))}, ${days(d['days'])}, by the calendar.${estimated(d['since'])}`,
     'clock-pays': (d) =>
       `Replacing the part by the clock pays: at the age of least cost it saves ${d['saves']} % against running it until it fails.`,
     'clock-hardly-pays': (d) =>
@@ -60,7 +61,8 @@ export const words: Words = {
   },
   problems: {
     'no-such-day': (d) => `"${d['got']}" is no day of the calendar. Write it YYYY-MM-DD, like 2026-03-14.`,
-    'done-after-start': (d) => `Last done on ${d['got']} is after the start of the list, ${d['start']}.`,
+    'done-after-start': (d) =>
+      `Last done on ${sayDay(String(d['got']))} is after the start of the list, ${sayDay(String(d['start']))}.`,
     'no-interval': (d) => `"${d['task']}" has neither hours nor a calendar limit. Give at least one.`,
     'meter-backwards': () => 'The hour meter reads less now than when the service was last done. Check both readings.',
     'range-empty': () => 'The longest life seen must be longer than the shortest.',

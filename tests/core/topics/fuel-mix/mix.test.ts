@@ -91,11 +91,13 @@ describe('the verdict on a can', () => {
     return valueOf(result, 'verdict', 'verdict').code;
   };
 
-  it('changes at the ratio asked for and not beside it', () => {
-    expect(code('50:1', '49.9')).toBe('mix-rich');
+  it('changes a twentieth beside the ratio asked for, and is right only there', () => {
+    expect(code('50:1', '47')).toBe('mix-rich');
+    expect(code('50:1', '49.9')).toBe('mix-near');
     expect(code('50:1', '1:50')).toBe('mix-right');
     expect(code('50:1', '2 %')).toBe('mix-right');
-    expect(code('50:1', '50.1')).toBe('mix-lean');
+    expect(code('50:1', '50.1')).toBe('mix-near');
+    expect(code('50:1', '53')).toBe('mix-lean');
     expect(code('33.3', '3.003003003003 %')).toBe('mix-right');
   });
 });

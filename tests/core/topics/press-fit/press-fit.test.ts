@@ -91,10 +91,14 @@ describe('press fit', () => {
     const tool = (raw: RawInputs) => valueOf(answer(raw), 'tool', 'verdict').code;
     expect(tool({ least: -20, most: 0 })).toBe('tool-none');
     expect(tool({})).toBe('tool-vise');
-    const steel = { hub: 'carbon-steel', smoothing: 'no', surface: 'dry' };
+    const steel = { hub: 'carbon-steel', smoothing: 'no', surface: 'dry', hubStrength: '3000 MPa' };
     expect(tool({ ...steel, most: 39 })).toBe('tool-arbor');
     expect(tool({ ...steel, most: 150 })).toBe('tool-hydraulic');
-    expect(tool({ ...steel, most: 900, hubOutside: 200, shaftBore: 0, length: 50 })).toBe('tool-too-much');
+    expect(tool({ ...steel, most: 300, hubOutside: 200, shaftBore: 0, length: 200 })).toBe('tool-too-much');
+    // Refused by the outer part, it needs no tool.
+    expect(tool({ ...steel, most: 900, hubOutside: 200, shaftBore: 0, length: 50, hubStrength: '200 MPa' })).toBe(
+      'tool-refused',
+    );
   });
 
   it('stops a fit that would stretch or crack the outer part', () => {
