@@ -47,7 +47,7 @@ export function byTask(i: DustInputs): Result {
       : []),
     ...limitValues(i),
     // Before work that must not be done no filter is named.
-    ...(dry || engineInside ? [] : filterValues(i)),
+    ...(engineInside || work.some((w) => w.control === 'none') ? [] : filterValues(i)),
   ];
   return {
     ok: true,
