@@ -50,6 +50,7 @@ export async function benchKeys(dist: string, only: readonly string[]): Promise<
   for (const file of ['floor', ...asked]) {
     const context = await browser.newContext({ viewport: { width: 1366, height: 768 }, serviceWorkers: 'block' });
     const page = await context.newPage();
+    page.setDefaultTimeout(300_000);
     await page.addInitScript(watchEvents);
     if (file === 'floor') await page.setContent(boxAlone);
     else await page.goto(`${serving.address}calculators/${file}`);
