@@ -10,7 +10,7 @@ import { notReady } from '../../src/commands/publish/readiness.ts';
 import { known } from '../steps/content-check/good-content.ts';
 
 const good = fileURLToPath(new URL('../steps/content-check/fixtures/good', import.meta.url));
-const photo = fileURLToPath(new URL('../steps/fixtures/picture-site/src/worn-belt.jpg', import.meta.url));
+const photo = fileURLToPath(new URL('../steps/fixtures/picture-site/content/shop/jobs/worn-belt.jpg', import.meta.url));
 const job = 'content/knowledge/jobs/wash-down.mdx';
 const today = '2026-06-30';
 let folder: string;

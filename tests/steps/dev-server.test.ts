@@ -23,7 +23,7 @@ beforeAll(async () => {
   project = await mkdtemp(join(tmpdir(), 'almanac-writing-'));
   await cp(good, project, { recursive: true });
   browser = await launch();
-  server = spawn(process.execPath, [astro, 'dev', '--root', root, '--port', '0'], {
+  server = spawn(process.execPath, [astro, 'dev', '--root', root, '--port', '0', '--force'], {
     // Not the test run's own surroundings, which tell Vite that it stands in a test.
     env: {
       PATH: process.env['PATH'],

@@ -9,7 +9,7 @@ const step = 500;
 const own = /\[almanac-[a-z]+\] (.*)$/;
 const aPage = /[├└]─ \S+\.html/;
 
-// eslint-disable-next-line no-control-regex -- the colors a terminal is told
+/** The colors a terminal is told. */
 const colors = /\u001B\[[\d;]*m/g;
 
 export class BuildOutput {

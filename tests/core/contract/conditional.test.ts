@@ -14,9 +14,11 @@ function some(field: Field): Inputs[string] {
   if ('default' in field && field.default !== undefined && field.kind !== 'rows')
     return field.kind === 'quantity' ? fromUnit(field.default, field.units[0]) : field.default;
   return field.kind === 'quantity'
-    ? fromUnit(field.min || 1, field.units[0])
+    ? fromUnit(field.min === undefined || field.min === 0 ? 1 : field.min, field.units[0])
     : 'min' in field
-      ? field.min || 1
+      ? field.min === undefined || field.min === 0
+        ? 1
+        : field.min
       : undefined;
 }
 

@@ -90,6 +90,7 @@ function halving(chances: readonly number[]): { readonly tests: number; readonly
 
 /** Which date a day number is. A day beyond the end of its month is a small day of the next, so small ones are tried first. */
 function dateOf(number: number): string {
+  if (!Number.isFinite(number)) throw new Error(`There is no day number ${number}.`);
   const two = (x: number) => String(x).padStart(2, '0');
   for (let y = Math.floor(number / 366); ; y++)
     for (let d = 1; d <= 31; d++)
@@ -318,17 +319,14 @@ export const sums: Sums = {
     const aDay = (n(task, 'perDay') * n(task, 'daysPerWeek')) / 7;
     const interval = n(task, 'base') * (task['dust'] === 'dusty' ? 0.5 : 1);
     const byHours = interval / aDay - gone;
-    const byLimit = n(task, 'limit') - gone;
+    const byLimit = n(task, 'limit', Infinity) - gone;
     const days = Math.floor(Math.min(byHours, byLimit));
-    const clock = bestAge(
-      n(i, 'shape'),
-      n(i, 'scale') * (i['partDust'] === 'dusty' ? 0.5 : 1),
-      n(i, 'planned'),
-      n(i, 'failure'),
-    );
+    const scale = n(i, 'scale') * (i['partDust'] === 'dusty' ? 0.5 : 1);
+    const replaced =
+      i['replace'] === true ? bestAge(n(i, 'shape'), scale, n(i, 'planned'), n(i, 'failure')) : undefined;
     return {
       ...{ interval, dueDays: days, dueDate: dateOf(start + days), dueBy: byLimit < byHours ? 'calendar' : 'hours' },
-      ...(i['replace'] === true ? { bestAge: clock.age, saves: clock.saves } : {}),
+      ...(replaced ? { bestAge: replaced.age, saves: replaced.saves } : {}),
     };
   },
   'service-interval/interval-for-reliability': (i) => ({
