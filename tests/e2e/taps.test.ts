@@ -43,7 +43,7 @@ const jobs: readonly Job[] = [
   { wants: 'oil to a gallon', taps: ['guides/fuel-and-fumes'], answer: /^"50:1" is|^“50:1” is/, pushes: 1 },
   { wants: 'clean it and give it back', taps: ['guides/after-the-cut'], answer: '2. Rinse', pushes: 2 },
   { wants: 'a blade for asphalt', taps: ['guides/blade-for-the-material'], answer: 'asphalt', pushes: 2 },
-  { wants: 'is it worth fixing', taps: ['guides/worth-fixing'], answer: /Our quote/, pushes: 2 },
+  { wants: 'is it worth fixing', taps: ['guides/worth-fixing'], answer: /Our quote/, pushes: 3 },
   { wants: 'a floor saw', taps: ['guides/before-you-start-a-floor-saw'], answer: /Boots/, pushes: 1 },
   { wants: 'when the shop opens', taps: ['shop'], answer: /^Monday/, pushes: 3 },
   { wants: 'to call', taps: [], answer: /^Call/, pushes: 0 },

@@ -17,8 +17,11 @@ const settings = {
   'services.settings.server': 'data:,',
 };
 
-/** NS_BINDING_ABORTED: leaving a page drops what it was still loading. */
-const dropped = 'status=2152398850';
+/**
+ * Leaving a page drops what it was still loading: NS_BINDING_ABORTED, or, where the site's worker was to answer, a load
+ * that has no address any more. One that failed is told with its address.
+ */
+const dropped = /status=2152398850|^Failed to load ‘’\./;
 
 export async function openFirefox(program: string): Promise<Tab> {
   const profile = mkdtempSync(join(tmpdir(), 'almanac-firefox-'));
@@ -45,7 +48,7 @@ export async function openFirefox(program: string): Promise<Tab> {
   const heard: string[] = [];
   wire.onEvent = (method, params) => {
     const { level, text } = params as { level?: string; text?: string };
-    if (method !== 'log.entryAdded' || level !== 'error' || text?.includes(dropped)) return;
+    if (method !== 'log.entryAdded' || level !== 'error' || dropped.test(text ?? '')) return;
     heard.push(text ?? 'an error without words');
   };
   await wire.ask('session.subscribe', { events: ['log.entryAdded'] });
