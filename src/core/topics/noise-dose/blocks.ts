@@ -37,6 +37,10 @@ const periods = {
   maxRows: 50,
   columns: [level, time],
 } as const;
+/** The printed tables end at a level; above it there is no time at all. */
+const levelTo = (max: number) => ({ ...level, max });
+const periodsTo = (max: number) => ({ ...periods, columns: [levelTo(max), time] }) as const;
+const brazilEnd = 115;
 const db = { label: 'dB(A)' } as const;
 const number = <const K extends string>(key: K, label: string) =>
   ({ key, label, kind: 'number', min: -200, max: 200 }) as const;
@@ -63,23 +67,18 @@ export const blocks = {
   'brazil-time': block({
     what: 'time a day at a level by the Brazilian table',
     source: 'nr-15-anexo-1',
-    fields: defineFields([level]),
+    fields: defineFields([levelTo(brazilEnd)]),
     gives: { time: minutes('Time') },
-    run: (i) => {
-      const t = brazilNoiseTime(i.level);
-      if (t === undefined) return { problem: { field: 'level', code: 'too-large', data: { max: 115 } } };
-      return finite('time', t);
-    },
+    run: (i) => finite('time', brazilNoiseTime(i.level) ?? 0),
   }),
   'brazil-sum': block({
     what: 'sum of time over time allowed by the Brazilian table; 1 is the whole day',
     source: 'nr-15-anexo-1',
-    fields: defineFields([periods]),
+    fields: defineFields([periodsTo(brazilEnd)]),
     gives: { sum: { label: 'Sum' } },
     run: (i) => {
       const times = i.periods.map((one) => brazilNoiseTime(one.level));
-      if (times.includes(undefined)) return { problem: { field: 'periods', code: 'too-large', data: { max: 115 } } };
-      return { sum: i.periods.reduce((sum, one, k) => sum + one.time / (times[k] ?? Infinity), 0) };
+      return { sum: i.periods.reduce((sum, one, k) => sum + one.time / (times[k] ?? 0), 0) };
     },
   }),
   doses: block({
@@ -111,11 +110,10 @@ export const blocks = {
   'osha-table': block({
     what: 'dose and average of a day by OSHA’s printed table, levels rounded up to the next whole decibel',
     source: 'osha-1910-95',
-    fields: defineFields([periods]),
+    fields: defineFields([periodsTo(tableEnd)]),
     gives: { dose: { label: 'Dose', units: ['%', '%'] }, twa: db },
     run: (i) => {
-      const sum = tableDose(i.periods);
-      if (sum === undefined) return { problem: { field: 'periods', code: 'too-large', data: { max: tableEnd } } };
+      const sum = tableDose(i.periods) ?? 0;
       return { dose: sum, ...finite('twa', oshaAverage(sum)) };
     },
   }),
