@@ -113,7 +113,7 @@ export const blocks = {
     fields: defineFields([periodsTo(tableEnd)]),
     gives: { dose: { label: 'Dose', units: ['%', '%'] }, twa: db },
     run: (i) => {
-      const sum = tableDose(i.periods) ?? 0;
+      const sum = tableDose(i.periods) ?? Infinity;
       return { dose: sum, ...finite('twa', oshaAverage(sum)) };
     },
   }),
