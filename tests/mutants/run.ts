@@ -1,7 +1,8 @@
 /**
  * npm run mutants: makes each wrong edit of tests/mutants/edits.ts in a copy of the project, runs the tests that
  * concern it, and says which edits nobody noticed. Exit: 0 every edit was noticed, 1 some were not or have no place.
- * With --stryker[=files] Stryker makes the edits instead; it is large and seldom used, so it is put in for the day:
+ * With --stryker[=files] Stryker makes the edits instead, with --stryker --sample=200 [--seed=7] on that many lines of
+ * the core drawn by lot. It is large and seldom used, so it is put in for the day:
  * npm install --no-save @stryker-mutator/core@10.1.1 @stryker-mutator/vitest-runner@10.1.1
  */
 import { spawnSync } from 'node:child_process';
@@ -10,6 +11,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import process, { argv } from 'node:process';
 import { edits, type Edit } from './edits.ts';
+import { drawLines } from './sample.ts';
 import { projectFolder } from '../../src/commands/support/command.ts';
 
 const copied = ['src', 'tests', 'content', 'package.json', 'tsconfig.json', 'astro.config.mjs'];
@@ -53,8 +55,14 @@ function runStryker(files: string): number {
   return spawnSync(process.execPath, args, { cwd: projectFolder, stdio: 'inherit' }).status ?? 1;
 }
 
-const stryker = argv.find((a) => a === '--stryker' || a.startsWith('--stryker='));
-if (stryker !== undefined) process.exit(runStryker(stryker.slice('--stryker='.length)));
+const flag = (name: string) =>
+  argv.find((a) => a === `--${name}` || a.startsWith(`--${name}=`))?.slice(name.length + 3);
+const stryker = flag('stryker');
+const sample = Number(flag('sample') ?? 0);
+if (stryker !== undefined)
+  process.exit(
+    runStryker(sample > 0 ? drawLines(projectFolder, sample, Number(flag('seed') ?? 1)).join(',') : stryker),
+  );
 
 const wanted = edits.filter((e) => argv.slice(2).every((word) => `${e.what} ${e.file}`.includes(word)));
 const folder = makeCopy();

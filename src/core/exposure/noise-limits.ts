@@ -1,4 +1,5 @@
 /** Limits for noise by place, in dB(A) over 8 h. */
+import { isOver, isUnder } from '../thresholds/index.ts';
 import type { LimitRow } from './limit-row.ts';
 
 export interface NoiseLimit extends LimitRow {
@@ -45,7 +46,7 @@ export const brazilNoiseMinutes: readonly (readonly [level: number, minutes: num
  * Example: 97 -> 75 min. Source: nr-15-anexo-1.
  */
 export function brazilNoiseTime(level: number): number | undefined {
-  if (level < 85) return Infinity;
-  const row = brazilNoiseMinutes.find(([l]) => level <= l + 1e-9);
+  if (isUnder(level, 85)) return Infinity;
+  const row = brazilNoiseMinutes.find(([l]) => !isOver(level, l));
   return row && row[1] * 60;
 }

@@ -3,6 +3,8 @@
  * Source: abma-7 (ball bearings of Normal class, solid steel shaft, iron or steel housing). Grade 7 is given for housings
  * where the table prints grade 6: its footnote allows the wider grade. Two rows could not be told apart in print (abma-7-memory).
  */
+import { isOver } from '../../thresholds/index.ts';
+
 export type Turning = 'inner' | 'outer' | 'unclear';
 export type Load = 'light' | 'normal' | 'heavy';
 export type HousingKind = 'solid' | 'split' | 'thin' | 'hot-shaft';
@@ -33,12 +35,12 @@ export function recommend(s: Situation): Advice {
 
 function shaftAdvice({ size, turning, load, slides }: Situation): Advice {
   if (turning === 'outer') return slides ? advice('g6', 'shaft-still-slides') : advice('h6', 'shaft-still');
-  const small = size <= 0.018 + 1e-12;
+  const small = !isOver(size, 0.018);
   if (load === 'light') return advice(small ? 'h5' : 'j6', 'shaft-turns-light');
   if (load === 'normal') return advice(small ? 'j5' : 'k5', 'shaft-turns');
   // The table has no heavy row up to 18 mm; its normal row is the tightest it gives there.
   if (small) return advice('j5', 'shaft-turns-heavy-small');
-  return advice(size > 0.1 + 1e-12 ? 'm5' : 'k5', 'shaft-turns-heavy');
+  return advice(isOver(size, 0.1) ? 'm5' : 'k5', 'shaft-turns-heavy');
 }
 
 function housingAdvice({ turning, load, housing, slides }: Situation): Advice {
