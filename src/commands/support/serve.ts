@@ -8,6 +8,7 @@ import { pipeline } from 'node:stream';
 import { createGzip } from 'node:zlib';
 import { encodePath, filesMeant, readPath } from '../../browser/address/index.ts';
 import { typeOf } from '../../browser/address/types.ts';
+import { cachingOf } from '../../steps/publishing/headers.ts';
 
 const packs = /^(?:text\/|application\/(?:json|manifest|xml)|image\/svg)/;
 
@@ -102,7 +103,7 @@ async function send(
   const type = typeOf(file) ?? 'application/octet-stream';
   const headers: Record<string, string> = {
     'content-type': type,
-    'cache-control': 'no-cache',
+    'cache-control': cachingOf(file),
     'x-content-type-options': 'nosniff',
   };
   const gzip = packs.test(type) && /\bgzip\b/.test(request.headers['accept-encoding'] ?? '');

@@ -10,6 +10,10 @@ export const headerPolicy = `${policy}; frame-ancestors 'none'`;
 /** Named after their bytes: what such a name once gave, it always gives. */
 const hashed = '_astro';
 
+/** How long a browser may keep a file of the site without asking again. */
+export const cachingOf = (file: string): string =>
+  file.startsWith(`${hashed}/`) ? 'public, max-age=31536000, immutable' : 'no-cache';
+
 /** @param files every file of the site  @param base path the site stands below, "/" or "/shop/" */
 export function headersText(files: readonly string[], base: string): string {
   const tops = [...new Set(files.map((file) => (file.includes('/') ? `${file.split('/')[0] ?? ''}/*` : file)))].sort();
@@ -19,8 +23,7 @@ export function headersText(files: readonly string[], base: string): string {
     return top.endsWith('.html') ? [top, top.slice(0, -'.html'.length)] : [top];
   });
   const blocks = addresses.map((address) => {
-    const held = address === `${hashed}/*` ? 'public, max-age=31536000, immutable' : 'no-cache';
-    return `${base}${address}\n  Cache-Control: ${held}\n`;
+    return `${base}${address}\n  Cache-Control: ${cachingOf(address)}\n`;
   });
   const all = [
     `${base}*`,
