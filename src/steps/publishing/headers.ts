@@ -22,9 +22,7 @@ export function headersText(files: readonly string[], base: string): string {
     if (top === 'index.html') return ['', top];
     return top.endsWith('.html') ? [top, top.slice(0, -'.html'.length)] : [top];
   });
-  const blocks = addresses.map((address) => {
-    return `${base}${address}\n  Cache-Control: ${cachingOf(address)}\n`;
-  });
+  const blocks = addresses.map((address) => `${base}${address}\n  Cache-Control: ${cachingOf(address)}\n`);
   const all = [
     `${base}*`,
     `  Content-Security-Policy: ${headerPolicy}`,
