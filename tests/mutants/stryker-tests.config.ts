@@ -1,15 +1,12 @@
 import { defineConfig } from 'vitest/config';
 
-/** The tests that say most of a sum in the least time: its own, its cases, its thresholds. */
+/** Every test that needs neither a page nor a build, but for those that read the source itself. */
 export default defineConfig({
   test: {
     root: new URL('../..', import.meta.url).pathname,
     testTimeout: 60_000,
     isolate: false,
-    include: [
-      'tests/core/{boundaries,thresholds,quantity,pins,topics}/**/*.test.ts',
-      'tests/cases/*.test.ts',
-      'tests/derived/*.test.ts',
-    ],
+    exclude: ['tests/core/docstrings.test.ts'],
+    include: ['tests/core/**/*.test.ts', 'tests/cases/*.test.ts', 'tests/derived/*.test.ts'],
   },
 });

@@ -52,6 +52,9 @@ describe('sums in a box', () => {
     ['[1,2] * 2', 'sum-not-readable'],
     ['9999999! + 1', 'unknown-unit'],
     ['1 in 5 ft + 1 in', 'not-one-quantity'],
+    ['(25 mm + 1) * 2', 'unit-each'],
+    ['2 * (3 mm * 4 mm)', 'sum-wrong-dimension'],
+    ['-(3 mm * 4 mm) + 1 mm', 'sum-wrong-dimension'],
     ['5 ft 3 + 1 in', 'not-one-quantity'],
   ])('"%s" is refused: %s', (text, code) => expect(refusal(text)).toBe(code));
 

@@ -93,6 +93,7 @@ function wantedValues(wanted: number, depth: number, i: BladeInputs): Worked<Val
       : isOver(needed, i.guardSize)
         ? 'depth-guard-refuses'
         : 'depth-larger';
+  const refused = code === 'depth-guard-refuses';
   return {
     value: [
       { kind: 'quantity', key: 'neededBlade', label: 'Blade for the depth wanted', value: needed, units, decimals },
@@ -101,7 +102,9 @@ function wantedValues(wanted: number, depth: number, i: BladeInputs): Worked<Val
         key: 'wantedVerdict',
         label: 'Depth wanted',
         code,
-        level: reached ? 'good' : code === 'depth-guard-refuses' ? 'stop' : 'note',
+        level: reached ? 'good' : refused ? 'stop' : 'note',
+        // A stop stands first, whatever the speed.
+        main: refused,
         data: { needed },
       },
     ],

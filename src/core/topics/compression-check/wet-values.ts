@@ -86,7 +86,8 @@ export function wetValues(i: InputsOf<typeof fields>, air: number): Worked<Value
 }
 
 function verdict(code: string, level: 'note' | 'caution' | 'stop', data: Readonly<Record<string, number>>): Value {
-  return { kind: 'verdict', key: 'oilVerdict', label: 'With oil', code, level, data };
+  // A stop stands first, beside the verdict on the dry reading.
+  return { kind: 'verdict', key: 'oilVerdict', label: 'With oil', code, level, main: level === 'stop', data };
 }
 
 /** What the oil alone would make of the dry reading, for a share of the stroke behind the closed port. */

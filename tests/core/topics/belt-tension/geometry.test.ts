@@ -11,6 +11,7 @@ import {
   wrapSmall,
 } from '../../../../src/core/topics/belt-tension/index.ts';
 import { runs } from '../../../runs.ts';
+import { answerOf, figureOf } from '../answer.ts';
 
 /** Two pulleys from 20 mm to 1 m, and a centre distance from touching to ten times that. */
 const drives = fc
@@ -89,5 +90,27 @@ describe('an open belt round two pulleys', () => {
         expect(Math.abs(textbookCentre(p, beltLength(p, far)) - far) / far).toBeLessThan(1e-3);
       }),
     );
+  });
+});
+
+describe('belt speed', () => {
+  // v = pi d n, with the diameter of the pulley whose speed was given (Machinery's Handbook, from memory; plain geometry).
+  it('goes by the pulley whose speed was given', () => {
+    const speedBy = (speedOf: string) =>
+      figureOf(
+        answerOf('belt-tension', {
+          diametersAre: 'pitch',
+          section: 'B',
+          enginePulley: '150 mm',
+          bladePulley: '300 mm',
+          known: 'centre',
+          centre: '500 mm',
+          rotation: '1200 rpm',
+          speedOf,
+        }),
+        'speed',
+      );
+    expect(speedBy('engine')).toBeCloseTo(Math.PI * 0.15 * 20, 9);
+    expect(speedBy('blade')).toBeCloseTo(Math.PI * 0.3 * 20, 9);
   });
 });

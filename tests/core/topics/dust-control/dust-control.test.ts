@@ -112,6 +112,19 @@ describe('an engine indoors', () => {
       expect(has(answer, 'factor')).toBe(false);
     }
   });
+
+  it('is the stop of a whole day in which it is one task of several', () => {
+    const outdoors = row({ power: 'engine' });
+    const inside = row({ place: 'enclosed', power: 'engine' });
+    for (const work of [
+      [outdoors, inside],
+      [inside, outdoors],
+    ]) {
+      const answer = byTask('us-construction', work);
+      expect(codeOf(answer)).toBe('engine-inside');
+      expect(answer.cautions.map((c) => c.hazard)).toContain('carbon-monoxide');
+    }
+  });
 });
 
 describe('the control table', () => {

@@ -9,6 +9,8 @@ import {
   repairYearly,
   simulate,
 } from '../../../../src/core/topics/repair-worth/index.ts';
+import { answerOf, figureOf, has } from '../answer.ts';
+import { valueOf } from '../../../../src/core/contract/result.ts';
 import { roundMoney, toCents } from '../../../../src/core/money/index.ts';
 
 const machine: Comparison = {
@@ -86,5 +88,21 @@ describe('cents', () => {
     expect(toCents(-1.005)).toBe(-101);
     expect(Object.is(toCents(-0.001), 0)).toBe(true);
     expect(roundMoney(-2.345)).toBe(-2.35);
+  });
+});
+
+describe('the range beside the chance', () => {
+  // Two standard errors of a share from n draws: 2 sqrt(p (1 - p) / n); BIPM JCGM 100, 4.3 and G.1.2, k = 2.
+  it('is two standard errors of the draws to each side, within 0 and 1', () => {
+    const draws = 2500;
+    const more = { quote: 700, newPrice: 1300, spreadQuote: '20 %', spreadService: '50 %', draws };
+    const answer = answerOf('repair-worth', more);
+    expect(has(answer, 'chance')).toBe(true);
+    const p = figureOf(answer, 'chance');
+    const { low = 0, high = 1 } = valueOf(answer, 'chance', 'quantity');
+    expect(p * (1 - p)).toBeGreaterThan(0);
+    const reach = 2 * Math.sqrt((p * (1 - p)) / draws);
+    expect(high).toBeCloseTo(Math.min(1, p + reach), 3);
+    expect(low).toBeCloseTo(Math.max(0, p - reach), 3);
   });
 });
