@@ -139,6 +139,14 @@ export const boundaries: Boundaries = {
       gives: ['seat-fit-right', 'seat-good', 'seat-good'],
     },
     {
+      why: 'a ring takes clearance as soon as its seat is larger than it: 59.995 mm',
+      verdict: 'clearance',
+      inputs: shaft(59.995, 59.995, { turning: 'outer', zone: 'h6', ring: 59.995 }),
+      moves: 'ring',
+      at: 59.995,
+      gives: ['takes-clearance', undefined, undefined],
+    },
+    {
       why: 'm5 is 60.011 to 60.024 mm: under 60.010 it is out of m5 and still right for k5',
       verdict: 'seatVerdict',
       inputs: shaft(60.012, 60.012, { zone: 'm5' }),

@@ -3,6 +3,7 @@ import { step, type WorkingStep } from '../../contract/formula.ts';
 import { refuse, type Caution, type Refusal, type Result, type Value } from '../../contract/result.ts';
 import { explainLimits, halfFor, kindOfFit, whyRefused, type Fit } from '../limits-fits/index.ts';
 import { adviceValues, nothing, warmHousing, warmToFit } from './advice.ts';
+import { isOver } from '../../thresholds/index.ts';
 import { fields, type FitInputs } from './fields.ts';
 import { housingLeast, housingMost, measuredHousing, measuredShaft, shaftLeast, shaftMost } from './formulas.ts';
 import { judgeSeat, type Measured } from './judge.ts';
@@ -52,6 +53,7 @@ export const compute = guarded(fields, (inputs): Result => {
     },
     fitVerdict(fit, measured !== undefined),
     ...(given !== undefined && advised ? [choiceVerdict(made.fit, advised.fit, zone, advice.zone)] : []),
+    ...(judged?.judged.accepted === false ? [] : clearanceNote(size, fit)),
     ...warm.values,
     ...adviceValues(inputs, advice),
     ...inUse.values,
@@ -129,6 +131,14 @@ function judge(
     other:
       advised && advised.zone !== zone ? { zone: advised.zone, judged: judgeSeat(measured, advised.made) } : undefined,
   };
+}
+
+/** A ring held tightly in the mean takes clearance: the fit follows from the load, and the group from the fit. */
+function clearanceNote(size: number, { least, most }: Fit): Value[] {
+  // Two sizes are compared, not their difference with nothing: equal ones may differ in the last bit.
+  if (!isOver(size + most, size - least)) return [];
+  const note = { key: 'clearance', label: 'Clearance in the bearing', code: 'takes-clearance', level: 'note' } as const;
+  return [{ kind: 'verdict', ...note, source: 'common-practice' }];
 }
 
 function cautionsFor({ seat, material }: FitInputs, fit: Fit): Caution[] {

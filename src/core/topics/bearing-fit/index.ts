@@ -51,6 +51,7 @@ export const decides = {
   form: judged,
   gaugeVerdict: judged,
   fitKind: fit,
+  clearance: judged,
   choice: [...zone, 'ringClass'],
   warmVerdict: [...judged, 'material', 'sealed', 'room', 'gap'],
   reason: situation,

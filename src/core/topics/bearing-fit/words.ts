@@ -179,6 +179,9 @@ export const words: Words = {
     'measured-transition': () =>
       'Loose or tight as measured, by the place on the seat and by where in its limits the ring was made.',
     'measured-interference': () => 'Tight as measured, at every place and with any ring of the class.',
+    'takes-clearance': () =>
+      'A ring held so takes some of the clearance. Keep the fit its load asks for, and see in Running clearance ' +
+      'which group leaves enough: with both fits and the heat it is often C3. Where the manual names a group, that one holds.',
     'zone-as-advised': (data) =>
       `${data['zone']} holds about as tightly as ${data['advised']}, which the table recommends here.`,
     'zone-tighter': (data, say) =>

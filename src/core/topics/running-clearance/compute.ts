@@ -46,13 +46,23 @@ export const compute = guarded(fields, (inputs): Result => {
   // Before anything is warm: a cold start with the inner ring heating first is the tightest moment.
   const cold = lossesAt({ ...setting, housingRise: 0 }, inputs.shaftMost, inputs.housingMost);
   const needed = groups.find((g) => !isOver(totalOf(tight), clearanceLimits(inputs.bore, g)?.least ?? -1));
+  const rested = lossesAt(
+    { ...setting, housingRise: 0, difference: 0 },
+    (inputs.shaftLeast + inputs.shaftMost) / 2,
+    (inputs.housingLeast + inputs.housingMost) / 2,
+  );
+  const middle = (start.least + start.most) / 2;
 
   const values: Value[] = [
     verdict({
-      data: { least, mean, most, group: inputs.group },
+      data: {
+        ...{ least, mean, most, group: inputs.group, cold: middle - totalOf(rested) },
+        ...wayOut(inputs, totalOf(mid), needed),
+      },
       // Losses are held against the clearance there is, not their difference against nothing: both have a size.
       mayPreload: isOver(totalOf(tight), start.least),
-      usually: isOver(totalOf(mid), (start.least + start.most) / 2),
+      usually: isOver(totalOf(mid), middle),
+      evenCold: isOver(totalOf(rested), middle),
       always: isOver(totalOf(loose), start.most),
     }),
     span('left', 'Clearance left while running', mean, least, most, true),
@@ -182,15 +192,31 @@ interface Running {
   readonly mayPreload: boolean;
   readonly usually: boolean;
   readonly always: boolean;
+  /** The mean parts take more than there is before anything is warm: such a bearing drags when turned by hand. */
+  readonly evenCold: boolean;
 }
 
-function verdict({ data, mayPreload, usually, always }: Running): Value {
+function verdict({ data, mayPreload, usually, always, evenCold }: Running): Value {
   const base = { kind: 'verdict', key: 'verdict', label: 'Running', main: true, data } as const;
   if (always) return { ...base, code: 'always-preloaded', level: 'stop' };
-  if (usually) return { ...base, code: 'preloaded', level: 'caution' };
+  if (usually) return { ...base, code: evenCold ? 'preloaded' : 'preloaded-warm', level: 'caution' };
   return mayPreload
     ? { ...base, code: 'may-preload', level: 'caution' }
     : { ...base, code: 'runs-clear', level: 'good' };
+}
+
+/**
+ * The groups that cure it with the fits as they are: the load asks for the fit, and the clearance follows from it.
+ * `kept` is the smallest larger group with clearance in the mean, `left` what it has there, `always` the smallest that
+ * has some with the tightest parts.
+ */
+function wayOut(i: ClearanceInputs, taken: number, always: string | undefined): Record<string, number | string> {
+  const larger = groups.slice(groups.indexOf(i.group) + 1).flatMap((group) => {
+    const c = clearanceLimits(i.bore, group);
+    return c && isOver((c.least + c.most) / 2, taken) ? [{ group, left: (c.least + c.most) / 2 - taken }] : [];
+  });
+  const [first] = larger;
+  return { ...(first && { kept: first.group, left: first.left }), ...(always !== undefined && { always }) };
 }
 
 function span(key: string, label: string, value: number, low: number, high: number, main = false): Value {

@@ -4,7 +4,8 @@
  * C4 23 to 41.
  */
 import { describe, expect, it } from 'vitest';
-import { compute, fields } from '../../../../src/core/topics/running-clearance/index.ts';
+import { compute, fields, words } from '../../../../src/core/topics/running-clearance/index.ts';
+import { sayer } from '../../../../src/core/contract/messages.ts';
 import { readInputs } from '../../../../src/core/contract/read-inputs.ts';
 import type { RawInputs } from '../../../../src/core/contract/field.ts';
 
@@ -47,6 +48,34 @@ describe('limits of the running clearance', () => {
 
   it('always where the loosest take more than the most, 20', () => {
     expect([24.99, 25, 25.01].map((i) => running(i, i))).toEqual(['preloaded', 'preloaded', 'always-preloaded']);
+  });
+
+  it('tells how to cure it without loosening the fit, or that no group does', () => {
+    const says = (raw: RawInputs) => {
+      const result = work(raw);
+      const found = result.ok ? result.values.find((v) => v.key === 'verdict') : undefined;
+      if (found?.kind !== 'verdict') throw new Error('no verdict');
+      const say = sayer({});
+      return words.verdicts[found.code]?.(found.data ?? {}, say) ?? '';
+    };
+    // C3 has 20.5 in the mean and C4 32; C4 keeps some with the tightest parts up to 23 / 0.8 = 28.75.
+    const tight = (i: number, more: RawInputs = {}) => says({ shaftLeast: i, shaftMost: i, ...more });
+    expect(tight(17)).toMatch(/C3 keeps 6\.9\sµm in the mean, one with clearance C4 some even/);
+    expect(tight(25.6)).toMatch(/C3 keeps .* in the mean/);
+    expect(tight(25.63)).toMatch(/C4 keeps some here even with the tightest parts/);
+    expect(tight(40)).toMatch(/No larger group makes up/);
+    for (const i of [17, 25.6, 25.63]) expect(tight(i)).toMatch(/Do not loosen a fit/);
+    // The table's own k5, H7 and normal clearance at 25 mm: a caution, and never a looser seat.
+    const common = {
+      shaftLeast: 2,
+      shaftMost: 21,
+      housingLeast: -43,
+      housingMost: 0,
+      difference: 10,
+      innerRaceway: '',
+    };
+    expect(says({ ...common, surface: 'ground' })).toMatch(/at its end here.*C3 keeps/);
+    expect(says({ ...common, surface: 'ground' })).not.toMatch(/looser/);
   });
 
   it('names the smallest group that keeps clear', () => {
