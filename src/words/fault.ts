@@ -1,2 +1,2 @@
 /** A complaint's page and its planner. */
-export { aboutMinutes, fault as faultWords, minutes, percent } from './en/faults.ts';
+export { aboutMinutes, aboutMinutesApart, fault as faultWords, minutes, percent } from './en/faults.ts';

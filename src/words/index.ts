@@ -13,7 +13,7 @@ import type { InEach, Lang } from './lang.ts';
 export type { Lang } from './lang.ts';
 export { checkWords } from './check.ts';
 export { daySums } from './day-sums.ts';
-export { aboutMinutes, faultWords, minutes, percent } from './fault.ts';
+export { aboutMinutes, aboutMinutesApart, faultWords, minutes, percent } from './fault.ts';
 export { engineEarWords } from './hear-engine.ts';
 export { hearEngineWords } from './hear-engine-open.ts';
 export { howSeen, say, signalWord } from './kit.ts';

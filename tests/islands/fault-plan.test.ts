@@ -1,5 +1,6 @@
 /** What the page of a complaint makes of its list: the machine in hand, answers in any order, suspects put aside. */
 import { describe, expect, it } from 'vitest';
+import { aboutMinutesApart } from '../../src/words/fault.ts';
 import { inOrder, planFor } from '../../src/islands/FaultSearch/plan-for.ts';
 import { nothingYet, searchKind, type Given, type Search } from '../../src/islands/FaultSearch/kept.ts';
 
@@ -106,5 +107,16 @@ describe('a kept search', () => {
       goOn: false,
     });
     expect(searchKind.read({ title: 'x' }, 1)).toBeUndefined();
+  });
+});
+
+describe('two figures held against each other', () => {
+  it('are said so finely that they differ, or that they hardly do', () => {
+    const said = [92.4, 91.6, 88, 90.6, 90.4, 90].map((on) => aboutMinutesApart(90, on)?.join(' against '));
+    const fine = '90 min against 92 min';
+    expect(said).toEqual([fine, fine, '90 min against 88 min', '90 min against 91 min', undefined, undefined]);
+    expect(aboutMinutesApart(90, 93)).toEqual(['90 min', '95 min']);
+    expect(aboutMinutesApart(8, 9)).toEqual(['8 min', '9 min']);
+    expect(aboutMinutesApart(9.6, 10.2)).toBeUndefined();
   });
 });

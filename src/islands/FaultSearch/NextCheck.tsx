@@ -3,7 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useRef } from 'preact/hooks';
 import type { PlannedCheck } from '../../core/topics/fault-order/index.ts';
 import { siteLink } from '../../browser/site-link.ts';
-import { aboutMinutes, faultWords as say, minutes, percent } from '../../words/fault.ts';
+import { aboutMinutes, aboutMinutesApart, faultWords as say, minutes, percent } from '../../words/fault.ts';
 import { CheckBody } from './CheckBody.tsx';
 import type { Answer, Search } from './kept.ts';
 import type { PlanNow } from './plan-for.ts';
@@ -69,7 +69,7 @@ export function NextCheck({ now, search, live, answer, change, turns, ...page }:
       say.search,
       say.stop,
       <>
-        <p>{say.stopSays(aboutMinutes(plan.stop.minutes), aboutMinutes(plan.stop.goingOn))}</p>
+        <p>{stopSays(plan.stop.minutes, plan.stop.goingOn)}</p>
         {acts([say.goOnLooking, () => change({ goOn: true })])}
       </>,
     );
@@ -126,4 +126,10 @@ export function NextCheck({ now, search, live, answer, change, turns, ...page }:
     const fix = page.suspects[id]?.fix;
     return fix && <a href={siteLink(fix.path)}>{fix.title}</a>;
   }
+}
+
+/** The two figures that decide, so that a reader sees them differ, or that they hardly do. */
+function stopSays(out: number, goingOn: number): string {
+  const apart = aboutMinutesApart(out, goingOn);
+  return apart ? say.stopSays(...apart) : say.stopSaysAsLong(aboutMinutes(out));
 }

@@ -30,6 +30,8 @@ export const fault = {
   stop: 'Stop looking',
   stopSays: (out: string, on: string) =>
     `Going on with the checks takes about ${on} on average. Taking the machine down fully takes about ${out} and shows what there is.`,
+  stopSaysAsLong: (out: string) =>
+    `Going on with the checks takes about as long on average as taking the machine down fully, about ${out}, and that shows what there is.`,
   contradiction: 'These answers can’t all be right for a single fault. Take one back, or look for two faults at once.',
   nothingLeft:
     'No check on this list can tell more. It may be something that is not listed: start from what was seen and look wider.',
@@ -68,6 +70,13 @@ export function percent(chance: number): string {
 /** Minutes that rest on guesses: no finer than a guess is. */
 export function aboutMinutes(value: number): string {
   return value < 10 ? `${Math.max(1, Math.round(value))} min` : `${Math.round(value / 5) * 5} min`;
+}
+
+/** Two guesses that are held against each other, in minutes so fine that they differ; nothing where they hardly do. */
+export function aboutMinutesApart(one: number, other: number): readonly [string, string] | undefined {
+  const coarse = [aboutMinutes(one), aboutMinutes(other)] as const;
+  const fine = [minutes(Math.round(one)), minutes(Math.round(other))] as const;
+  return [coarse, fine].find(([a, b]) => a !== b);
 }
 
 export function minutes(value: number): string {

@@ -5,7 +5,7 @@ export const words: Words = {
     'check-next': (d) =>
       `${d['name']}: ${d['minutes']} min, ${d['chance']} % chance of showing a fault. ` +
       `Starting with it the search takes ${d['expected']} min on average; ` +
-      `starting with "${d['second']}", ${d['secondExpected']} min.`,
+      `starting with "${d['second']}", ${d['secondExpected'] === d['expected'] ? 'as long' : `${d['secondExpected']} min`}.`,
     'check-next-only': (d) =>
       `${d['name']}: ${d['minutes']} min, ${d['chance']} % chance of showing a fault. No other check is left that tells anything.`,
     'check-next-by-ratio': (d) =>
@@ -17,7 +17,8 @@ export const words: Words = {
       `${d['name']}: ${d['chance']} % by the percentages of the list alone. ` +
       'No answer points at it, and no check that is left could. Look at it before you order a part.',
     'stop-here': (d) =>
-      `Stop checking and take the way out: ${d['minutes']} min. Going on with "${d['name']}" takes ${d['expected']} min on average.`,
+      `Stop checking and take the way out: ${d['minutes']} min. Going on with "${d['name']}" takes ` +
+      `${d['minutes'] === d['expected'] ? 'as long' : `${d['expected']} min`} on average.`,
     'none-left': () =>
       'No check is left that tells anything, and nobody is likely enough. Look for something that is not on this list.',
     'nothing-to-check': () =>

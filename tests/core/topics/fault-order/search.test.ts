@@ -11,7 +11,7 @@ import {
   words,
 } from '../../../../src/core/topics/fault-order/index.ts';
 import type { RawInputs } from '../../../../src/core/contract/field.ts';
-import { describeProblem } from '../../../../src/core/contract/messages.ts';
+import { describeProblem, sayer } from '../../../../src/core/contract/messages.ts';
 import { readInputs } from '../../../../src/core/contract/read-inputs.ts';
 
 const weights = fc.array(fc.integer({ min: 1, max: 20 }), { minLength: 2, maxLength: 9 });
@@ -104,6 +104,16 @@ describe('the planner', () => {
     });
     expect(codes).toEqual(['check-next', 'found', 'check-next-only', 'contradiction', 'contradiction']);
     for (const code of codes) expect(words.verdicts[code ?? '']).toBeDefined();
+  });
+
+  it('says that two ways take as long where their figures read the same', () => {
+    const says = (code: string, data: Record<string, number | string>) => words.verdicts[code]?.(data, sayer({}));
+    const stop = (expected: number) => says('stop-here', { name: 'Look', minutes: 60, expected });
+    expect(stop(60)).toMatch(/way out: 60 min\. Going on with "Look" takes as long on average/);
+    expect(stop(60.1)).toMatch(/takes 60\.1 min on average/);
+    const next = { name: 'Look', minutes: 5, chance: 30, expected: 12.3, second: 'Feel' };
+    expect(says('check-next', { ...next, secondExpected: 12.3 })).toMatch(/starting with "Feel", as long\./);
+    expect(says('check-next', { ...next, secondExpected: 12.4 })).toMatch(/"Feel", 12\.4 min\./);
   });
 
   it('says which row names a suspect that is not there', () => {
