@@ -74,7 +74,7 @@ function findPlace(problem: Problem, fields: readonly Field[]): Place {
   if (!field) return { field: undefined, label: problem.field };
   if (field.kind !== 'rows' || row === undefined) return { field, label: field.label };
   const cell = field.columns.find((c) => c.key === column);
-  return { field: cell, label: `${field.label}, row ${row}, ${cell?.label ?? column}` };
+  return { field: cell, label: `${cell?.label ?? column} (${lower(field.label)}, row ${row})` };
 }
 
 interface Spoken extends Place {
@@ -112,9 +112,16 @@ function dimensionWord(name: string): string {
 function exampleFor({ field, system }: Spoken): string {
   if (field?.kind !== 'quantity') return 'a number, like 30';
   const unit = pick(field.units, system);
-  const typical = field.default ?? field.min ?? 1;
-  const value = Number(toUnit(fromUnit(typical || 1, field.units[0]), unit).toPrecision(3));
+  const value = Number(toUnit(fromUnit(typicalOf(field), field.units[0]), unit).toPrecision(field.default ? 3 : 2));
   return `a number, like ${value} or ${value} ${unitLabel(unit)}`;
+}
+
+/** A figure people might type into a box, in its metric unit: its default, or one amid its limits. */
+function typicalOf({ default: usual, min = 0, max }: Extract<Field, { kind: 'quantity' }>): number {
+  if (usual) return usual;
+  if (max === undefined) return min || 1;
+  const amid = Number((min > 0 ? Math.sqrt(min * max) : max / 10).toPrecision(1));
+  return amid > min && amid < max ? amid : min || max;
 }
 
 const sentences: Readonly<Record<string, (s: Spoken) => string>> = {

@@ -77,8 +77,10 @@ export function Drawing({ id, answer, reader }: DrawingProps) {
       />
       <SizeLine {...size} />
       <text class="pic-text" x={180} y={below + 18} text-anchor="middle">
-        free span <tspan class="pic-figure">{plain(span)}</tspan>, centers{' '}
-        <tspan class="pic-figure">{plain(centre)}</tspan>
+        free span <tspan class="pic-figure">{plain(span)}</tspan>
+      </text>
+      <text class="pic-text" x={180} y={below + 60} text-anchor="middle">
+        centers <tspan class="pic-figure">{plain(centre)}</tspan>
       </text>
       <text class="pic-text" x={8} y={below + 42}>
         engine <tspan class="pic-figure">{plain(engine)}</tspan>

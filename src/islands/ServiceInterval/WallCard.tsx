@@ -36,7 +36,7 @@ export function WallCard({ id, heading, start, list, shop, band }: Props) {
               <th scope="col">Due</th>
               <th scope="col">Machine</th>
               <th scope="col">What is done</th>
-              <th scope="col">After more hours</th>
+              <th scope="col">Hours left</th>
               <th scope="col">Every</th>
               <th scope="col">Done on, at hours, by</th>
             </tr>

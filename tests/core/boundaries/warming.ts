@@ -30,6 +30,24 @@ export const boundaries: Boundaries = {
       gives: ['warm-not-needed', 'warm-not-needed', 'warm-housing-ok'],
     },
     {
+      why: 'a ring of the size of its seat slides in, at no interference, whatever gap is asked for',
+      verdict: 'warmVerdict',
+      inputs: ring,
+      moves: 'interference',
+      at: 0,
+      by: 1,
+      gives: ['warm-slides', 'warm-slides', 'warm-ring-ok'],
+    },
+    {
+      why: 'and wants no chilling then: 20 um on 60 mm of steel are some 30 K',
+      verdict: 'coldVerdict',
+      inputs: ring,
+      moves: 'interference',
+      at: 0,
+      by: 1,
+      gives: ['cool-not-needed', 'cool-not-needed', 'cool-freezer'],
+    },
+    {
       why: 'a sealed ring takes 80 C (source sealed-bearing-heat) and a twentieth of a degree of slack',
       verdict: 'heatTo',
       inputs: {
@@ -69,14 +87,6 @@ export const boundaries: Boundaries = {
       moves: 'interference',
       at: ((250 - 32) / 1.8 + 0.05 - 20) * 0.75 - 20,
       gives: ['warm-ring-ok', 'warm-ring-ok', 'warm-ring-over'],
-    },
-    {
-      why: 'clearance of the gap asked for needs no chilling: -20 um',
-      verdict: 'coldVerdict',
-      inputs: housing,
-      moves: 'interference',
-      at: -20,
-      gives: ['cool-not-needed', 'cool-not-needed', 'cool-freezer'],
     },
     {
       why: 'a freezer gives -18 C: 38 K x 1.25 um less the gap',

@@ -69,14 +69,14 @@ function message(raw: Record<string, unknown>, system: 'metric' | 'inch' = 'metr
 describe('messages', () => {
   it.each([
     [{ bore: '' }, 'Enter the bore.'],
-    [{ bore: 'abc' }, 'Bore must be a number, like 1 or 1 mm; "abc" is not.'],
+    [{ bore: 'abc' }, 'Bore must be a number, like 50 or 50 mm; "abc" is not.'],
     [{ bore: '12 kg' }, 'Bore must be a length; "12 kg" is a mass. Try mm or in.'],
     [{ bore: '12 blobs' }, 'Bore: the unit in "blobs" is not known here. Try mm or in.'],
     [{ bore: '1.2.3' }, 'Bore: "1.2.3" has more than one decimal point. Write it with one, like 1.23.'],
     [{ bore: '1,234.5' }, 'Bore must be more than 0 mm and at most 500 mm; 1234.5 mm is too large.'],
     [
       { lines: [{ at: '1,234 mm' }] },
-      'Readings, row 1, Diameter: "1,234 mm" can be read as 1.234 mm or as 1234 mm. Write the one you mean.',
+      'Diameter (readings, row 1): "1,234 mm" can be read as 1.234 mm or as 1234 mm. Write the one you mean.',
     ],
     [
       { bore: '900,500' },
@@ -95,7 +95,7 @@ describe('messages', () => {
     [{ zone: '5k' }, 'Zone must be a letter and a grade, like k5; "5k" is not.'],
     [{ zone: 'abcdef7' }, 'Zone must have at most 5 characters; it has 7.'],
     [{ lines: [] }, 'Readings needs at least 1 row; it has 0.'],
-    [{ lines: [{ at: 1 }, { at: 'x' }] }, 'Readings, row 2, Diameter must be a number, like 1 or 1 mm; "x" is not.'],
+    [{ lines: [{ at: 1 }, { at: 'x' }] }, 'Diameter (readings, row 2) must be a number, like 1 or 1 mm; "x" is not.'],
     [{ lines: 7 }, 'Readings must be a list of rows.'],
     [{ lines: [null] }, 'Readings, row 1: null is not a row of named figures.'],
     [{ lines: [{ at: 1 }, 'abc'] }, 'Readings, row 2: "abc" is not a row of named figures.'],

@@ -1,10 +1,10 @@
 /** What the table recommends and why, what a warm housing leaves of the fit, and how warm to make a part to fit it. */
 import { step, type WorkingStep } from '../../contract/formula.ts';
-import type { Value, VerdictValue } from '../../contract/result.ts';
+import type { Value } from '../../contract/result.ts';
 import { growth, materialOf, temperatureChange, warmLoss } from '../../materials/index.ts';
 import { isOver, isUnder } from '../../thresholds/index.ts';
 import { kindOfFit, type Fit } from '../limits-fits/index.ts';
-import { ceilingVerdict, housingCeiling, ringCeiling, warmLabel } from '../warming/index.ts';
+import { ceilingVerdict, housingCeiling, ringCeiling, slidesByHand, warmLabel } from '../warming/index.ts';
 import type { FitInputs } from './fields.ts';
 import { lostWarm, riseToFit } from './formulas.ts';
 import { tighterHousings, type Advice } from './recommend.ts';
@@ -113,24 +113,25 @@ function lightHousing({ size, ringClass }: FitInputs, lost: number, advised: Fit
 /** How hot for the tightest pair; the low end is for the loosest. Housings are warmed empty, rings are warmed for shafts. */
 export function warmToFit({ seat, size, material, sealed, room, gap }: FitInputs, fit: Fit): Part {
   const part = seat === 'housing' ? 'housing' : 'ring';
-  const warmed = materialOf(seat === 'housing' ? (material ?? 'aluminium-die-cast') : 'bearing-steel');
+  const outer = materialOf(seat === 'housing' ? (material ?? 'aluminium-die-cast') : 'bearing-steel');
   const ceiling = seat === 'housing' ? housingCeiling(material ?? 'aluminium-die-cast') : ringCeiling(sealed ?? true);
-  const at = (interference: number) => temperatureChange(size, interference, gap, warmed.alpha);
+  const at = (interference: number) => temperatureChange(size, interference, gap, outer.alpha);
   const [rise, low] = [at(fit.most), at(fit.least)];
-  const source = warmed.alphaSource;
-  const verdict = slides(fit, ceilingVerdict(part, room + rise, room, ceiling, sealed ?? true));
+  const source = outer.alphaSource;
+  const slides = kindOfFit(fit) === 'clearance';
+  const warmed = ceilingVerdict(part, room + rise, room, ceiling, sealed ?? true);
+  const verdict = slides ? slidesByHand(warmed) : warmed;
   return {
-    steps: rise > 0 ? [step(riseToFit, { I_max: fit.most, c: gap, alpha: warmed.alpha, d: size }, rise)] : [],
+    steps: rise > 0 ? [step(riseToFit, { I_max: fit.most, c: gap, alpha: outer.alpha, d: size }, rise)] : [],
     values: [
       {
         kind: 'quantity',
         key: 'warmTemperature',
-        label: warmLabel(part, room + rise, ceiling),
+        label: warmLabel(part, room + rise, ceiling, slides),
         value: room + rise,
-        low: room + low,
-        high: room + rise,
+        ...(rise > 0 && { low: room + low, high: room + rise }),
         units: degrees,
-        main: verdict.code !== 'warm-slides',
+        main: !slides,
         source,
       },
       {
@@ -138,18 +139,11 @@ export function warmToFit({ seat, size, material, sealed, room, gap }: FitInputs
         key: 'warmRise',
         label: 'Temperature rise',
         value: rise,
-        low,
-        high: rise,
+        ...(rise > 0 && { low, high: rise }),
         units: diff,
         source,
       },
       verdict,
     ],
   };
-}
-
-/** A ring that is looser than its seat everywhere goes in by hand: warmth is no need, only the gap asked for. */
-function slides(fit: Fit, verdict: VerdictValue): VerdictValue {
-  if (kindOfFit(fit) !== 'clearance' || verdict.code === 'warm-not-needed') return verdict;
-  return { ...verdict, label: 'Fitting the ring', code: 'warm-slides', level: 'note' };
 }

@@ -169,8 +169,6 @@ export const words: Words = {
     ...reasons,
     ...seats,
     ...needs,
-    'warm-slides': () =>
-      'No warming needed: by these figures the ring slides in by hand. If it does not, look for a burr or dirt before you use force.',
     'fit-clearance': () => 'Always loose. The ring can creep if the load turns against it.',
     'fit-transition': () =>
       'Can come out a little loose or a little tight. Measure seat and ring before you choose press or heat.',
@@ -183,7 +181,9 @@ export const words: Words = {
       'A ring held so takes some of the clearance. Keep the fit its load asks for, and see in Running clearance ' +
       'which group leaves enough: with both fits and the heat it is often C3. Where the manual names a group, that one holds.',
     'zone-as-advised': (data) =>
-      `${data['zone']} holds about as tightly as ${data['advised']}, which the table recommends here.`,
+      data['zone'] === data['advised']
+        ? `${data['zone']} is the zone the table recommends here.`
+        : `${data['zone']} holds about as tightly as ${data['advised']}, which the table recommends here.`,
     'zone-tighter': (data, say) =>
       `${data['zone']} is ${say.quantity(Number(data['difference']), micro)} tighter in the mean than the ` +
       `table's ${data['advised']}. Check the clearance left in the bearing.`,

@@ -49,10 +49,17 @@ export function isPast(temperature: number, { temperature: most }: Ceiling): boo
   return isOver(temperature, most + ceilingSlack);
 }
 
-/** A temperature past the ceiling is named as a need, not as a thing to do. */
-export function warmLabel(part: 'housing' | 'ring', needed: number, ceiling: Ceiling): string {
+/** A temperature past the ceiling is named as a need, not as a thing to do; so is one that is no need at all. */
+export function warmLabel(part: 'housing' | 'ring', needed: number, ceiling: Ceiling, slides = false): string {
+  if (slides) return 'The gap asked for would take';
   const name = part === 'housing' ? 'housing' : 'bearing';
   return isPast(needed, ceiling) ? `Warmth alone would take the ${name} to` : `Warm the ${name} to`;
+}
+
+/** A ring that is looser than its seat everywhere goes in by hand: warmth is no need, only the gap asked for. */
+export function slidesByHand(verdict: VerdictValue): VerdictValue {
+  if (verdict.code === 'warm-not-needed') return verdict;
+  return { ...verdict, label: 'Fitting the ring', code: 'warm-slides', level: 'note' };
 }
 
 /**

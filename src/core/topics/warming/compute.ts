@@ -9,6 +9,7 @@ import {
   housingCeiling,
   isPast,
   ringCeiling,
+  slidesByHand,
   warmLabel,
   worthWarming,
   type Ceiling,
@@ -64,12 +65,17 @@ export const compute = guarded(fields, (inputs): Result => {
     ...open.steps,
   ];
 
+  // Two sizes are compared: a fit worked out as nothing may be a last bit off it.
+  const slides = !isOver(d + I, d);
+  const warms = isOver(slides ? hot - room : rise, worthWarming);
+  const judged = ceilingVerdict(part, room + rise, room, ceiling, sealed);
+
   const values: Value[] = [
-    ceilingVerdict(part, room + rise, room, ceiling, sealed),
+    slides ? slidesByHand(judged) : judged,
     {
       kind: 'quantity',
       key: 'temperature',
-      label: warmLabel(part, room + rise, ceiling),
+      label: warmLabel(part, room + rise, ceiling, slides),
       value: room + rise,
       units: degrees,
       main: true,
@@ -84,11 +90,11 @@ export const compute = guarded(fields, (inputs): Result => {
       units: degrees,
       source: ceiling.source,
     },
-    ...coldValues(inputs, room - drop, room + riseBoth, cold, ceiling),
+    ...coldValues(inputs, slides ? room : room - drop, room + riseBoth, cold, ceiling),
     { kind: 'quantity', key: 'gapThere', label: 'Gap at the temperature warmed to', value: gapThere, units: micro },
     ...heatToVerdict(inputs.heatTo, ceiling, isUnder(gapThere + hair, c)),
     ...open.values,
-    ...(isOver(rise, worthWarming)
+    ...(warms
       ? [
           {
             kind: 'verdict',
@@ -106,7 +112,7 @@ export const compute = guarded(fields, (inputs): Result => {
     ok: true,
     values,
     working,
-    cautions: cautionsFor(inputs, Math.max(hot, room + rise), room - drop, isOver(rise, worthWarming)),
+    cautions: cautionsFor(inputs, slides ? hot : Math.max(hot, room + rise), slides ? room : room - drop, warms),
   };
 });
 

@@ -10,6 +10,7 @@ export {
   ceilings,
   ceilingSlack,
   ceilingVerdict,
+  slidesByHand,
   housingCeiling,
   isPast,
   ringCeiling,

@@ -5,6 +5,8 @@ const degrees = ['°C', '°F'] as const;
 /** Shared with `bearing-fit`, which gives the same verdict. */
 export const ceilingWords: Words['verdicts'] = {
   'warm-not-needed': () => 'No warming needed: the parts go together at room temperature with the gap you asked for.',
+  'warm-slides': () =>
+    'No warming needed: by these figures the ring slides in by hand. If it does not, look for a burr or dirt before you use force.',
   'warm-housing-ok': (data, say) =>
     'Warm the empty housing evenly, in an oven or on a hot plate, to ' +
     `${say.quantity(Number(data['needed']), degrees)}. ` +
@@ -14,15 +16,15 @@ export const ceilingWords: Words['verdicts'] = {
     `if it is open, in clean oil. Highest for it: ${say.quantity(Number(data['ceiling']), degrees)}.`,
   'warm-housing-over': (data, say) =>
     `Do not warm the housing past ${say.quantity(Number(data['ceiling']), degrees)}. ` +
-    'Warm it to that and chill the bearing as well, choose a looser zone, or press the ring in with ' +
+    'Warm it to that and chill the bearing as well, ask for a smaller gap, or press the ring in with ' +
     'force on the outer ring only.',
   'warm-sealed-over': (data, say) =>
     `Do not warm a sealed or greased bearing past ${say.quantity(Number(data['ceiling']), degrees)}: ` +
-    'grease and seals suffer. Chill the shaft as well, choose a looser zone, or press it on with force ' +
+    'grease and seals suffer. Chill the shaft as well, ask for a smaller gap, or press it on with force ' +
     'on the inner ring only.',
   'warm-ring-over': (data, say) =>
     `Do not warm the bearing past ${say.quantity(Number(data['ceiling']), degrees)}: its steel and its ` +
-    'cage suffer. Chill the shaft as well, choose a looser zone, or press it on with force on the inner ' +
+    'cage suffer. Chill the shaft as well, ask for a smaller gap, or press it on with force on the inner ' +
     'ring only.',
 };
 
