@@ -16,6 +16,7 @@ interface Figure {
 interface Out {
   readonly ok: boolean;
   readonly problems?: readonly { readonly field: string; readonly code: string; readonly message: string }[];
+  readonly taken?: Readonly<Record<string, Partial<Figure>>>;
   readonly values?: Readonly<
     Record<
       string,
@@ -241,5 +242,19 @@ describe('figures come back in the unit named beside them', () => {
       }
     expect([...new Set(dusty)]).toEqual([]);
     expect([...new Set(unnamed)]).toEqual([]);
+  });
+});
+
+describe('what a line leaves out', () => {
+  it('stands in the answer with the figure taken in its place; what was typed does not', () => {
+    const part = { partCost: 6000, age: '100 h', mean: 400, horizon: 200, reopenMinutes: 30 };
+    const { taken } = line('part-change', part, 'JPY');
+    expect(taken?.['labourRate']).toEqual({ value: 75, currency: 'JPY' });
+    expect(Object.keys(taken ?? {})).not.toContain('partCost');
+    expect(line('part-change', { ...part, labourRate: 9000 }, 'JPY').taken).not.toHaveProperty('labourRate');
+    const fit = { seat: 'shaft', size: 25 };
+    expect(line('bearing-fit', fit).taken?.['room']).toEqual({ value: 20, unit: '°C' });
+    // Not asked of a shaft, so nothing was taken for it.
+    expect(line('bearing-fit', fit).taken).not.toHaveProperty('material');
   });
 });

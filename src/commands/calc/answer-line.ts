@@ -6,7 +6,7 @@ import { readInputs } from '../../core/contract/read-inputs.ts';
 import type { Problem, Result } from '../../core/contract/result.ts';
 import { textOf } from '../../core/contract/text-of.ts';
 import type { Words } from '../../core/contract/words.ts';
-import { unitLabel } from '../../core/quantity/index.ts';
+import { toUnit, unitLabel } from '../../core/quantity/index.ts';
 import { readSum } from '../../core/quantity/sum.ts';
 import { clean, valueOut } from './metric.ts';
 import type { Options } from './options.ts';
@@ -49,7 +49,9 @@ function answer(raw: RawInputs, callable: Callable, options: Options): { ok: boo
   const read = readInputs(callable.fields, raw, { sum: readSum, currency: options.currency });
   if (!read.ok) return problemsOut('problems' in read ? read.problems : [], callable, options);
   const result = callable.compute(read.inputs);
-  return result.ok ? answerOut(result, callable.words, options) : problemsOut(result.problems, callable, options);
+  return result.ok
+    ? { ...answerOut(result, callable.words, options), taken: takenOut(raw, read.inputs, callable.fields, options) }
+    : problemsOut(result.problems, callable, options);
 }
 
 function problemsOut(
@@ -72,6 +74,20 @@ function answerOut(result: Extract<Result, { ok: true }>, words: Words, { curren
     working: result.working.map((s) => ({ ...s, put: s.put.map(termOut), gave: termOut(s.gave) })),
     cautions: result.cautions,
   };
+}
+
+/** The boxes the line left out, by what stands in them: no answer rests on a default without a word. */
+function takenOut(raw: RawInputs, inputs: Inputs, fields: readonly Field[], { currency }: Options) {
+  const left = fields.flatMap((field): [string, unknown][] => {
+    const typed = raw[field.key];
+    const value = inputs[field.key];
+    if ((typed !== undefined && typed !== null && typed !== '') || value === undefined) return [];
+    if (field.kind === 'rows') return [];
+    if (field.kind === 'quantity' && typeof value === 'number')
+      return [[field.key, { value: clean(toUnit(value, field.units[0])), unit: unitLabel(field.units[0]) }]];
+    return [[field.key, field.kind === 'money' ? { value, currency } : { value }]];
+  });
+  return Object.fromEntries(left);
 }
 
 function termOut(term: PutIn) {

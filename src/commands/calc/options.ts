@@ -9,6 +9,7 @@ export const usage = `Use:
 Options:
   --currency <code>                     currency of all money, three letters (USD if not given)
 
+What a line leaves out stands in the answer under "taken", with the figure used in its place.
 A bare number in a line is in the metric unit of its field; text may carry a unit: {"diameter": "14 in"}.
 Every figure that comes back is in the unit named beside it. Money comes back in the currency, to its last coin.
 Exit: 0 every line gave values, 1 some line had problems, 2 the command or a line could not be read,

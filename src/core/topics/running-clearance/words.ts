@@ -74,4 +74,5 @@ export const words: Words = {
       `(${say.quantity(Number(data['bearing']), mm)}).`,
     'least-above-most': () => 'The least interference is larger than the most. Change the two over.',
   },
+  figures: { cold: micro, left: micro, mean: micro, least: micro, most: micro },
 };
