@@ -1,4 +1,6 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
+import { LongestFirst } from './longest-first.ts';
 
 const root = new URL('..', import.meta.url).pathname;
 // Generous, for slow machines: a test that hangs fails all the same, and none is about time.
@@ -10,8 +12,9 @@ const outside = ['tests/{commands,e2e,engines,search,steps}/**/*.test.ts', 'test
 export default defineConfig({
   test: {
     root,
-    // A browser test mostly waits for its browser: every core gets a worker, where the default leaves one idle.
-    maxWorkers: '100%',
+    sequence: { sequencer: LongestFirst },
+    // A browser test mostly waits for its browser: two workers for every core keep the cores busy.
+    maxWorkers: 2 * availableParallelism(),
     projects: [
       {
         test: {
