@@ -125,6 +125,7 @@ export default function BenchStrip({ machines }: Props) {
         <input
           type="text"
           aria-label={say.ticket}
+          placeholder={say.ticket}
           autocomplete="off"
           maxLength={40}
           disabled={!live}
