@@ -26,6 +26,16 @@ test.each([
   expect(said(seconds, talk)).toEqual(lines);
 });
 
+// As Astro 7.3.5 wrote them for a shop without pages of its own.
+test('that a shop has none of a kind of content is not worth a word', () => {
+  const none = [
+    '22:46:23 [WARN] [glob-loader] No files found matching "knowledge/pages/**/*.mdx,shop/pages/**/*.mdx" in directory "content"',
+    '22:49:21 [WARN] [content] The collection "pages" does not exist or is empty. Please check your content config file for errors.',
+  ];
+  expect(said(30, none)).toEqual([]);
+  expect(said(30, [...none, ...warning])).toEqual(warning.slice(0, 2));
+});
+
 test('a warning is told whole, however short the build', () => {
   expect(said(0, warning)).toEqual(warning.slice(0, 2));
   expect(said(0, ['\u001B[2m10:15:01\u001B[22m \u001B[33m[WARN]\u001B[39m [x] colored'])).toHaveLength(1);

@@ -80,6 +80,9 @@ it('builds whole, without a machine and in English alone', () => {
   expect(pages()).toEqual(expect.arrayContaining(['index.html', 'sw.js', 'calculators/belt-tension.html']));
   expect(pages().filter((f) => /^es(?:\.html|[\\/])/.test(f))).toEqual([]);
   expect(readFileSync(join(dist, 'shop.html'), 'utf8')).toContain('Ribera Saws');
+  // Its search has one list, which names no other to ask for.
+  expect(pages().filter((f) => /^pagefind[\\/]list\./.test(f))).toEqual([join('pagefind', 'list.en.js')]);
+  expect(readFileSync(join(dist, 'pagefind/list.en.js'), 'utf8')).toContain(String.raw`\"beside\":[]`);
 });
 
 it('holds no name of the demo shop, its place or its machines', () => {

@@ -1,5 +1,7 @@
 /** What the build hands to the search box beside the full text: titles, other words and headings, as numbers of words. */
 
+import type { Tongue } from './forms.ts';
+
 /** What a result is, in the order the numbers of `PackedRow` mean. */
 export const resultKinds = [
   'guide',
@@ -44,4 +46,6 @@ export interface PackedList {
   readonly rows: readonly PackedRow[];
   /** Misspelled word -> the one that is meant, where content knows both. */
   readonly misspelled: Readonly<Record<string, string>>;
+  /** The other languages of the site that have a list. */
+  readonly beside: readonly Tongue[];
 }

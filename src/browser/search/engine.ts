@@ -23,11 +23,15 @@ function listOf(lang: Tongue): Promise<List | undefined> {
     lists.get(lang) ??
     readText(`list.${lang}`).then(
       (text) => readList(JSON.parse(text) as PackedList, lang),
-      // A site in one language has one list.
       () => undefined,
     );
   lists.set(lang, known);
   return known;
+}
+
+/** A site in one language has one list; another is not asked for. */
+async function otherList(): Promise<List | undefined> {
+  return (await listOf(ours))?.beside.includes(other) ? listOf(other) : undefined;
 }
 
 const empty: Found = { total: 0, hits: [], hidden: 0, replaced: [], left: [], offers: [], certainty: 0 };
@@ -107,8 +111,11 @@ async function toOffer(offer: Offer): Promise<OfferedPage | undefined> {
   const address = new URL(file, root);
   address.search = offerQuery(offer);
   address.hash = anchor;
-  for (const lang of [ours, other]) {
-    const title = (await listOf(lang))?.rows.find((row) => row.address === file)?.title;
+  for (const [lang, list] of [
+    [ours, listOf],
+    [other, otherList],
+  ] as const) {
+    const title = (await list(lang))?.rows.find((row) => row.address === file)?.title;
     if (title !== undefined)
       return { address: address.href, title, said, filled: Object.keys(figures).length > 0, foreign: lang !== ours };
   }
@@ -120,7 +127,7 @@ const better = 1.3;
 const well = 0.3;
 
 async function elsewhere(words: string, certainty: number): Promise<Elsewhere | undefined> {
-  const list = await listOf(other);
+  const list = await otherList();
   if (!list) return undefined;
   const own = [...byPhrases(readQuestion(words, list).families, list)].sort(([, a], [, b]) => b.score - a.score)[0];
   if (!own || own[1].score < well || own[1].score < certainty * better) return undefined;

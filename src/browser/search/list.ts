@@ -42,6 +42,8 @@ export interface List {
   /** Forms of words that stand somewhere in the text. */
   readonly inText: ReadonlySet<string>;
   readonly misspelled: Readonly<Record<string, string>>;
+  /** The other languages of the site that have a list. */
+  readonly beside: readonly Tongue[];
   /** Number in the full text -> row. */
   readonly rowOf: ReadonlyMap<string, number>;
 }
@@ -94,6 +96,7 @@ export function readList(packed: PackedList, lang: Tongue): List {
     words: [...new Set([...words, ...[...kinOf(lang).keys()].filter((word) => standsIn.has(stem(word, lang)))])],
     inText: new Set([...packed.known.split(' '), ...words.map((word) => formsOf(word, lang))]),
     misspelled: packed.misspelled,
+    beside: packed.beside,
     rowOf: new Map(packed.rows.map(([, , , , page], row) => [page, row])),
   };
 }

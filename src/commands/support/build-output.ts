@@ -7,6 +7,8 @@ const step = 500;
 
 /** Our own steps speak under this name; see steps/integration.ts. */
 const own = /\[almanac-[a-z]+\] (.*)$/;
+/** A kind of content a shop has none of, own pages for one, is no mistake; Astro says so twice. */
+const nothingThere = /\[glob-loader\] No files found matching|The collection "\w+" does not exist or is empty/;
 const aPage = /[├└]─ \S+\.html/;
 
 /** The colors a terminal is told. */
@@ -35,7 +37,7 @@ export class BuildOutput {
     const said = own.exec(text)?.[1];
     if (said !== undefined && !text.includes('[WARN]')) return this.#saySlow(said);
     // A warning goes on until the next line with a time of its own.
-    if (/^\d\d:\d\d:\d\d /.test(text)) this.#warned = text.includes('[WARN]');
+    if (/^\d\d:\d\d:\d\d /.test(text)) this.#warned = text.includes('[WARN]') && !nothingThere.test(text);
     if (this.#warned) this.#say(line);
   }
 

@@ -24,8 +24,10 @@ export async function addSearch(dist: string, project: string): Promise<void> {
     const texts = await readFragments(plain);
     const misspelled = await misspelledWords(places.map((place) => join(project, place, 'glossary')));
     await mkdir(out, { recursive: true });
-    for (const lang of tongues.filter((l) => rows.some((row) => row.lang === l))) {
-      const list = JSON.stringify(packList(lang, rows, texts, misspelled));
+    const spoken = tongues.filter((l) => rows.some((row) => row.lang === l));
+    for (const lang of spoken) {
+      const beside = spoken.filter((l) => l !== lang);
+      const list = JSON.stringify(packList(lang, rows, texts, misspelled, beside));
       await writeFile(join(out, `list.${lang}.js`), `almanacSearch.put("list.${lang}",${JSON.stringify(list)})\n`);
     }
   } finally {

@@ -20,6 +20,7 @@ export function packList(
   rows: readonly Row[],
   texts: readonly PageText[],
   misspelled: Readonly<Record<string, string>>,
+  beside: readonly Tongue[],
 ): PackedList {
   const mine = rows.filter((row) => row.lang === lang);
   const textOf = new Map(texts.map((text) => [text.address, text]));
@@ -64,6 +65,7 @@ export function packList(
     files: [...files.keys()],
     rows: packed,
     misspelled: lang === 'en' ? misspelled : {},
+    beside,
   };
 }
 
