@@ -1,8 +1,8 @@
-import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { articlesAsData } from './src/steps/articles.ts';
 import { checkedContent } from './src/steps/content-check/integration.ts';
 import { namedEdition } from './src/steps/edition/integration.ts';
+import { islands } from './src/steps/islands/islands.ts';
 import { portable } from './src/steps/integration.ts';
 import { oneShop } from './src/steps/one-shop.ts';
 import { siteAddress } from './src/steps/site-address.ts';
@@ -14,11 +14,10 @@ chooseShop(import.meta.dirname);
 
 export default defineConfig({
   // The content check comes first: it stops the build with file and line before anything is made.
-  // Preact's transform is kept to the islands: nothing else holds its syntax, and it is slow.
   integrations: [
     checkedContent(),
     articlesAsData(),
-    preact({ include: ['**/src/islands/**/*.tsx'] }),
+    islands(),
     oneShop(),
     namedEdition(),
     whileWriting(),

@@ -1,13 +1,14 @@
 /**
  * Words as outlines of the site's own face: drawn so, a picture is the same on every machine, whatever letters that
  * has. The face comes in all weights in one file, of which only the thinnest can be read here; a line around each
- * outline gives it body.
+ * outline gives it body (./card.ts).
  */
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { create, type Font } from 'fontkitten';
 
-interface Letter {
+export interface Letter {
+  readonly sign: string;
   readonly outline: string;
   /** In thousandths of the type's size. */
   readonly wide: number;
@@ -38,8 +39,8 @@ function letter(sign: string): Letter {
   const glyph = face?.glyphForCodePoint(code);
   // A sign of another alphabet leaves a gap; the words beside the picture hold it.
   const made: Letter = glyph
-    ? { outline: glyph.path.toSVG(), wide: (glyph.advanceWidth / (face?.unitsPerEm ?? 1000)) * 1000 + spread }
-    : { outline: '', wide: 500 };
+    ? { sign, outline: glyph.path.toSVG(), wide: (glyph.advanceWidth / (face?.unitsPerEm ?? 1000)) * 1000 + spread }
+    : { sign, outline: '', wide: 500 };
   letters.set(sign, made);
   return made;
 }
@@ -62,15 +63,21 @@ export function broken(text: string, most: number, lines: number): readonly SetL
   return shown.map((line) => ({ text: line, wide: widthOf(line) }));
 }
 
-/** One line as SVG, its foot at x, y. @param size in units of the drawing */
-export function drawn(text: string, x: number, y: number, size: number): string {
+/** A letter and where its foot stands, in pixels. */
+export interface Placed {
+  readonly letter: Letter;
+  readonly size: number;
+  readonly x: number;
+  readonly y: number;
+}
+
+/** The letters of one line, its foot at x, y. Each stands on a whole pixel, so that a letter is drawn once for all lines. */
+export function set(text: string, x: number, y: number, size: number): readonly Placed[] {
   let at = 0;
-  const parts = [...text].map((sign) => {
-    const { outline, wide } = letter(sign);
-    const part = outline === '' ? '' : `<path transform="translate(${Math.round(at)} 0)" d="${outline}"/>`;
-    at += wide;
-    return part;
+  return [...text].map((sign) => {
+    const made = letter(sign);
+    const placed = { letter: made, size, x: x + Math.round((at / 1000) * size), y };
+    at += made.wide;
+    return placed;
   });
-  const scale = size / 1000;
-  return `<g transform="translate(${x} ${y}) scale(${scale} ${-scale})">${parts.join('')}</g>`;
 }

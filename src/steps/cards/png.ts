@@ -4,13 +4,15 @@ import { crc32, deflateSync } from 'node:zlib';
 /** @param pixels one palette place (0 to 15) a byte, row by row @param palette up to sixteen colors, "#rrggbb" */
 export function png(pixels: Uint8Array, width: number, palette: readonly string[]): Buffer {
   const height = pixels.length / width;
-  const row = Math.ceil(width / 2);
-  const raw = Buffer.alloc((row + 1) * height);
-  for (let y = 0; y < height; y += 1)
-    for (let x = 0; x < width; x += 1) {
-      const at = y * (row + 1) + 1 + (x >> 1);
-      raw[at] = (raw[at] ?? 0) | ((pixels[y * width + x] ?? 0) << (x % 2 === 0 ? 4 : 0));
-    }
+  const raw = Buffer.alloc((Math.ceil(width / 2) + 1) * height);
+  let at = 0;
+  for (let y = 0; y < height; y += 1) {
+    at += 1;
+    const end = (y + 1) * width;
+    // Two pixels a byte; the last of an odd row stands alone.
+    for (let x = y * width; x < end; x += 2)
+      raw[at++] = ((pixels[x] ?? 0) << 4) | (x + 1 < end ? (pixels[x + 1] ?? 0) : 0);
+  }
   const head = Buffer.alloc(13);
   head.writeUInt32BE(width, 0);
   head.writeUInt32BE(height, 4);
@@ -20,7 +22,7 @@ export function png(pixels: Uint8Array, width: number, palette: readonly string[
     Buffer.from('\x89PNG\r\n\x1a\n', 'latin1'),
     chunk('IHDR', head),
     chunk('PLTE', colors),
-    chunk('IDAT', deflateSync(raw, { level: 6 })),
+    chunk('IDAT', deflateSync(raw, { level: 4 })),
     chunk('IEND', Buffer.alloc(0)),
   ]);
 }

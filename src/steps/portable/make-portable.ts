@@ -2,7 +2,7 @@
  * Turns what Astro built into a folder that works from a server, from a subfolder, installed
  * and opened from disk: relative links, classic scripts, nothing inline, one fixed policy.
  */
-import { existsSync } from 'node:fs';
+import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { copyFile, readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { ClassicScripts } from './classic-scripts.ts';
@@ -46,12 +46,13 @@ export async function makePortable(dist: string, base: string, leftOut: FileSet 
   const anchors: Anchor[] = [];
   const problems: LinkProblem[] = [];
   for (const file of files.filter((f) => f.endsWith('.html'))) {
-    const page = parsePage(file, await readFile(join(dist, file), 'utf8'));
+    const page = parsePage(file, readFileSync(join(dist, file), 'utf8'));
     const links = relink(page, site, (e) => isReplaced(e) || isLateSheet(page, e));
     ids.set(file, page.ids);
     anchors.push(...links.anchors);
     problems.push(...links.problems);
-    await writeFile(
+    // Read and written at once: thousands of files wait longer for each other than the disk takes for them.
+    writeFileSync(
       join(dist, page.file),
       applyEdits(page.html, [...links.edits, ...(await pageEdits(page, site, tools))]),
     );

@@ -1,5 +1,5 @@
 /** Reads every built page into a Pagefind index, one per language of <html lang>. */
-import { readFile } from 'node:fs/promises';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { close, createIndex } from 'pagefind';
 import { partsOf, type Row } from './page-parts.ts';
@@ -21,7 +21,7 @@ export async function indexPages(dist: string, pages: readonly string[], outputP
     if (!index) throw new Error(`The search index could not be started: ${errors.join('; ')}`);
     const given: Promise<void>[] = [];
     for (const page of pages)
-      for (const { row, html } of partsOf(page, await readFile(join(dist, page), 'utf8'))) {
+      for (const { row, html } of partsOf(page, readFileSync(join(dist, page), 'utf8'))) {
         given.push(
           index.addHTMLFile({ url: row.address, content: html }).then(({ errors }) => report(row.address, errors)),
         );

@@ -1,6 +1,7 @@
 /** Writes sw.js: the worker with the list of every file and its hash. Last step, after all files are final. */
 import { createHash } from 'node:crypto';
-import { readFile, writeFile } from 'node:fs/promises';
+import { readFileSync } from 'node:fs';
+import { writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { cardFolder } from '../cards/add-cards.ts';
@@ -17,7 +18,7 @@ export async function addWorker(dist: string): Promise<void> {
   for (const file of await listFiles(dist))
     if (!notSaved(file))
       files[file] = createHash('sha256')
-        .update(await readFile(join(dist, file)))
+        .update(readFileSync(join(dist, file)))
         .digest('hex')
         .slice(0, 16);
   const list = JSON.stringify(files);

@@ -33,15 +33,16 @@ export function exactSolver(sums: Sums): Solver {
   const m = sums.effort.length;
   const memo = new Float64Array(3 ** m).fill(NaN);
   const choice = new Int8Array(3 ** m).fill(-1);
+  /** Chance of each state's answers together with the start's. It and the way to it are asked for many times. */
+  const masses = new Float64Array(3 ** m).fill(NaN);
   const scratch = Array.from({ length: m + 1 }, () => new Float64Array(sums.n + 1));
   const place = Array.from({ length: m }, (_, c) => 3 ** c);
   const codeOf = (outcomes: readonly Outcome[]) =>
     outcomes.reduce((code: number, o, c) => code + o * (place[c] ?? 0), 0);
 
-  function solve(outcomes: Outcome[], code: number, weights: Float64Array, depth: number): number {
+  function solve(outcomes: Outcome[], code: number, weights: Float64Array, mass: number, depth: number): number {
     const known = memo[code] ?? NaN;
     if (!Number.isNaN(known)) return known;
-    const mass = massOf(weights);
     let least = Infinity;
     if (found(sums, outcomes, weights, mass) >= 0) least = 0;
     else {
@@ -79,20 +80,30 @@ export function exactSolver(sums: Sums): Solver {
   ): number {
     let value = effortNow(sums, outcomes, c);
     for (const o of [1, 2] as const) {
+      const next = code + o * (place[c] ?? 0);
+      const solved = memo[next] ?? NaN;
+      if (!Number.isNaN(solved)) {
+        const share = (masses[next] ?? 0) / mass;
+        if (share > 1e-14) value += share * solved;
+        continue;
+      }
       const after = weigh(sums, weights, c, o === 1, scratch[depth]);
-      const share = massOf(after) / mass;
-      if (share <= 1e-14) continue;
+      const afterMass = massOf(after);
+      masses[next] = afterMass;
+      if (afterMass / mass <= 1e-14) continue;
       outcomes[c] = o;
-      value += share * solve(outcomes, code + o * (place[c] ?? 0), after, depth + 1);
+      value += (afterMass / mass) * solve(outcomes, next, after, afterMass, depth + 1);
       outcomes[c] = 0;
     }
     return value;
   }
 
+  const solveAt = (outcomes: readonly Outcome[], weights: Float64Array) =>
+    solve([...outcomes], codeOf(outcomes), weights, massOf(weights), 0);
   return {
-    expected: (outcomes, weights) => solve([...outcomes], codeOf(outcomes), weights, 0),
+    expected: solveAt,
     best: (outcomes, weights) => {
-      solve([...outcomes], codeOf(outcomes), weights, 0);
+      solveAt(outcomes, weights);
       return choice[codeOf(outcomes)] ?? -1;
     },
     expectedWith: (outcomes, weights, check) =>

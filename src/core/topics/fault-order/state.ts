@@ -57,15 +57,16 @@ const gone = 1e-12;
  * True when a check that shows a fault makes a suspect likelier than it is without it: the likelihood ratio
  * P(shows | this suspect) / P(shows | any other) is above 1. With nobody else left it is measured against a
  * machine on which nobody listed is at fault.
- * @param weights chances without the check's own answer
+ * @param weightsNow gives the chances without the check's own answer, where they are needed
  */
-function raises(sums: Sums, weights: Float64Array, check: number, j: number): boolean {
-  const q = sums.shows[check] ?? weights;
+function raises(sums: Sums, weightsNow: () => Float64Array, check: number, j: number): boolean {
+  const q = sums.shows[check] ?? sums.prior;
   const [own, ifNobody] = [q[j] ?? 0, q[sums.n] ?? 0];
   const tells = sums.tells[check] ?? [];
   if (!tells.includes(j) || !isOver(own, ifNobody)) return false;
   // A check about one suspect shows as often with any of the others as with none: no need to weigh them.
   if (tells.length === 1) return true;
+  const weights = weightsNow();
   let [others, shown] = [0, 0];
   for (let k = 0; k < weights.length; k++) {
     if (k === j) continue;
@@ -78,7 +79,7 @@ function raises(sums: Sums, weights: Float64Array, check: number, j: number): bo
 /** True when a finding has raised the suspect: a check that tells about it showed a fault, and that made it likelier. */
 export function pointedAt(sums: Sums, outcomes: readonly Outcome[], j: number): boolean {
   return outcomes.some(
-    (o, c) => o === 1 && (sums.tells[c] ?? []).includes(j) && raises(sums, weightsOf(sums, outcomes, c), c, j),
+    (o, c) => o === 1 && (sums.tells[c] ?? []).includes(j) && raises(sums, () => weightsOf(sums, outcomes, c), c, j),
   );
 }
 
@@ -90,7 +91,7 @@ export function canConfirm(
   check: number,
   j: number,
 ): boolean {
-  return outcomes[check] === 0 && raises(sums, weights, check, j);
+  return outcomes[check] === 0 && raises(sums, () => weights, check, j);
 }
 
 /**
