@@ -55,13 +55,10 @@ async function pictures(projectFolder: string): Promise<ReadonlySet<string>> {
 /** What the shop replaces is no longer part of the site; a draft replaces nothing yet. */
 function withoutReplaced(files: readonly ContentFile[]): ContentFile[] {
   const rank = (file: ContentFile) => (file.draft ? -1 : places.indexOf(file.place));
-  return files.filter(
-    (file) =>
-      file.place === '' ||
-      !files.some(
-        (o) => o.folder === file.folder && o.id === file.id && o.ending === file.ending && rank(o) > rank(file),
-      ),
-  );
+  const nameOf = (file: ContentFile) => `${file.folder}/${file.id}.${file.ending}`;
+  const highest = new Map<string, number>();
+  for (const file of files) highest.set(nameOf(file), Math.max(rank(file), highest.get(nameOf(file)) ?? -1));
+  return files.filter((file) => file.place === '' || rank(file) === highest.get(nameOf(file)));
 }
 
 /** What may stand in content/: the knowledge, the shop, and a demo shop that is not built today. */
