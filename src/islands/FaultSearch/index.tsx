@@ -77,7 +77,7 @@ export default function FaultSearch(page: FaultSearchProps) {
 
   return (
     <section class="fault" aria-label={say.search} data-live={live ? 'yes' : 'no'}>
-      <p class="fault-on-paper fault-ticket-paper">
+      <p class="fault-on-paper fault-ticket-paper" data-pagefind-ignore>
         <span>
           {say.ticket}: {on.ticket}
         </span>

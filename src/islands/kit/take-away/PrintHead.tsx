@@ -19,7 +19,7 @@ export function PrintHead({ page: { id, shop }, title, worked }: Props) {
         <p class="calc-band">{mark.example ? say.exampleBand : say.pencilBand(worked?.pencil ?? 0, filled(worked))}</p>
       )}
       <p class="calc-print-title">{title}</p>
-      <p class="calc-job-line">
+      <p class="calc-job-line" data-pagefind-ignore>
         {(['ticket', 'machine', 'date', 'by'] as const).map((part) => (
           <span key={part}>
             {say.jobLine[part]} <b id={`${id}-job-${part}`} />
