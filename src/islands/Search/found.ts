@@ -19,8 +19,20 @@ export interface Hit {
 const hiddenWord = '‡';
 
 export function toHit({ title, kind, part, address, summary, excerpt }: EngineHit): Hit {
-  const readable = excerpt !== '' && !excerpt.includes(hiddenWord) && !isFigures(excerpt);
+  const readable =
+    excerpt !== '' && !excerpt.includes(hiddenWord) && !isFigures(excerpt) && !beginsInTitle(excerpt, title);
   return { title, kind, part, address, excerpt: readable ? runs(excerpt) : [{ text: summary, marked: false }] };
+}
+
+/** A piece that begins in the page's name has found nothing but the name, which stands above it already. */
+export function beginsInTitle(excerpt: string, title: string): boolean {
+  const words = (text: string) =>
+    text
+      .toLowerCase()
+      .replace(/<[^>]*>/g, '')
+      .match(/[\p{L}\p{N}]+/gu) ?? [];
+  const [name, piece] = [words(decode(title)), words(decode(excerpt))];
+  return name.some((_, from) => name.length - from > 1 && name.slice(from).every((word, k) => word === piece[k]));
 }
 
 /** A piece of a table of figures tells nobody which page it is. */
