@@ -22,6 +22,14 @@ export const boundaries: Boundaries = {
       gives: ['compression-serviceable', 'compression-healthy', 'compression-healthy'],
     },
     {
+      why: 'more than 1.4 times the healthy figure is no health (our choice): 14 of 10 bar',
+      verdict: 'verdict',
+      inputs: cold,
+      moves: 'reading',
+      at: 14,
+      gives: ['compression-healthy', 'compression-healthy', 'compression-high'],
+    },
+    {
       why: 'serviceable from 80 % (common practice): 8 of 10 bar',
       verdict: 'verdict',
       inputs: cold,

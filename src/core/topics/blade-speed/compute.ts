@@ -34,7 +34,7 @@ export const compute = guarded(fields, (inputs): Result => {
     // What forbids the blade is read first, not below a good word about its speed.
     values: [
       ...verdicts.filter(isStop),
-      ...speedValues(speed, shaft.value, lowest, free),
+      ...speedValues(speed, shaft.value, lowest, free, verdicts.some(isStop)),
       ...verdicts.filter((v) => !isStop(v)),
       ...depth.value,
     ],
@@ -67,7 +67,8 @@ function freeRotation(inputs: BladeInputs): number {
     : drivenRotation(inputs.engine ?? 0, inputs.enginePulley ?? 0, inputs.bladePulley ?? 1, 0);
 }
 
-function speedValues(speed: number, rotation: number, limit: number, free: number): Value[] {
+/** @param forbidden something else forbids the blade: then its speed is a figure, and no good word. */
+function speedValues(speed: number, rotation: number, limit: number, free: number, forbidden: boolean): Value[] {
   const over = isOver(free, limit);
   const near = isOver(free, nearLimit * limit);
   const code = over
@@ -83,7 +84,7 @@ function speedValues(speed: number, rotation: number, limit: number, free: numbe
       key: 'verdict',
       label: 'Verdict',
       code,
-      level: over ? 'stop' : near ? 'caution' : 'good',
+      level: over ? 'stop' : near ? 'caution' : forbidden ? 'note' : 'good',
       main: true,
     },
     { kind: 'quantity', key: 'speed', label: 'Surface speed', value: speed, units: ['m/s', 'ft/min'], main: true },

@@ -51,7 +51,7 @@ const marking = ['markedAs', 'markedRotation', 'markedSpeed', 'alsoRotation', 'a
 const size = ['diameter', 'newDiameter'];
 const depth = ['diameter', 'flange', 'clearance', 'head', 'reach'];
 export const decides = {
-  verdict: [...drive, ...marking, ...size],
+  verdict: [...drive, ...marking, ...size, 'guardSize', 'machineRotation'],
   marksVerdict: [...marking, ...size],
   guardVerdict: [...size, 'guardSize'],
   plateVerdict: [...drive, 'machineRotation'],

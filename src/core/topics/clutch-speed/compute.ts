@@ -157,9 +157,10 @@ function judged(i: Inputs, engages: number, weak: number): Value[] {
       key: 'verdict',
       label: 'Idle against engagement',
       code,
-      level: code === 'idle-clear' ? 'good' : 'stop',
+      // No good word beside a blade that was seen to turn.
+      level: code !== 'idle-clear' ? 'stop' : i.observed === 'stands' ? 'good' : 'note',
       main: true,
-      data: { highest: engages / idleMarginWanted },
+      data: { highest: engages / idleMarginWanted, observed: i.observed },
     },
     ...(isUnder(i.weak, 1)
       ? [

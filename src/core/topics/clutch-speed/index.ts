@@ -23,7 +23,7 @@ export const example = { observed: 'stands', idle: '2700 rpm', known: 'speed', e
 const parts = ['known', 'engages', 'mass', 'radius', 'gap', 'spring', 'rate'];
 export const decides = {
   observedVerdict: ['observed'],
-  verdict: ['idle', ...parts],
+  verdict: ['observed', 'idle', ...parts],
   weakVerdict: ['idle', 'weak', ...parts],
   gripVerdict: ['known', 'mass', 'radius', 'gap', 'spring', 'rate', 'shoes', 'friction', 'drum', 'running', 'power'],
 };

@@ -1,23 +1,31 @@
-import type { Words } from '../../contract/words.ts';
+import type { Sentence, Words } from '../../contract/words.ts';
 
 const inTheClutch =
   'slurry packed behind the shoes, a shoe that sticks on its guide, a weak, stretched or broken spring, a dry or seized ' +
   'drum bearing';
 const checks =
-  `Set the idle to the manual’s speed. If the blade still turns, do not go lower: look for ${inTheClutch}, an air leak, ` +
+  `Set the idle to the manual’s speed. If the blade turns all the same, do not go lower: look for ${inTheClutch}, an air leak, ` +
   'or a throttle that does not close.';
+
+/** A blade seen to turn has its own verdict with the way out; it is not said twice. */
+const seenToTurn = (d: Parameters<Sentence>[0]) => d['observed'] !== undefined && d['observed'] !== 'stands';
 
 export const words: Words = {
   verdicts: {
-    'idle-clear': () =>
-      'Idle stays well below engagement: the blade must stand still at idle. If it turns all the same, something drags. ' +
-      'With the start throttle set it may turn when the engine fires, until the trigger is touched.',
+    'idle-clear': (d) =>
+      seenToTurn(d)
+        ? 'Idle stays well below engagement, so these speeds do not explain what you saw: something drags.'
+        : 'Idle stays well below engagement: the blade must stand still at idle. If it turns all the same, something drags. ' +
+          'With the start throttle set it may turn when the engine fires, until the trigger is touched.',
     'idle-too-near': (d, say) =>
       'Stop work. Idle is too close to engagement: a warm engine or a tired spring brings the blade to ' +
       `turn. Idle must not be above ${say.quantity(Number(d['highest']), ['rpm', 'rpm'])} by these ` +
-      `figures; the manual's figure comes first. ${checks}`,
-    'idle-over-engagement': () =>
-      `Stop work. The clutch engages at or below idle: the blade turns at idle. Take the saw out of use and the blade off. ${checks}`,
+      `figures; the manual's figure comes first.${seenToTurn(d) ? '' : ` ${checks}`}`,
+    'idle-over-engagement': (d) =>
+      seenToTurn(d)
+        ? 'Stop work. By these speeds the clutch engages at or below idle, so the blade turns there.'
+        : 'Stop work. By these speeds the clutch engages at or below idle, and the blade would turn there. You saw it ' +
+          `stand: one of the two is not so. Take the saw out of use and the blade off, and measure both speeds again. ${checks}`,
     'drags-on-cord': () =>
       'Stop work. The cord turns the engine far too slowly to throw the shoes: something drags. Look for a dry or seized drum bearing, slurry packed between shoes and drum, a jammed shoe, a broken spring end wedged in the drum.',
     'turns-at-idle-seen': () => `Stop work. Take the saw out of use and the blade off. ${checks}`,

@@ -17,6 +17,8 @@ const gauge = ['bar', 'psi'] as const;
 const percent = ['%', '%'] as const;
 /** Shares of a healthy reading. Source: common-practice (10, 8 and 6 bar of a small two-stroke saw). */
 export const compressionBands = { healthy: 1, serviceable: 0.8, worn: 0.6 } as const;
+/** More than wear and good luck explain: a good saw reads some 12 bar where 10 is healthy. Our choice. */
+export const tooHigh = 1.4;
 /** A first pull under this share of the highest reading climbs slowly. Source: common-practice. */
 export const slowStart = 0.5;
 
@@ -103,12 +105,13 @@ function judge(i: Inputs, air: number): Worked<Value[]> {
         decimals: [1, 0],
       },
       { kind: 'quantity', key: 'air', label: 'Air pressure here', value: air, units: ['kPa', 'psi'], decimals: [1, 1] },
-      ...firstPull(i, code === 'compression-healthy'),
+      ...firstPull(i, !isUnder(share, compressionBands.healthy)),
     ],
   };
 }
 
 function bandOf(share: number) {
+  if (isOver(share, tooHigh)) return 'compression-high';
   if (!isUnder(share, compressionBands.healthy)) return 'compression-healthy';
   if (!isUnder(share, compressionBands.serviceable)) return 'compression-serviceable';
   return isUnder(share, compressionBands.worn) ? 'compression-low' : 'compression-worn';

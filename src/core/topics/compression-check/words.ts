@@ -7,8 +7,10 @@ const percentUp = (share: number | string | undefined) => Math.ceil(100 * Number
 
 export const words: Words = {
   verdicts: {
-    'compression-healthy': () =>
-      'Healthy for this height. Far above it, think of carbon on the piston or fuel lying in the crankcase.',
+    'compression-high': () =>
+      'Higher than wear or good luck explains: think of carbon on the piston, oil or fuel lying in the engine, the wrong ' +
+      'cylinder or gauge, or a healthy figure that is not this engine’s.',
+    'compression-healthy': () => 'Healthy for this height.',
     'compression-serviceable': () => 'Serviceable. Look through the exhaust port before you spend on anything else.',
     'compression-worn': () =>
       'Worn: slow to start, first when hot, then always; near the lower end it hardly starts. Look at piston, ring and ' +

@@ -138,6 +138,19 @@ describe('the verdict', () => {
     expect(speed({})).toBeLessThan(speed({ rate: 12 }));
   });
 
+  it('says nothing good, and nothing twice, beside a blade that was seen to turn', () => {
+    const at = (observed: string, idle: number) => {
+      const verdict = valueOf(answer({ known: 'speed', engages: 3500, observed, idle }), 'verdict', 'verdict');
+      return `${verdict.level}: ${words.verdicts[verdict.code]?.(verdict.data ?? {}, sayer({ system: 'metric' }))}`;
+    };
+    expect(at('stands', 2500)).toMatch(/^good: .*must stand still/);
+    expect(at('idle', 2500)).toMatch(/^note: .*do not explain what you saw/);
+    expect(at('idle', 3600)).toMatch(/^stop: /);
+    expect(at('idle', 3600)).not.toMatch(/manual’s speed/);
+    // The figures say it turns, and it was seen to stand: neither is believed.
+    expect(at('stands', 3600)).toMatch(/^stop: .*You saw it stand: one of the two is not so.*manual’s speed/);
+  });
+
   it('does not forbid the very cure it names', () => {
     for (const code of ['turns-at-idle-seen', 'idle-over-engagement', 'idle-too-near'])
       expect(words.verdicts[code]?.({ highest: 50 }, sayer({ system: 'metric' }))).toMatch(
