@@ -24,6 +24,7 @@ export const boundaries: Boundaries = {
     'greased-thread': 'hangs on the thread chosen',
     'left-hand': 'said when asked for',
     'thread-locker': 'said when asked for',
+    'locker-on-oil': 'hangs on the thread chosen',
     'plated-12-9': 'hangs on the class and the thread chosen',
   },
 };

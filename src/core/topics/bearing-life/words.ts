@@ -19,7 +19,7 @@ export const words: Words = {
     'life-beyond': () =>
       'At this load the steel does not tire before something else ends the bearing. Keep it clean and greased.',
     'wear-not-counted': () =>
-      'These hours count tiring of the steel only. Slurry grinds the races away and washes the grease out, often long before. Treat the figure as the most to hope for, and cure the leak.',
+      'A life in hours counts tiring of the steel only. Slurry grinds the races away and washes the grease out, often long before. Take such a figure as the most to hope for, and cure the leak.',
     'seal-whole': () => 'It is kept as clean as whole seals keep it. Look after the seals.',
     'seal-no-gain': () =>
       'At this load and with this oil, cleaner running would not make the steel last longer. Seals still keep out what grinds it.',
@@ -27,7 +27,7 @@ export const words: Words = {
     'load-high': (data) =>
       `The load is ${Math.round(100 * Number(data['share']))} % of the dynamic rating. Above half of it the sum promises too much.`,
     'load-dents': () =>
-      'The load is above the static rating: the balls dent the races. Take a larger bearing or less belt tension.',
+      'The load is above the static rating: the balls dent the races. Take a larger bearing or less load, on a belt less tension.',
   },
   problems: {
     'no-rating': (data) =>

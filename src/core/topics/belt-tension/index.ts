@@ -131,13 +131,14 @@ const speed = [...size, 'rotation', 'speedOf'];
 const load = [...speed, 'belts', 'power', 'known', 'centre', 'length', 'mass'];
 const setting = [...load, 'beltState', 'driver', 'hours', 'load', 'factor'];
 const check = ['force', 'deflection', 'frequency', 'growth', 'apart', 'axial', 'rule', 'bending', 'pushExtra'];
+const set = ['set', 'setLeast', 'setMost', 'rule', 'pushExtra'];
 export const decides = {
-  verdict: [...setting, 'reading', ...check],
+  verdict: [...setting, 'reading', ...check, ...set],
   speedVerdict: speed,
   loadVerdict: load,
-  wetVerdict: [...setting, 'wetGrip'],
+  wetVerdict: [...setting, 'wetGrip', ...set],
   pulleyVerdict: size,
-  setVerdict: [...setting, 'set', 'setLeast', 'setMost', 'rule', 'pushExtra'],
+  setVerdict: [...setting, ...set],
 };
 export const carries: readonly Carry[] = [
   {

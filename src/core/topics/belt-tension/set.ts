@@ -41,6 +41,7 @@ export function setValues(i: BeltInputs, d: Drive, s: Setting): Worked<Value[]> 
         label: 'The set',
         code: mixed ? 'set-mixed' : 'set-together',
         level: mixed ? 'caution' : 'good',
+        main: mixed,
         data: { apart, allowed },
         source: 'arithmetic',
       },

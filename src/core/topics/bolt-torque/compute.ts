@@ -166,6 +166,7 @@ function reminders(i: BoltInputs, clamp: Clamp, share: number): Value[] {
     data?: Record<string, number | string>,
   ): Value => ({ kind: 'verdict', key, label, code, level, source: 'common-practice', ...(data ? { data } : {}) });
   const plated = i.state === 'zinc' || i.state === 'cadmium';
+  const wet = i.state === 'oiled' || i.state === 'anti-seize';
   const notes = [
     ...(i.series === 'metric' && i.boltClass === '12.9' && plated
       ? [{ ...note('plated', 'Plated 12.9', 'plated-12-9', 'stop'), source: 'iso-4042' }]
@@ -181,14 +182,21 @@ function reminders(i: BoltInputs, clamp: Clamp, share: number): Value[] {
         ]
       : []),
     ...(isOver(share, 1) ? [note('overload', 'Preload', 'may-overload', 'caution', { share })] : []),
-    note(
-      'stateNote',
-      'Thread',
-      i.state === 'plain' || i.state === 'zinc' ? 'keep-dry' : 'greased-thread',
-      i.state === 'anti-seize' ? 'caution' : 'note',
-    ),
+    // Locker wants a clean thread: no word on oiling it beside that.
+    ...(i.locker && wet
+      ? []
+      : [
+          note(
+            'stateNote',
+            'Thread',
+            wet ? 'greased-thread' : 'keep-dry',
+            i.state === 'anti-seize' ? 'caution' : 'note',
+          ),
+        ]),
     ...(i.leftHand ? [note('leftHand', 'Left-hand thread', 'left-hand', 'caution')] : []),
-    ...(i.locker ? [note('locker', 'Thread-locker', 'thread-locker')] : []),
+    ...(i.locker
+      ? [note('locker', 'Thread-locker', wet ? 'locker-on-oil' : 'thread-locker', wet ? 'caution' : 'note')]
+      : []),
   ];
   return notes.map((v) => (v.key === 'plated' || v.key === 'casting' ? { ...v, main: true } : v));
 }

@@ -53,7 +53,7 @@ export const decides = {
   plated: ['series', 'boltClass', 'state'],
   casting: pull,
   overload: [...pull, 'state'],
-  stateNote: ['state'],
+  stateNote: ['state', 'locker'],
   leftHand: ['leftHand'],
-  locker: ['locker'],
+  locker: ['locker', 'state'],
 };

@@ -9,8 +9,10 @@ export const words: Words = {
       'proof load and may stretch. Lower the share, or use a fresh oiled bolt and a torque wrench.',
     'keep-dry': () => 'For a clean, dry thread. Oil or paste on it at this torque stretches or breaks the bolt.',
     'greased-thread': () =>
-      'Grease thread and underside of the head the same way every time. Do not use a dry figure on a greased thread: the bolt stretches.',
+      'Oil or paste goes on the thread and under the head, the same way every time. Do not use a dry figure on such a thread: the bolt stretches.',
     'left-hand': () => 'Left-hand thread: tighten counter-clockwise, loosen clockwise. Mark it.',
+    'locker-on-oil': () =>
+      "Thread-locker does not hold on an oiled thread or on anti-seize, and the torque above is for such a thread. Degrease both threads and choose a dry state, with the data sheet's factor where it has one; or leave the locker out.",
     'thread-locker': () =>
       "Degrease both threads first. Thread-locker changes the friction: use its data sheet's factor if it has one, and let it cure before the machine runs. Do not use it with anti-seize.",
     'casting-governs': (data, say) =>

@@ -5,6 +5,10 @@ const time = (seconds: number | string | undefined, say: Say) => {
   return s < 120 ? `${Math.max(1, Math.floor(s))} seconds` : say.quantity(Math.floor(s / 60) * 60, ['min', 'min']);
 };
 
+/** A wait is never told too short: rounded up. */
+const wait = (seconds: number | string | undefined, say: Say) =>
+  say.quantity(Math.max(1, Math.ceil(Number(seconds) / 60 - 1e-9)) * 60, ['min', 'min']);
+
 export const words: Words = {
   figures: { wait: ['min', 'min'] },
   verdicts: {
@@ -15,7 +19,7 @@ export const words: Words = {
     'leak-measure': () =>
       'Ventilate and measure. The reckoning stays under the limits, and a reckoning is no measurement: find where it comes in, stop it, and wear an alarm that sounds.',
     'stopped-wait': (d, say) =>
-      `Do not go in. Ventilate and measure: at best it takes ${time(d['wait'], say)} to thin to 20 ppm, ` +
+      `Do not go in. Ventilate and measure: at best it takes ${wait(d['wait'], say)} to thin to 20 ppm, ` +
       'and corners and pits take longer. Waiting is no permit; the meter is.',
     'stopped-shut': () =>
       'Do not go in. Without fresh air it does not thin out at all. Open doors and windows from outside, and measure.',

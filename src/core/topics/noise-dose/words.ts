@@ -6,7 +6,7 @@ export const words: Words = {
   verdicts: {
     'niosh-over': (d) =>
       `${d['dose']} % of NIOSH’s daily dose on bare ears (85 dB(A), half the time for every 3 dB; NIOSH 98-126, 1998). ` +
-      'Stop the loud work for today, or have protectors on in all of it.',
+      'Stop the loud work for today, or have protectors that are enough on in all of it.',
     'niosh-within': (d) =>
       `${d['dose']} % of NIOSH’s daily dose on bare ears so far (NIOSH 98-126, 1998). ` +
       `At ${d['next']} dB(A) ${minutes(d['left'])} left. Wear protectors in all of it.`,

@@ -78,7 +78,8 @@ export const compute = guarded(fields, (inputs): Result => {
   const stressed = stressVerdict(share, inputs.hub, strengthSource);
   const values: Value[] = [
     ...forceVerdicts(force, tight, stressed.level === 'stop'),
-    stressed,
+    // What slides together is not stressed: nothing to praise.
+    ...(tight ? [stressed] : []),
     quantity('pressure', 'Pressure between the parts', mid, low, high, ['MPa', 'psi'], true),
     {
       ...quantity(

@@ -56,7 +56,8 @@ function soonest(next: DueLine): Value[] {
     key: 'verdict',
     label: 'Next',
     code: next.days < 0 ? 'overdue' : next.by === 'hours' ? 'due-by-hours' : 'due-by-calendar',
-    level: next.days < 0 ? 'caution' : 'good',
+    // Due today is no all-clear.
+    level: next.days < 0 ? 'caution' : next.days === 0 ? 'note' : 'good',
     data: {
       machine: next.machine,
       task: next.task,

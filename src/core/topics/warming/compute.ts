@@ -67,7 +67,7 @@ export const compute = guarded(fields, (inputs): Result => {
 
   // Two sizes are compared: a fit worked out as nothing may be a last bit off it.
   const slides = !isOver(d + I, d);
-  const warms = isOver(slides ? hot - room : rise, worthWarming);
+  const warms = isOver(slides ? (inputs.heatTo ?? room) - room : rise, worthWarming);
   const judged = ceilingVerdict(part, room + rise, room, ceiling, sealed);
 
   const values: Value[] = [
@@ -112,7 +112,12 @@ export const compute = guarded(fields, (inputs): Result => {
     ok: true,
     values,
     working,
-    cautions: cautionsFor(inputs, slides ? hot : Math.max(hot, room + rise), slides ? room : room - drop, warms),
+    cautions: cautionsFor(
+      inputs,
+      slides ? (inputs.heatTo ?? room) : Math.max(hot, room + rise),
+      slides ? room : room - drop,
+      warms,
+    ),
   };
 });
 

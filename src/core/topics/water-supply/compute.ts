@@ -32,18 +32,21 @@ export const compute = guarded(fields, (i): Result => {
   const collect = water * (1 - i.lost) + stone;
   const mass = water * (1 - i.lost) * waterDensity + stone * i.density;
   const tank = tankPart(i, water, flow.value);
+  const verdict = flowVerdict(i, flow.value);
+  // Water by a flow that forbids the cut is no amount to fetch: it stays a figure, and heads nothing.
+  const fetched = verdict.level !== 'stop';
   return {
     ok: true,
     values: [
-      flowVerdict(i, flow.value),
+      verdict,
       ...(i.supply === 'bottle' ? [fading] : []),
-      volume('water', 'Water to have at hand', water, true),
-      minutes('time', 'Cutting time', time.value, true),
-      ...tank.values,
+      volume('water', fetched ? 'Water to have at hand' : 'Water this flow would use', water, fetched),
+      minutes('time', 'Cutting time', time.value, fetched),
+      ...tank.values.map((v) => (v.key === 'fills' ? { ...v, main: fetched } : v)),
       flowValue(flow.value),
       volume('stone', 'Stone ground out', stone),
       volume('slurry', 'Slurry made', water + stone),
-      volume('collect', 'Slurry to take up and carry away', collect, true),
+      volume('collect', 'Slurry to take up and carry away', collect, fetched),
       { kind: 'quantity', key: 'mass', label: 'It weighs about', value: mass, units: ['kg', 'lb'], decimals: [0, 0] },
       disposal,
       checkLocal,

@@ -62,7 +62,7 @@ describe('bolt torque', () => {
     const codes = (raw: RawInputs) => answer(raw).values.flatMap((v) => (v.kind === 'verdict' ? [v.code] : []));
     expect(codes({ leftHand: 'no' })).not.toContain('left-hand');
     expect(codes({ leftHand: 'yes', locker: 'yes', into: 'light', engaged: '5 mm' })).toEqual(
-      expect.arrayContaining(['left-hand', 'thread-locker', 'casting-governs']),
+      expect.arrayContaining(['left-hand', 'locker-on-oil', 'casting-governs']),
     );
     expect(answer({ share: 90 }).cautions.map((c) => c.hazard)).toEqual(['bolt-breaks']);
   });
