@@ -131,14 +131,14 @@ const speed = [...size, 'rotation', 'speedOf'];
 const load = [...speed, 'belts', 'power', 'known', 'centre', 'length', 'mass'];
 const setting = [...load, 'beltState', 'driver', 'hours', 'load', 'factor'];
 const check = ['force', 'deflection', 'frequency', 'growth', 'apart', 'axial', 'rule', 'bending', 'pushExtra'];
-const set = ['set', 'setLeast', 'setMost', 'rule', 'pushExtra'];
+const set = ['set', 'setLeast', 'setMost'];
 export const decides = {
   verdict: [...setting, 'reading', ...check, ...set],
   speedVerdict: speed,
   loadVerdict: load,
-  wetVerdict: [...setting, 'wetGrip', ...set],
+  wetVerdict: [...setting, 'wetGrip', ...set, 'rule', 'pushExtra'],
   pulleyVerdict: size,
-  setVerdict: [...setting, ...set],
+  setVerdict: [...setting, ...set, 'rule', 'pushExtra'],
 };
 export const carries: readonly Carry[] = [
   {

@@ -1,10 +1,5 @@
 import type { Say, Words } from '../../contract/words.ts';
 
-const time = (seconds: number | string | undefined, say: Say) => {
-  const s = Number(seconds);
-  return s < 120 ? `${Math.max(1, Math.floor(s))} seconds` : say.quantity(Math.floor(s / 60) * 60, ['min', 'min']);
-};
-
 /** A wait is never told too short: rounded up. */
 const wait = (seconds: number | string | undefined, say: Say) =>
   say.quantity(Math.max(1, Math.ceil(Number(seconds) / 60 - 1e-9)) * 60, ['min', 'min']);

@@ -43,7 +43,7 @@ export const decides = {
   coldVerdict: [...fit, 'cold', 'sealed'],
   heatTo: [...fit, 'sealed', 'heatTo'],
   openVerdict: [...fit, 'heatTo', 'wall'],
-  measuring: fit,
+  measuring: [...fit, 'heatTo'],
 };
 export const carries: readonly Carry[] = [
   {
