@@ -113,6 +113,10 @@ export const sums: Sums = {
     const press = n(i, 'mass') * (n(i, 'radius') / 1000) * w * w - n(i, 'spring');
     return { power: (press * n(i, 'friction') * n(i, 'shoes') * (n(i, 'drum') / 1000) * w) / 1000 };
   },
+  // m r w2 = F: the shoe lifts where the pull of the spring is used up.
+  'clutch-speed/engagement': (i) => ({
+    rotation: (Math.sqrt(n(i, 'spring') / (n(i, 'mass') * (n(i, 'radius') / 1000))) * 60) / (2 * Math.PI),
+  }),
   // The square of the speed goes with the spring: half the pull is 1 / sqrt(2) of the speed.
   'clutch-speed': (i) => {
     const engages =
@@ -168,6 +172,7 @@ export const sums: Sums = {
   },
   // ISO 898-1: area x proof stress x 75 %; T = K F d (Shigley, Table 8-15); a casting is loaded to half of 0.875 pi d L tau.
   'bolt-torque': (i) => {
+    if (i['series'] === 'inch') return inchBolt(text(i, 'inchSize'), n(i, 'ownFactor'));
     const [d, stressArea] = bolts[text(i, 'size')] ?? [NaN, NaN];
     const K = i['state'] === 'oiled' ? 0.18 : 0.2;
     const proof = 0.75 * stressArea * (i['boltClass'] === '10.9' ? 830 : d > 16 ? 600 : 580);
@@ -180,6 +185,13 @@ export const sums: Sums = {
     return { strips: (aRound * n(i, 'engaged')) / 1000, needed: (n(i, 'force') * 1000) / aRound };
   },
 };
+
+/** Printed clamp load of grade 5 [lbf] and diameter [in] (IFI handbook, 5th edition); torque in N·m. */
+const clamps: Readonly<Record<string, readonly [number, number]>> = { '7/16-14': [6788, 0.4375] };
+function inchBolt(size: string, K: number) {
+  const [clamp, inches] = clamps[size] ?? [NaN, NaN];
+  return { torque: K * clamp * 4.4482216152605 * inches * 0.0254 };
+}
 
 /** Diameter [mm] and stress area [mm2] (ISO 898-1). */
 const bolts: Readonly<Record<string, readonly [number, number]>> = {

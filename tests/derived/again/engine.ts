@@ -32,6 +32,14 @@ export const sums: Sums = {
     const left = chamber - n(i, 'oil');
     return { chamber, gauge: n(i, 'air') * (((trapped + left) / left) ** 1.3 - 1) };
   },
+  // A cylinder of air in the hose, added to the chamber that gives the true reading.
+  'compression-check/reading-through-hose': (i) => {
+    const trapped = 0.7 * n(i, 'swept');
+    const hose = ((Math.PI / 4) * n(i, 'bore') ** 2 * n(i, 'length')) / 1000;
+    const chamber = root((v) => ((trapped + v) / v) ** 1.3 - 1 - n(i, 'gauge') / n(i, 'air'), 0.01, 10 * trapped);
+    const gauge = n(i, 'air') * (((trapped + chamber + hose) / (chamber + hose)) ** 1.3 - 1);
+    return { hose, gauge, low: (1 - gauge / n(i, 'gauge')) * 100 };
+  },
   // An ideal gas that keeps its temperature; liters a minute out of cubic centimeters and seconds.
   'compression-check/crankcase-leak': (i) => ({
     flow: ((n(i, 'volume') / 1000) * n(i, 'fall') * 60) / (n(i, 'air', 101.325) * n(i, 'time')),

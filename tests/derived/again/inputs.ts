@@ -46,6 +46,7 @@ const fromMetric: Readonly<Record<string, number>> = {
     cm: 0.1,
     'fl oz': 1 / 29.5735295625,
     lbf: 1 / lbf,
+    'lbf·ft': 1 / (lbf * 0.3048),
     rad: Math.PI / 180,
   },
   ...{ psi: 1000 / (lbf / 0.0254 ** 2) },

@@ -3,6 +3,7 @@ import { defineFields } from '../../contract/field.ts';
 import { densityRatio, gasDensityRatio, gaugeElsewhere, mixtureElsewhere, standardPressure } from './air.ts';
 import { isUnder } from '../../thresholds/index.ts';
 import { engineBlocks } from './engine-blocks.ts';
+import { hoseVolume, readingThroughHose } from './hose.ts';
 import { chamberVolume, readingWithOil } from './wet-test.ts';
 
 const height = {
@@ -33,6 +34,17 @@ const volume = <const K extends string, const U extends 'cm3' | 'mL'>(
   label: string,
   units: readonly [U, 'in3' | 'mL'],
 ) => ({ key, label, kind: 'quantity', dimension: 'volume', units, min: 0, above: true }) as const;
+
+const trapped = {
+  key: 'trapped',
+  label: 'Share of the stroke behind the closed port',
+  kind: 'number',
+  default: 0.7,
+  min: 0.1,
+  max: 1,
+} as const;
+const inside = <const K extends string>(key: K, label: string) =>
+  ({ key, label, kind: 'quantity', dimension: 'length', units: ['mm', 'in'], min: 0 }) as const;
 
 export const blocks = {
   ...engineBlocks,
@@ -86,19 +98,35 @@ export const blocks = {
       airFuel: mixtureElsewhere(i.airFuel, gasDensityRatio(i.from, i.fromTemperature, i.to, i.toTemperature)),
     }),
   }),
+  'reading-through-hose': block({
+    what: 'what a gauge reads on a sound engine when its check valve sits in the gauge and the hose adds to the chamber',
+    source: 'wet-test-model',
+    fields: defineFields([
+      volume('swept', 'Swept volume', ['cm3', 'in3']),
+      trapped,
+      { ...pressure('gauge', 'Reading with the valve at the plug'), units: ['bar', 'psi'] },
+      { ...pressure('air', 'Air outside'), default: 101.325 },
+      inside('bore', 'Hose, inside diameter'),
+      inside('length', 'Hose, length'),
+    ]),
+    gives: {
+      hose: { label: 'Room in the hose', units: ['cm3', 'in3'] },
+      gauge: { label: 'Reading', units: ['bar', 'psi'] },
+      low: { label: 'Reads low by', units: ['%', '%'] },
+    },
+    run: (i) => {
+      const hose = hoseVolume(i.bore, i.length);
+      const chamber = chamberVolume(i.swept, i.trapped, i.gauge, i.air);
+      const gauge = readingThroughHose(i.swept, i.trapped, chamber, hose, i.air);
+      return { hose, gauge, low: 1 - gauge / i.gauge };
+    },
+  }),
   'reading-with-oil': block({
     what: 'what a compression gauge reads if oil in the cylinder only takes up room',
     source: 'wet-test-model',
     fields: defineFields([
       volume('swept', 'Swept volume', ['cm3', 'in3']),
-      {
-        key: 'trapped',
-        label: 'Share of the stroke behind the closed port',
-        kind: 'number',
-        default: 0.7,
-        min: 0.1,
-        max: 1,
-      },
+      trapped,
       { ...pressure('gauge', 'Dry reading'), units: ['bar', 'psi'] },
       { ...pressure('air', 'Air outside'), default: 101.325 },
       volume('oil', 'Oil', ['mL', 'mL']),

@@ -14,6 +14,7 @@ export {
   standardPressure,
   standardTemperature,
 } from './air.ts';
+export { hoseVolume, readingThroughHose } from './hose.ts';
 export { chamberVolume, oilShareMost, readingWithOil, wetModel } from './wet-test.ts';
 export { airTaken, leakFlow, timeForTenth } from './leak.ts';
 export { doubtfulTenth, pumpedMost, shortWatch, tightTenth } from './leak-values.ts';
