@@ -16,6 +16,7 @@ import { classicVite } from './portable/vite-settings.ts';
 import { addPublishing } from './publishing/add-publishing.ts';
 import { browserSources } from './support/browser-sources.ts';
 import { FreshFolder } from './support/fresh-folder.ts';
+import { letGo } from './support/let-go.ts';
 import { leftOut, shopColor } from './support/shop-says.ts';
 import { stopBuild } from './support/stop-build.ts';
 
@@ -45,12 +46,14 @@ export function portable(options: PortableOptions): AstroIntegration {
       },
       'astro:build:done': async ({ dir, logger }) => {
         const dist = fileURLToPath(dir);
+        letGo();
         if (options.site !== undefined)
           await addCards(dist, join(project, 'node_modules/.cache/almanac-cards'), options.site, shopColor(project));
         await addLicenses(dist, shipped);
         logger.info('links, scripts and styles');
         await makePortable(dist, basePath(options.site), leftOutFiles(project)).catch(stopAtBrokenLinks);
         logger.info('search index');
+        letGo();
         await addSearch(dist, project);
         logger.info('list for reading offline');
         await addWorker(dist);

@@ -46,9 +46,13 @@ export function cardLetters({ title, shop, host }: Card): readonly Placed[] {
   ];
 }
 
+/** The card that is being drawn: one sheet for all of them. */
+const pixels = new Uint8Array(width * height);
+
 export async function cardPicture(letters: readonly Placed[], { paper, ink, action }: Colors): Promise<Buffer> {
-  const pixels = new Uint8Array(width * height);
-  for (const placed of letters) lay(await stamp(placed), placed, pixels);
+  const drawn = await Promise.all(letters.map(async (placed) => ({ placed, as: await stamp(placed) })));
+  pixels.fill(0);
+  for (const { placed, as } of drawn) lay(as, placed);
   for (let y = 0; y < height; y += 1) pixels.fill(shades, y * width, y * width + bar);
   const palette = Array.from({ length: shades }, (_, i) => mixed(paper, ink, i / (shades - 1)));
   return png(pixels, width, [...palette, action]);
@@ -68,13 +72,13 @@ const stamps = new Map<string, Promise<Stamp>>();
 
 function stamp({ letter, size }: Placed): Promise<Stamp> {
   const key = `${size} ${letter.sign}`;
-  const known = stamps.get(key) ?? drawn(letter.outline, letter.wide, size);
+  const known = stamps.get(key) ?? drawLetter(letter.outline, letter.wide, size);
   stamps.set(key, known);
   return known;
 }
 
 /** White on black, with a line around the outline that gives it body, and room on all sides for what hangs over. */
-async function drawn(outline: string, wide: number, size: number): Promise<Stamp> {
+async function drawLetter(outline: string, wide: number, size: number): Promise<Stamp> {
   const side = Math.ceil(size * 0.3);
   const foot = Math.ceil(size * 1.1);
   const box = { wide: Math.ceil((wide / 1000) * size) + 2 * side, high: foot + Math.ceil(size * 0.4) };
@@ -106,7 +110,7 @@ function cut(shades: Uint8Array, wide: number, at: Pick<Stamp, 'left' | 'foot'>)
 }
 
 /** Where letters touch, the darker shade stands; what would lie beyond the edge is not there. */
-function lay(stamp: Stamp, { x, y }: Placed, pixels: Uint8Array): void {
+function lay(stamp: Stamp, { x, y }: Placed): void {
   const [toX, toY] = [x - stamp.left, y - stamp.foot];
   const last = Math.min(stamp.wide, width - toX);
   for (let row = Math.max(0, -toY); row < Math.min(stamp.high, height - toY); row += 1)

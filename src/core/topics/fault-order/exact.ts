@@ -78,24 +78,34 @@ export function exactSolver(sums: Sums): Solver {
     c: number,
     depth: number,
   ): number {
-    let value = effortNow(sums, outcomes, c);
-    for (const o of [1, 2] as const) {
-      const next = code + o * (place[c] ?? 0);
-      const solved = memo[next] ?? NaN;
-      if (!Number.isNaN(solved)) {
-        const share = (masses[next] ?? 0) / mass;
-        if (share > 1e-14) value += share * solved;
-        continue;
-      }
-      const after = weigh(sums, weights, c, o === 1, scratch[depth]);
-      const afterMass = massOf(after);
-      masses[next] = afterMass;
-      if (afterMass / mass <= 1e-14) continue;
-      outcomes[c] = o;
-      value += (afterMass / mass) * solve(outcomes, next, after, afterMass, depth + 1);
-      outcomes[c] = 0;
+    const shown = answered(outcomes, code, weights, mass, c, 1, depth);
+    return effortNow(sums, outcomes, c) + shown + answered(outcomes, code, weights, mass, c, 2, depth);
+  }
+
+  /** What is left to do after one answer, times the chance of it. */
+  function answered(
+    outcomes: Outcome[],
+    code: number,
+    weights: Float64Array,
+    mass: number,
+    c: number,
+    answer: 1 | 2,
+    depth: number,
+  ): number {
+    const next = code + answer * (place[c] ?? 0);
+    const solved = memo[next] ?? NaN;
+    if (!Number.isNaN(solved)) {
+      const share = (masses[next] ?? 0) / mass;
+      return share > 1e-14 ? share * solved : 0;
     }
-    return value;
+    const after = weigh(sums, weights, c, answer === 1, scratch[depth]);
+    const afterMass = massOf(after);
+    masses[next] = afterMass;
+    if (afterMass / mass <= 1e-14) return 0;
+    outcomes[c] = answer;
+    const left = solve(outcomes, next, after, afterMass, depth + 1);
+    outcomes[c] = 0;
+    return (afterMass / mass) * left;
   }
 
   const solveAt = (outcomes: readonly Outcome[], weights: Float64Array) =>

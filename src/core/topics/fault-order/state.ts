@@ -123,13 +123,15 @@ export function isUseful(
 ): boolean {
   if (outcomes[check] !== 0 || sums.skipped[check]) return false;
   const q = sums.shows[check] ?? weights;
+  const floor = gone * mass;
   let [live, last, least, most] = [0, -1, Infinity, -Infinity];
   for (let j = 0; j < weights.length; j++) {
-    if (!((weights[j] ?? 0) > gone * mass)) continue;
+    if (!((weights[j] ?? 0) > floor)) continue;
+    const chance = q[j] ?? 0;
     live++;
     last = j;
-    least = Math.min(least, q[j] ?? 0);
-    most = Math.max(most, q[j] ?? 0);
+    if (chance < least) least = chance;
+    if (chance > most) most = chance;
   }
   return live > 1 ? isOver(most, least) : canConfirm(sums, outcomes, weights, check, last);
 }
