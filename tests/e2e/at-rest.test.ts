@@ -48,6 +48,21 @@ describe.each(['from disk', 'from a server'])('%s', (way) => {
   });
 });
 
+test('a browser that cannot tell what is in view still wakes the form of figures it kept, and by hand', async () => {
+  const { page, context, troubles } = await watchedPage(browser, { serviceWorkers: 'block' });
+  await page.addInitScript(() => Reflect.deleteProperty(window, 'IntersectionObserver'));
+  await page.goto(`${serving.address}calculators/warming.html`);
+  await atRest(page);
+  await page.locator('#warming-diameter').fill('61');
+  await alive(page);
+  await page.waitForFunction(() => Object.keys(localStorage).some((key) => key.includes('/figures/warming')));
+  await page.reload();
+  await alive(page);
+  expect(await page.locator('#warming-diameter').inputValue()).toBe('61');
+  expect(troubles).toEqual([]);
+  await context.close();
+});
+
 test('a button pressed at rest does its act once the form can; the units switch counts too', async () => {
   const { page, context } = await watchedPage(browser, { serviceWorkers: 'block' });
   await page.goto(`${serving.address}calculators/warming.html`);

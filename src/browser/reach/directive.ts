@@ -57,15 +57,21 @@ class Resting {
       const system = this.#form.querySelector<HTMLInputElement>(`[name="${id}-units"]:checked`)?.value;
       if (inView && (this.#form.dataset['dated'] !== undefined || figuresHere(id, system))) this.#wake();
     };
+    // Another saw on the bench fills the form; the strip keeps what was chosen before this turn is over.
+    for (const kind of ['change', 'click']) this.#on(document, kind, () => setTimeout(look));
+    this.#on(window, 'storage', look);
+    // A browser too old to tell what is in view takes everything as in view.
+    if (!('IntersectionObserver' in window)) {
+      inView = true;
+      look();
+      return;
+    }
     const view = new IntersectionObserver((seen) => {
       inView = seen.some((one) => one.isIntersecting);
       look();
     });
     view.observe(this.#form);
     this.#ends.push(() => view.disconnect());
-    // Another saw on the bench fills the form; the strip keeps what was chosen before this turn is over.
-    for (const kind of ['change', 'click']) this.#on(document, kind, () => setTimeout(look));
-    this.#on(window, 'storage', look);
   }
 
   #hold(event: Event): void {

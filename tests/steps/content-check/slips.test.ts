@@ -1,5 +1,5 @@
 /** One slip at a time in content that is otherwise right: each is told, with its line, in words. */
-import { cp, mkdir, readFile, rm, writeFile } from 'node:fs/promises';
+import { cp, mkdir, readFile, rename, rm, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { problemsAfter, problemsOf } from './good-content.ts';
@@ -32,6 +32,19 @@ describe('text that is no plain article', () => {
     expect(
       await problemsAfter(job, below('CO<sub>2</sub> is not CO.<br />Do not mix them up. <BothUnits mm={25.4} />')),
     ).toEqual([]);
+  });
+});
+
+describe('files that are not there themselves', () => {
+  it('an article or a folder behind a link is told, not passed over', async () => {
+    const problems = await problemsOf(async (folder) => {
+      const jobs = join(folder, 'content/knowledge/jobs');
+      await rename(join(jobs, 'wash-down.mdx'), join(folder, 'elsewhere.mdx'));
+      await symlink(join(folder, 'elsewhere.mdx'), join(jobs, 'wash-down.mdx'));
+      await symlink(folder, join(folder, 'content/shop/more'));
+    });
+    expect(problems).toContain('jobs/wash-down.mdx:1 file: a link to a file or folder | the file itself: copy it here');
+    expect(problems.join('\n')).toMatch(/shop\/more:1 file: a link/);
   });
 });
 

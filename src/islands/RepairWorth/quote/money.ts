@@ -2,8 +2,8 @@
 import type { Lang } from '../../../words/lang.ts';
 
 /**
- * Amounts are written as where the money comes from: the first two letters of a currency code name a country,
- * so dollars read $1,300.00 and 1.300,00 € stays 1.300,00 € in Spanish. Unknown pairs fall back to the language.
+ * Amounts are written as where the money comes from: the first two letters of most currency codes name a country,
+ * so dollars read $1,300.00 and 1.300,00 € stays 1.300,00 € in Spanish. Codes that name none, as EUR or XAF, fall back to the language.
  */
 function localeOf(language: Lang, currency: string): string {
   return `${language}-${currency.slice(0, 2)}`;
