@@ -5,11 +5,11 @@ import type { Say, Words } from '../../core/contract/words.ts';
 import { toUnit, unitLabel, type UnitKey, type UnitPair } from '../../core/quantity/index.ts';
 
 /**
- * A figure without the dust of binary arithmetic: at most twelve significant digits.
+ * A figure without the dust of binary arithmetic: at most ten significant digits, what a difference of two measured sizes keeps.
  * Example: clean(25.000000000000004) -> 25.
  */
 export function clean(value: number): number {
-  return Number(value.toPrecision(12));
+  return Number(value.toPrecision(10));
 }
 
 function inUnit(si: number, unit: UnitKey): number {

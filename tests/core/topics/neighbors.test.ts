@@ -111,3 +111,25 @@ it('a service due today is no all-clear', () => {
   // Eight hours a day for five days: 32 h fell due yesterday, 40 h fall due today, 48 h tomorrow.
   expect([32, 40, 48].map(at)).toEqual(['caution', 'note', 'good']);
 });
+
+it('a fit that must not be pressed has no force and no torque at its head', () => {
+  // A thin iron hub cracks under 120 µm on 40 mm; under 20 µm it bears it; with clearance it holds nothing.
+  const hub = { diameter: 40, length: 20, hubOutside: 44, hub: 'grey-iron', shaft: 'carbon-steel', shaftBore: 0 };
+  const at = (most: string) => answerOf('press-fit', { ...hub, least: '-20 µm', most });
+  expect(codeOf(at('120 µm'), 'stress')).toBe('stress-cracks');
+  expect(heads(at('120 µm'))).toEqual([]);
+  expect(heads(at('20 µm'))).toContain('pushIn');
+  expect(heads(at('-1 µm'))).toEqual([]);
+});
+
+it('a measured ring is one ring, and is said to be', () => {
+  const fit = { seat: 'shaft', size: 17, zone: 'j5', basis: 'readings', gauge: 1 };
+  const at = (ring: string) =>
+    says(
+      'bearing-fit',
+      answerOf('bearing-fit', { ...fit, readings: [{ across: 17.004, quarter: 17.004 }], ring }),
+      'fitKind',
+    );
+  expect(at('16.999 mm')).toMatch(/with the ring you measured/);
+  expect(at('')).toMatch(/any ring of the class/);
+});

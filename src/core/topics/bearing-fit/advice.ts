@@ -21,8 +21,8 @@ export const nothing: Part = { values: [], steps: [] };
 const degrees = ['°C', '°F'] as const;
 const diff = ['°C diff', '°F diff'] as const;
 
-/** The zone the table recommends, the reason, and what it says of split housings and shafts. */
-export function adviceValues(inputs: FitInputs, advice: Advice): Value[] {
+/** The zone the table recommends, the reason, and what it says of split housings and shafts. @param used the zone held to */
+export function adviceValues(inputs: FitInputs, advice: Advice, used: string): Value[] {
   const footnote = {
     kind: 'verdict',
     key: 'footnote',
@@ -40,14 +40,14 @@ export function adviceValues(inputs: FitInputs, advice: Advice): Value[] {
       main: true,
     },
     { kind: 'verdict', key: 'reason', label: 'Why', code: advice.reason, level: 'note', source: advice.source },
-    ...splitVerdict(inputs, advice),
+    ...splitVerdict(inputs, [advice.zone, used]),
     ...(inputs.seat === 'shaft' ? [{ ...footnote, source: 'abma-7' }] : []),
   ];
 }
 
 /** A split housing can't hold a ring tightly: the halves would have to gape or squeeze it oval. */
-function splitVerdict({ seat, housing }: FitInputs, { zone }: Advice): Value[] {
-  if (seat !== 'housing' || housing !== 'split' || !/^[KMNP]/.test(zone)) return [];
+function splitVerdict({ seat, housing }: FitInputs, zones: readonly string[]): Value[] {
+  if (seat !== 'housing' || housing !== 'split' || !zones.some((zone) => /^[K-Z]/i.test(zone))) return [];
   return [
     {
       kind: 'verdict',

@@ -55,7 +55,7 @@ export const decides = {
   choice: [...zone, 'ringClass'],
   warmVerdict: [...judged, 'material', 'sealed', 'room', 'gap'],
   reason: situation,
-  split: situation,
+  split: zone,
   footnote: ['seat'],
   light: [...situation, 'ringClass', 'material', 'runningRise'],
 };

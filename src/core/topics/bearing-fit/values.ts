@@ -92,9 +92,10 @@ export function seatTable(seat: Seat, size: number, ringClass: RingClass): Value
 }
 
 /** What kind of fit the limits give, or the readings. */
-export function fitVerdict(fit: Fit, measured: boolean): Value {
+export function fitVerdict(fit: Fit, measured: Measured | undefined): Value {
   const code = `${measured ? 'measured' : 'fit'}-${kindOfFit(fit)}`;
-  return { kind: 'verdict', key: 'fitKind', label: 'Kind of fit', code, level: 'note' };
+  const data = measured && { ring: measured.ringKnown ? 'measured' : 'class' };
+  return { kind: 'verdict', key: 'fitKind', label: 'Kind of fit', code, level: 'note', ...(data && { data }) };
 }
 
 /** Two zones this near in the mean hold alike: less than a shop's gauges tell apart [m]; common practice, no source. */

@@ -174,9 +174,14 @@ export const words: Words = {
       'Can come out a little loose or a little tight. Measure seat and ring before you choose press or heat.',
     'fit-interference': () => 'Always tight.',
     'measured-clearance': () => 'Loose as measured. The ring can creep if the load turns against it.',
-    'measured-transition': () =>
-      'Loose or tight as measured, by the place on the seat and by where in its limits the ring was made.',
-    'measured-interference': () => 'Tight as measured, at every place and with any ring of the class.',
+    'measured-transition': (d) =>
+      d['ring'] === 'measured'
+        ? 'Loose at one place and tight at another, with the ring you measured.'
+        : 'Loose or tight as measured, by the place on the seat and by where in its limits the ring was made.',
+    'measured-interference': (d) =>
+      d['ring'] === 'measured'
+        ? 'Tight as measured, at every place, with the ring you measured.'
+        : 'Tight as measured, at every place and with any ring of the class.',
     'takes-clearance': () =>
       'A ring held so takes some of the clearance. Keep the fit its load asks for, and see in Running clearance ' +
       'which group leaves enough: with both fits and the heat it is often C3. Where the manual names a group, that one holds.',

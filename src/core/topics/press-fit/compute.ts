@@ -76,11 +76,13 @@ export const compute = guarded(fields, (inputs): Result => {
   ];
   const strengthSource = inputs.hubStrength === undefined ? 'materials-memory' : undefined;
   const stressed = stressVerdict(share, inputs.hub, strengthSource);
+  // Figures of a fit that must not be pressed, or that holds nothing, head nothing.
+  const heads = tight && stressed.level !== 'stop';
   const values: Value[] = [
     ...forceVerdicts(force, tight, stressed.level === 'stop'),
     // What slides together is not stressed: nothing to praise.
     ...(tight ? [stressed] : []),
-    quantity('pressure', 'Pressure between the parts', mid, low, high, ['MPa', 'psi'], true),
+    quantity('pressure', 'Pressure between the parts', mid, low, high, ['MPa', 'psi'], heads),
     {
       ...quantity(
         'pushIn',
@@ -89,7 +91,7 @@ export const compute = guarded(fields, (inputs): Result => {
         slideForce(d, L, low, muLow),
         force,
         ['kN', 'lbf'],
-        true,
+        heads,
       ),
       source: inputs.surface === 'own' ? undefined : 'press-friction',
     },
@@ -113,7 +115,7 @@ export const compute = guarded(fields, (inputs): Result => {
         torque,
         slideTorque(d, L, high, muHigh),
         ['N·m', 'lbf·ft'],
-        true,
+        heads,
       ),
       note: 'Count on the low figure only.',
     },

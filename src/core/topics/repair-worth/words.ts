@@ -2,13 +2,18 @@ import type { Words } from '../../contract/words.ts';
 
 const amount = (x: number | string | undefined) => Number(x);
 
+/** Upkeep and stops may be the almanac's estimates, and nobody gives a machine up on those. */
+const ownFigures =
+  'Where that box was left empty the figure is an estimate: put your own in before you give the machine up.';
+
 /** The largest part of what keeping the machine costs, where no repair pays at all. */
 const reasons: Readonly<Record<string, (money: string) => string>> = {
   'as-it-stands': (money) =>
     `Most of it is the ${money} the machine fetches as it stands: whoever keeps it goes without.`,
-  stop: (money) => `Most of it is the days without the machine, ${money}.`,
+  stop: (money) => `Most of it is the days without the machine, ${money}. ${ownFigures}`,
   comeback: (money) => `Most of it is the chance that the repair comes back, ${money}.`,
-  upkeep: (money) => `Most of it is upkeep: over the service it takes ${money} more than that of a new one.`,
+  upkeep: (money) =>
+    `Most of it is upkeep: over the service it takes ${money} more than that of a new one. ${ownFigures}`,
 };
 
 export const words: Words = {

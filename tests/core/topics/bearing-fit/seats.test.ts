@@ -315,6 +315,10 @@ describe('other limits', () => {
     expect(split('unclear', 'heavy')).toBe('split-and-tight');
     expect(split('outer', 'normal')).toBe('split-and-tight');
     expect(split('inner', 'normal')).toBeUndefined();
+    // The zone of the drawing counts as well, whatever the table says.
+    const given = (zone: string) =>
+      code(answer({ seat: 'housing', size: 52, housing: 'split', turning: 'inner', zone }), 'split');
+    expect(['H7', 'J7', 'K7', 'P7'].map(given)).toEqual([undefined, undefined, 'split-and-tight', 'split-and-tight']);
   });
 });
 
