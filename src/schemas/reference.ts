@@ -57,6 +57,12 @@ export const source = z.strictObject({
   quotedBy: z.string().optional().describe('Where it was seen quoted, when the work itself was not.'),
   url: z.url().optional().describe('Where it can be read.'),
   note: z.string().optional().describe('What whoever leans on it should know.'),
+  es: z
+    .strictObject({ title: z.string().min(5).optional(), where: z.string().optional() })
+    .optional()
+    .describe(
+      'For Spanish pages: the title where it is our own words and no name of a work, and the place in Spanish.',
+    ),
 });
 
 export const word = z.strictObject({

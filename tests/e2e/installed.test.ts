@@ -10,17 +10,38 @@ let browser: Browser;
 let serving: Serving;
 let watched: WatchedPage;
 let page: Page;
+let firstVisitMoved: number;
 
 beforeAll(async () => {
   browser = await launch();
   serving = await serveFolder(dist, { base: '/sub/kb/' });
   watched = await watchedPage(browser, { saves: true });
   page = watched.page;
+  await page.setViewportSize({ width: 390, height: 844 });
+  await page.addInitScript(() => {
+    let moved = 0;
+    const count = (entries: readonly PerformanceEntry[]) => {
+      for (const entry of entries) moved += (entry as PerformanceEntry & { readonly value: number }).value;
+    };
+    const seen = new PerformanceObserver((list) => count(list.getEntries()));
+    seen.observe({ type: 'layout-shift', buffered: true });
+    Object.assign(globalThis, { movedSoFar: () => (count(seen.takeRecords()), moved) });
+  });
   await page.goto(serving.address);
+  // At the foot, where what is said about the copy on the device stands.
+  await page.evaluate(() => scrollTo(0, document.documentElement.scrollHeight));
   await page.locator('#edition-line[data-state=kept]').waitFor();
+  firstVisitMoved = await movedSoFar();
   await serving.close();
 });
 afterAll(() => browser.close());
+
+/** Sum of the layout shifts of the page so far, once what was drawn last has been counted. */
+const movedSoFar = () =>
+  page.evaluate(async () => {
+    for (let frame = 0; frame < 2; frame += 1) await new Promise(requestAnimationFrame);
+    return (globalThis as unknown as { movedSoFar: () => number }).movedSoFar();
+  });
 
 const at = (path: string) => serving.address + path;
 
@@ -39,6 +60,24 @@ test('every page is kept as it was published, though one was visited', async () 
     pages.map((file) => [file, createHash('sha256').update(readPage(file)).digest('hex')]),
   );
   expect(kept).toEqual(published);
+});
+
+test('what is said about the copy on the device moves nothing: not while it is saved, not when a newer one is there', async () => {
+  expect(firstVisitMoved).toBe(0);
+  for (const place of ['top', 'middle', 'foot'] as const) {
+    await page.goto(at('guides/keeping-dust-down.html'));
+    await page.evaluate((part) => {
+      const whole = document.documentElement.scrollHeight - innerHeight;
+      scrollTo(0, { top: 0, middle: whole / 2, foot: whole }[part]);
+    }, place);
+    const before = await movedSoFar();
+    // As when another window has taken the newer edition.
+    await page.evaluate(() => navigator.serviceWorker.dispatchEvent(new Event('controllerchange')));
+    await page.locator('#edition-notice[data-state=elsewhere]:not([hidden])').waitFor();
+    expect((await movedSoFar()) - before, `shown at the ${place}`).toBe(0);
+    await page.evaluate(() => document.getElementById('edition-notice')?.setAttribute('hidden', ''));
+    expect((await movedSoFar()) - before, `gone at the ${place}`).toBe(0);
+  }
 });
 
 test('a page of each kind opens', async () => {

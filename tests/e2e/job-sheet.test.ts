@@ -320,7 +320,7 @@ describe('on paper', () => {
     const text = await paper.innerText();
     expect(text).toContain('Lo que nos contó');
     expect(text).toContain('2 × 6205-2RS C3');
-    expect(text).toContain('Protector y tapas en su lugar');
+    expect(text).toContain('Guarda y tapas en su lugar');
     expect(text).not.toContain('Drags when warm');
     expect(text).not.toContain('%');
   });

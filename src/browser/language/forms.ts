@@ -34,6 +34,10 @@ const irregular: Readonly<Record<string, string>> = Object.fromEntries(
     'buy bought',
     'ear ears',
     'gas gases',
+    'blue bluish blueish',
+    'white whitish',
+    'black blackish',
+    'gray grayish greyish grey',
   ].flatMap((line) => {
     const [base = '', ...others] = line.split(' ');
     return [base, ...others].map((word) => [word, base] as const);

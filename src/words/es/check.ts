@@ -41,7 +41,7 @@ export const check: typeof en = {
   earlierStop: 'detenida',
   drop: 'Borrar estas constancias',
   undo: 'Deshacer',
-  noScripts: 'Esta página necesita scripts. Las mismas revisiones están en la guía:',
+  noScripts: 'Esta página necesita JavaScript. Las mismas revisiones están en la guía:',
   guide: 'Leer las mismas revisiones en una página',
   caution: 'Más',
 };

@@ -44,5 +44,5 @@ export const search: typeof en = {
   },
   all: 'Ver todas las páginas, de la A a la Z',
   more: 'Mostrar más',
-  noScripts: 'La búsqueda necesita scripts. Todas las páginas están en la lista, de la A a la Z.',
+  noScripts: 'La búsqueda necesita JavaScript. Todas las páginas están en la lista, de la A a la Z.',
 };

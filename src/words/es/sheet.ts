@@ -14,8 +14,8 @@ export const customerPaper: typeof en = {
   parts: 'Repuestos puestos',
   checks: 'Revisado antes de entregarla',
   checkNames: {
-    guard: 'Protector y tapas en su lugar',
-    stops: 'Se para con el interruptor',
+    guard: 'Guarda y tapas en su lugar',
+    stops: 'Se apaga con el interruptor',
     idle: 'El disco está quieto en ralentí',
     blade: 'El disco es el correcto y gira derecho',
     water: 'Sale agua por los dos lados',
@@ -24,8 +24,8 @@ export const customerPaper: typeof en = {
   caution: 'Antes de cortar',
   orders: [
     'Lea el manual de la máquina; vale más que este papel.',
-    'Mire el disco y el protector. No corte con un disco agrietado ni con el protector abierto.',
-    'Agua abierta, mascarilla, gafas y protección para los oídos puestas.',
+    'Mire el disco y la guarda. No corte con un disco rajado ni con la guarda abierta.',
+    'Agua abierta; mascarilla, lentes y protectores auditivos puestos.',
   ],
   stop: (phone) => `Si algo no está bien, pare y llámenos: ${phone}.`,
   signature: 'Firma',

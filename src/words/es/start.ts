@@ -4,7 +4,7 @@ import type { start as en } from '../en/start.ts';
 export const start: typeof en = {
   question: '¿Qué necesita la cortadora?',
   searchLabel: 'Buscar en el almanaque',
-  placeholder: 'agua, polvo, sierra',
+  placeholder: 'agua, polvo, disco',
   use: 'Yo uso la máquina',
   useSays: 'Revisiones, agua, polvo, fallas',
   repair: 'Yo reparo',

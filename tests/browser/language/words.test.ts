@@ -80,6 +80,15 @@ describe('what takes several words to say', () => {
     ['it cuts out', 'en', 'it dies'],
     ['no jala', 'es', 'no arranca'],
     ['toma de agua', 'es', 'llave de agua'],
+    ['it refuses to start', 'en', 'it wont start'],
+    ['hardly any water', 'en', 'no water'],
+    ['fuel running out of the exhaust', 'en', 'fuel leaks from the exhaust'],
+    ['it ran out of gas', 'en', 'it ran out of gas'],
+    ['gas has been sitting in the tank since spring', 'en', 'gas has old spring'],
+    ['hours left on it', 'en', 'life on it'],
+    ['se niega a arrancar', 'es', 'no arrancar'],
+    ['la cuerda no entra de vuelta', 'es', 'la cuerda no regresa'],
+    ['gasolina que lleva meses', 'es', 'gasolina que vieja'],
   ] as const)('%s', (said, lang, meant) => expect(plainly(said, lang)).toBe(meant));
 
   it.each([
