@@ -16,7 +16,7 @@ const push = 600;
 interface Job {
   readonly wants: string;
   readonly from?: 'es.html';
-  /** What is tapped, one after the other: a link's address without its ending. */
+  /** What is tapped, one after the other: a link's address without the ending of its file. */
   readonly taps: readonly string[];
   /** The answer: the first text in the page that matches. */
   readonly answer: string | RegExp;
@@ -47,6 +47,39 @@ const jobs: readonly Job[] = [
   { wants: 'a floor saw', taps: ['guides/before-you-start-a-floor-saw'], answer: /Boots/, pushes: 1 },
   { wants: 'when the shop opens', taps: ['shop'], answer: /^Monday/, pushes: 3 },
   { wants: 'to call', taps: [], answer: /^Call/, pushes: 0 },
+  { wants: 'the belt squeals', taps: ['trouble', 'trouble/belt-squeals'], answer: 'Look at these', pushes: 2 },
+  { wants: 'it smokes', taps: ['trouble', 'trouble/smokes'], answer: 'Look at these', pushes: 2 },
+  { wants: 'it leaks fuel', taps: ['trouble', 'trouble/fuel-leaks'], answer: 'Look at these', pushes: 2 },
+  { wants: 'the cord is stuck', taps: ['trouble', 'trouble/cord'], answer: 'Look at these', pushes: 2 },
+  { wants: 'it shakes', taps: ['trouble', 'trouble/shakes'], answer: 'Look at these', pushes: 2 },
+  { wants: 'it loses power in the cut', taps: ['trouble', 'trouble/loses-power'], answer: 'Look at these', pushes: 2 },
+  { wants: 'it overheats', taps: ['trouble', 'trouble/overheats'], answer: 'Look at these', pushes: 2 },
+  { wants: 'it starts, then dies', taps: ['trouble', 'trouble/starts-then-dies'], answer: 'Look at these', pushes: 2 },
+  { wants: 'no water at the blade', taps: ['trouble', 'trouble/no-water'], answer: 'Look at these', pushes: 2 },
+  { wants: 'may it run in the garage', taps: ['guides/fuel-and-fumes'], answer: /garage/, pushes: 0 },
+  {
+    wants: 'the blade is stuck in the cut',
+    taps: ['trouble', 'guides/kickback-and-pinch#the-blade-is-stuck'],
+    answer: 'The blade is stuck',
+    pushes: 3,
+  },
+  {
+    wants: 'somebody is hurt',
+    taps: ['trouble', 'guides/cuts-that-hurt#if-somebody-is-hurt'],
+    answer: /press hard/,
+    pushes: 1,
+  },
+  { wants: 'steel bars in the slab', taps: ['guides/cuts-that-hurt'], answer: /^Steel bars/, pushes: 6 },
+  { wants: 'a cracked blade', taps: ['guides/choosing-and-fitting-a-blade'], answer: /Crack at a slot/, pushes: 2 },
+  { wants: 'how long without earplugs', taps: ['guides/ears-hands-eyes'], answer: '2 h 31 min', pushes: 2 },
+  { wants: 'put away for the winter', taps: ['guides/storage'], answer: /^Before it stands for more/, pushes: 2 },
+  { wants: 'wet concrete on the skin', taps: ['guides/cutting-wet'], answer: /burns skin/, pushes: 4 },
+  {
+    wants: 'a cable in the wall',
+    taps: ['guides/before-you-start-a-cut-off-saw'],
+    answer: /Cables and pipes/,
+    pushes: 0,
+  },
   { wants: 'no arranca', from: 'es.html', taps: ['es/trouble/will-not-start'], answer: 'Mire esto', pushes: 0 },
   { wants: 'qué mascarilla', from: 'es.html', taps: ['es/guides/keeping-dust-down'], answer: /media cara/, pushes: 2 },
 ];
@@ -63,11 +96,11 @@ afterAll(async () => {
 
 const at = (file: string) => pathToFileURL(join(dist, file)).href;
 
-/** How often the thumb pushes until the middle of the thing is on the screen. */
+/** How often the thumb pushes, from where the page stands, until the middle of the thing is on the screen. */
 async function pushesTo(thing: Locator): Promise<number> {
   const middle = await thing.evaluate((e) => {
     const { top, height } = e.getBoundingClientRect();
-    return top + scrollY + Math.min(height, 44) / 2;
+    return top + Math.min(height, 44) / 2;
   });
   return Math.max(0, Math.ceil((middle - screen.height) / push));
 }
@@ -76,10 +109,11 @@ test.each(jobs.map((job) => [job.wants, job] as const))('%s', async (_, { from, 
   await page.goto(at(from ?? 'index.html'));
   let pushed = 0;
   for (const tap of taps) {
-    const link = page.locator(`main a[href="${tap}.html"]:visible, footer a[href="${tap}.html"]:visible`).first();
+    const address = tap.includes('#') ? tap.replace('#', '.html#') : `${tap}.html`;
+    const link = page.locator(`main a[href="${address}"]:visible, footer a[href="${address}"]:visible`).first();
     pushed += await pushesTo(link);
     await link.tap();
-    await page.waitForURL((url) => url.href.startsWith(at(tap)));
+    await page.waitForURL((url) => url.href.endsWith(`/${address}`));
   }
   const found = page.locator('main').getByText(answer).filter({ visible: true }).first();
   await found.waitFor();

@@ -30,6 +30,10 @@ export const frame = {
     faults: 'Start from what the customer says. Each page lists the suspects and puts the cheap, telling checks first.',
   },
   /** Facts about the shop, in the foot and on its page. */
+  hurt: 'Somebody is hurt',
+  hurtSays: 'Engine off, call for help, press on the wound.',
+  stuck: 'The blade is stuck in the cut',
+  stuckSays: 'Engine off and wait. Wedge the cut open, lift the saw straight out.',
   letters: 'Letters',
   checkFirst: 'Check before you cut',
   otherTrouble: 'Something else is wrong',

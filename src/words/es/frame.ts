@@ -29,6 +29,10 @@ export const frame: typeof en = {
     faults:
       'Empiece por lo que dice el cliente. Cada página enumera los sospechosos y pone primero las comprobaciones baratas que más dicen.',
   },
+  hurt: 'Alguien se lastimó',
+  hurtSays: 'Apague el motor, pida ayuda, apriete la herida.',
+  stuck: 'El disco se trabó en el corte',
+  stuckSays: 'Apague el motor y espere. Abra el corte con una cuña y saque la máquina derecho hacia arriba.',
   letters: 'Letras',
   checkFirst: 'Revise antes de cortar',
   otherTrouble: 'Es otra cosa',
