@@ -2,6 +2,7 @@
 import { formulaMarkup } from './formula-markup.ts';
 import { liveAddress } from './addresses.ts';
 import type { Carry } from '../core/contract/carry.ts';
+import type { Part } from '../core/contract/part.ts';
 import { plateFigures, type Fill, type PlateMap } from '../core/contract/plate.ts';
 import { fillsOf } from '../core/machine/index.ts';
 import { topics } from '../core/registry.ts';
@@ -14,6 +15,7 @@ interface Named {
   readonly sources: readonly string[];
   readonly hazards: readonly string[];
   readonly decides?: Readonly<Record<string, readonly string[]>>;
+  readonly parts?: readonly Part[];
   readonly carries?: readonly Carry[];
   readonly plate?: PlateMap;
 }
@@ -42,6 +44,7 @@ async function make(name: string, topic: Named) {
     full: !isLeftOut(`calculators/${name}`),
     address: isLeftOut(`calculators/${name}`) ? undefined : liveAddress(`/calculators/${name}/`),
     decides: topic.decides,
+    parts: topic.parts,
     carries: (topic.carries ?? []).flatMap(shownCarry),
     plate: fills,
     plates: fills && (await platesFor(fills)),

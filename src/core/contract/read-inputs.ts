@@ -45,7 +45,8 @@ export interface Said {
 
 export type InputsRead =
   | ({ readonly ok: true; readonly inputs: Inputs } & Said)
-  | ({ readonly ok: false; readonly problems: readonly Problem[] } & Said)
+  /** `inputs` holds what could be read [SI]. */
+  | ({ readonly ok: false; readonly problems: readonly Problem[]; readonly inputs: Inputs } & Said)
   /** Somebody typed a sum and `options.sum` was not given. */
   | { readonly ok: false; readonly needsSum: true };
 
@@ -101,7 +102,7 @@ export function readInputs(fields: readonly Field[], raw: RawInputs, options: Re
   if (problems.length === 0) return { ok: true, inputs, said, chosen };
   // What could be read is held against its limits too, so that nothing waits for another field to be mended.
   const beyond = checkInputs(fields, inputs).filter((p) => inputs[p.field.split('.')[0] ?? ''] !== undefined);
-  return { ok: false, problems: inFieldOrder(fields, [...problems, ...beyond]), said, chosen };
+  return { ok: false, problems: inFieldOrder(fields, [...problems, ...beyond]), inputs, said, chosen };
 }
 
 function inFieldOrder(fields: readonly Field[], problems: Problem[]): Problem[] {

@@ -8,6 +8,7 @@ import type { Result } from './result.ts';
 import type { Words } from './words.ts';
 import type { Block } from './block.ts';
 import type { Carry } from './carry.ts';
+import type { Part } from './part.ts';
 import type { PlateMap } from './plate.ts';
 
 export interface Topic {
@@ -28,6 +29,11 @@ export interface Topic {
    * reader's own. Held by a test that changes one field at a time.
    */
   readonly decides?: Readonly<Record<string, readonly string[]>>;
+  /**
+   * Which values can be given while other boxes are still empty, with the fields each hangs on. A value not named hangs
+   * on all of them; verdicts go by `decides`. Held by a test that leaves out one needed figure at a time.
+   */
+  readonly parts?: readonly Part[];
   /** Figures that the next calculators of the same job ask for, in the order of the job. */
   readonly carries?: readonly Carry[];
   /**

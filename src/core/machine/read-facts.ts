@@ -15,5 +15,5 @@ export function readFacts(known: Facts): InputsRead {
   const read = readInputs(facts, raw);
   if (!read.ok) return read;
   const problems = checkInputs(facts, read.inputs);
-  return problems.length > 0 ? { ok: false, problems, said: read.said, chosen: read.chosen } : read;
+  return problems.length > 0 ? { ...read, ok: false, problems } : read;
 }

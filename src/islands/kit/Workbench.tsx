@@ -27,6 +27,7 @@ import { useAnnouncement } from './state/use-announcement.ts';
 import { useForm } from './state/use-form.ts';
 import { useLate } from './state/use-late.ts';
 import { putAnswerOnSheet } from './take-away/on-sheet.ts';
+import { fillJobLine } from './take-away/print-sheet.ts';
 import { PrintCode, PrintHead } from './take-away/PrintHead.tsx';
 import type { TakeAwayProps } from './take-away/take-away.ts';
 
@@ -73,7 +74,8 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
     [forSide, reader, compact, page, drawing],
   );
   const desk = useMemo(
-    () => TakeAway && forBelow && live && <TakeAway page={page} worked={forBelow} stale={stale} />,
+    () =>
+      TakeAway && forBelow?.missing.length === 0 && live && <TakeAway page={page} worked={forBelow} stale={stale} />,
     [TakeAway, forBelow, page, live, stale],
   );
   const below = useMemo(
@@ -106,9 +108,13 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
     [page, topic, forPaper],
   );
   useEffect(() => {
-    addEventListener('beforeprint', late.flush);
-    return () => removeEventListener('beforeprint', late.flush);
-  }, [late.flush]);
+    const beforePrint = () => {
+      late.flush();
+      fillJobLine(page);
+    };
+    addEventListener('beforeprint', beforePrint);
+    return () => removeEventListener('beforeprint', beforePrint);
+  }, [late.flush, page]);
 
   const submit = (event: Event) => {
     event.preventDefault();
@@ -185,7 +191,7 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
               query={query}
               beforePrint={late.flush}
               onSheet={
-                worked && !stale && worked.pencil === 0
+                worked && !stale && worked.pencil === 0 && worked.missing.length === 0
                   ? () => putAnswerOnSheet(page, topic.title, worked, reader, query())
                   : undefined
               }

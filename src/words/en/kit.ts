@@ -25,6 +25,8 @@ export const kit = {
   undo: 'Undo',
   useOwn: 'Use my own figures',
   stillToEnter: 'Still to enter:',
+  missing: (n: number) => `${n} still to enter`,
+  drawingLater: 'The drawing comes with the last figure it needs.',
   stillToConfirm: 'Stands as usual, say whether it is so:',
   confirm: 'It is so',
   exampleFigures: 'Example figures',

@@ -1,5 +1,6 @@
 /** Bearing fit: a ring on its shaft or in its housing, from limits or from the micrometer. */
 import type { Carry } from '../../contract/carry.ts';
+import type { Part } from '../../contract/part.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -59,6 +60,15 @@ export const decides = {
   footnote: ['seat'],
   light: [...situation, 'ringClass', 'material', 'runningRise'],
 };
+export const parts: readonly Part[] = [
+  { gives: ['advisedZone'], from: situation },
+  { gives: ['seatZone', 'seatUpper', 'seatLower', 'seatLargest', 'seatSmallest'], from: zone },
+  { gives: ['ringUpper', 'ringLower', 'ringLargest', 'ringSmallest', 'seats'], from: [...zone, 'ringClass'] },
+  { gives: ['interference', 'measured', 'taper', 'outOfRound'], from: fit },
+  { gives: ['warmZone'], from: [...situation, 'ringClass', 'material', 'runningRise'] },
+  { gives: ['warmInterference'], from: [...fit, 'material', 'runningRise'] },
+  { gives: ['warmTemperature', 'warmRise'], from: [...judged, 'material', 'sealed', 'room', 'gap'] },
+];
 
 const interference = {
   least: { value: 'interference', end: 'low' },

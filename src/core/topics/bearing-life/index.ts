@@ -1,4 +1,5 @@
 /** Bearing life: hours by load and speed, and what clean running is worth. */
+import type { Part } from '../../contract/part.ts';
 import type { PlateMap } from '../../contract/plate.ts';
 import * as all from './formulas.ts';
 
@@ -47,8 +48,16 @@ const loading = [
 export const decides = {
   worth: [...loading, 'speed', 'viscosity', 'dirt'],
   loadVerdict: loading,
-  wear: ['dirt'],
+  wear: [...loading, 'dirt'],
 };
+export const parts: readonly Part[] = [
+  { gives: ['dynamic'], from: ['rating', 'bore', 'dynamicRating'] },
+  { gives: ['static'], from: ['rating', 'bore', 'staticRating'] },
+  { gives: ['load'], from: loading },
+  { gives: ['kappa'], from: ['rating', 'bore', 'pitch', 'speed', 'viscosity'] },
+  { gives: ['basicLife'], from: [...loading, 'speed'] },
+  { gives: ['life', 'sealedLife', 'byDirt'], from: [...loading, 'speed', 'viscosity', 'dirt'] },
+];
 // A ring's own speed is not that of its bearings.
 export const plate: PlateMap = { speed: { fact: 'spindleSpeed', only: { bladeTurnedBy: 'pulleys' } } };
 export const example = { rating: 'textbook', bore: '25', belt: '900 N', speed: '4500 rpm', dirt: 'severe' };

@@ -1,5 +1,6 @@
 /** Belt tension: length, wrap, tension window, the checks to make and what a setting does. */
 import type { Carry } from '../../contract/carry.ts';
+import type { Part } from '../../contract/part.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -127,6 +128,7 @@ export const example = {
   load: 'heavy',
 };
 const size = ['section', 'enginePulley', 'bladePulley', 'diametersAre'];
+const geometry = [...size, 'known', 'centre', 'length'];
 const speed = [...size, 'rotation', 'speedOf'];
 const load = [...speed, 'belts', 'power', 'known', 'centre', 'length', 'mass'];
 const setting = [...load, 'beltState', 'driver', 'hours', 'load', 'factor'];
@@ -140,6 +142,23 @@ export const decides = {
   pulleyVerdict: size,
   setVerdict: [...setting, ...set, 'rule', 'pushExtra'],
 };
+export const parts: readonly Part[] = [
+  { gives: ['enginePitch', 'bladePitch'], from: size },
+  { gives: ['face', 'mass'], from: ['section', 'belts', 'mass'] },
+  { gives: ['speed', 'engineRotation', 'bladeRotation', 'centrifugal'], from: [...speed, 'mass'] },
+  { gives: ['length', 'centre', 'span', 'engineWrap', 'bladeWrap', 'takeUp', 'fitting'], from: geometry },
+  { gives: ['deflection'], from: [...geometry, 'rule'] },
+  { gives: ['screwTurns'], from: [...geometry, 'thread'] },
+  { gives: ['serviceFactor', 'designPower'], from: ['power', 'driver', 'hours', 'load', 'factor'] },
+  { gives: ['pull'], from: [...speed, 'belts', 'power'] },
+  { gives: ['beltStress'], from: load },
+  { gives: ['measured'], from: [...geometry, 'belts', 'mass', 'reading', ...check] },
+  { gives: ['staticTension', 'strands', 'shaftStatic', 'shaftRunning', 'slipMargin', 'lifeOver'], from: setting },
+  { gives: ['pushForce'], from: [...setting, 'rule', 'pushExtra'] },
+  { gives: ['pluck', 'pluckSpread'], from: [...setting, 'bending'] },
+  { gives: ['slipMarginWet'], from: [...setting, 'wetGrip'] },
+  { gives: ['nearBearing', 'farBearing'], from: [...setting, 'overhang', 'bearingsApart'] },
+];
 export const carries: readonly Carry[] = [
   {
     to: 'bearing-life',

@@ -1,5 +1,6 @@
 /** Run-down: what a turning blade holds, how long it turns on, and how true it runs. */
 import type { Carry } from '../../contract/carry.ts';
+import type { Part } from '../../contract/part.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -54,6 +55,15 @@ export const decides = {
   rimVerdict: ['diameter', 'rotation'],
   runOutVerdict: ['runOut', 'runOutLimit', 'diameter'],
 };
+export const parts: readonly Part[] = [
+  { gives: ['mass', 'inertia'], from: ['diameter', 'bore', 'thickness', 'density'] },
+  { gives: ['energy'], from: ['diameter', 'bore', 'thickness', 'rotation', 'density'] },
+  { gives: ['drop'], from: ['diameter', 'bore', 'thickness', 'rotation', 'sawMass', 'density'] },
+  { gives: ['time', 'turns', 'torque'], from: turning },
+  { gives: ['boreStress', 'ringStress'], from: ['diameter', 'bore', 'rotation', 'density', 'poisson'] },
+  { gives: ['runOutLimit'], from: ['diameter', 'runOutLimit'] },
+  { gives: ['dirtRunOut'], from: ['diameter', 'flange', 'speck'] },
+];
 export const carries: readonly Carry[] = [
   {
     to: 'blade-speed',

@@ -1,5 +1,6 @@
 /** Blade speed: surface speed against the marking, and depth of cut. */
 import type { Carry } from '../../contract/carry.ts';
+import type { Part } from '../../contract/part.ts';
 import type { PlateMap } from '../../contract/plate.ts';
 import * as all from './formulas.ts';
 
@@ -61,6 +62,14 @@ export const decides = {
   twinVerdict: depth,
   wantedVerdict: [...depth, 'wanted', 'guardSize'],
 };
+export const parts: readonly Part[] = [
+  { gives: ['speed'], from: [...drive, 'diameter'] },
+  { gives: ['rotation'], from: drive },
+  { gives: ['limitRotation'], from: [...marking, ...size] },
+  { gives: ['share'], from: [...drive, ...marking, ...size] },
+  { gives: ['cutLength', 'halfBlade'], from: ['diameter', 'flange', 'clearance'] },
+  { gives: ['depth', 'passes', 'neededBlade', 'passDepth'], from: [...depth, 'wanted'] },
+];
 export const carries: readonly Carry[] = [
   {
     to: 'blade-rundown',

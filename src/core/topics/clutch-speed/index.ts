@@ -1,4 +1,5 @@
 /** Clutch speed: when the shoes reach the drum, against idle and running speed. */
+import type { Part } from '../../contract/part.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -20,10 +21,17 @@ export const plate = {
   drum: 'clutchDrum',
 };
 export const example = { observed: 'stands', idle: '2700 rpm', known: 'speed', engages: '3800 rpm' };
-const parts = ['known', 'engages', 'mass', 'radius', 'gap', 'spring', 'rate'];
+const clutch = ['known', 'engages', 'mass', 'radius', 'gap', 'spring', 'rate'];
 export const decides = {
   observedVerdict: ['observed'],
-  verdict: ['observed', 'idle', ...parts],
-  weakVerdict: ['idle', 'weak', ...parts],
+  verdict: ['observed', 'idle', ...clutch],
+  weakVerdict: ['idle', 'weak', ...clutch],
   gripVerdict: ['known', 'mass', 'radius', 'gap', 'spring', 'rate', 'shoes', 'friction', 'drum', 'running', 'power'],
 };
+export const parts: readonly Part[] = [
+  { gives: ['engagement', 'highestIdle'], from: clutch },
+  { gives: ['margin'], from: [...clutch, 'idle'] },
+  { gives: ['weakEngagement'], from: [...clutch, 'weak'] },
+  { gives: ['needed'], from: ['known', 'running', 'power'] },
+  { gives: ['grip', 'held'], from: [...clutch, 'shoes', 'friction', 'drum', 'running', 'power'] },
+];

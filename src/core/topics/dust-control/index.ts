@@ -1,4 +1,5 @@
 /** What the rules ask of dusty work, and what measured air means. */
+import type { Part } from '../../contract/part.ts';
 import * as all from './formulas.ts';
 import { silicaLimit } from '../../exposure/index.ts';
 import { places } from './fields.ts';
@@ -54,6 +55,13 @@ export const decides = {
   filter: ['rule', 'way', 'work', 'spells', 'shift', 'unsampled', 'oil', 'filterTime'],
   check: ['rule'],
 };
+export const parts: readonly Part[] = [
+  { gives: ['limit', 'law'], from: ['rule', 'way'] },
+  { gives: ['hours'], from: ['way', 'work'] },
+  { gives: ['each'], from: ['rule', 'way', 'work', 'regular'] },
+  { gives: ['factor'], from: ['rule', 'way', 'work', 'regular', 'spells'] },
+  { gives: ['average', 'ratio', 'whole', 'worst', 'most', 'alone'], from: measured },
+];
 export const example = {
   rule: 'us-construction',
   way: 'table',

@@ -1,4 +1,5 @@
 /** How fast an engine fills a room with carbon monoxide. Every answer is "do not" or "ventilate and measure". */
+import type { Part } from '../../contract/part.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -24,6 +25,13 @@ export const sources = [
 export const hazards = ['carbon-monoxide'];
 const room = ['what', 'length', 'width', 'height', 'air', 'changes', 'fan'] as const;
 export const decides = { engine: ['what'], verdict: [...room, 'run', 'leak', 'now'], check: [] };
+export const parts: readonly Part[] = [
+  { gives: ['source'], from: ['what', 'power', 'kind', 'leak'] },
+  { gives: ['ceilingTime', 'quarter', 'levels', 'steady'], from: [...room, 'power', 'kind', 'leak'] },
+  { gives: ['end'], from: [...room, 'power', 'kind', 'run', 'leak'] },
+  { gives: ['volume'], from: ['length', 'width', 'height'] },
+  { gives: ['changes'], from: ['length', 'width', 'height', 'air', 'changes', 'fan'] },
+];
 export const plate = { power: 'power' };
 export const example = {
   what: 'engine',

@@ -1,4 +1,5 @@
 /** A day's hand-arm vibration of several tools against the action value and the limit. */
+import type { Part } from '../../contract/part.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -20,6 +21,10 @@ export const sources = [
 ];
 export const hazards = ['hand-arm-vibration'];
 export const decides = { verdict: ['tools', 'allow', 'next'], check: [] };
+export const parts: readonly Part[] = [
+  { gives: ['day', 'points', 'each'], from: ['tools', 'allow'] },
+  { gives: ['actionLeft', 'limitLeft'], from: ['tools', 'allow', 'next'] },
+];
 export const example = {
   tools: [
     { what: 'Cut-off saw', value: 5, from: 'declared', uncertainty: 2, time: '45 min' },

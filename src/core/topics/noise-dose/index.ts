@@ -1,4 +1,5 @@
 /** A day's noise by the 5 dB and the 3 dB rule, what protectors leave of it, and the helper's distance. */
+import type { Part } from '../../contract/part.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -24,14 +25,25 @@ export const sources = [
   'inverse-square',
 ];
 export const hazards = ['noise'];
+const protection = ['protector', 'nrr', 'derating', 'second', 'snr', 'high', 'middle', 'low', 'cMinusA'] as const;
 export const decides = {
   niosh: ['periods', 'next'],
   osha: ['periods'],
-  europe: ['periods', 'protector', 'nrr', 'derating', 'second', 'snr', 'high', 'middle', 'low', 'cMinusA'],
-  protectors: ['periods', 'protector', 'nrr', 'derating', 'second', 'snr', 'high', 'middle', 'low', 'cMinusA'],
+  europe: ['periods', ...protection],
+  protectors: ['periods', ...protection],
   ceiling: ['periods'],
   check: [],
 };
+export const parts: readonly Part[] = [
+  {
+    gives: ['nioshDose', 'oshaDose', 'oshaLimitDose', 'oshaTableDose', 'lex', 'points', 'oshaTwa', 'nioshTwa'],
+    from: ['periods'],
+  },
+  { gives: ['nioshLeft', 'oshaLeft', 'upperLeft', 'limitLeft'], from: ['periods', 'next'] },
+  { gives: ['reduction'], from: protection },
+  { gives: ['each', 'nioshDoseAtEar', 'lexAtEar', 'atEar', 'nioshTwaAtEar'], from: ['periods', ...protection] },
+  { gives: ['helperLevel', 'helperTime', 'helperDistance'], from: ['periods', 'readAt', 'away'] },
+];
 export const example = {
   periods: [
     { what: 'Cut-off saw, concrete', level: 103, time: '40 min', worn: true },

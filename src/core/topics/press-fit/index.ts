@@ -1,5 +1,6 @@
 /** Press fit: pressure, stress, force and torque of an interference fit. */
 import type { Carry } from '../../contract/carry.ts';
+import type { Part } from '../../contract/part.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -40,10 +41,17 @@ const joint = [
   'roughHub',
   'roughShaft',
 ] as const;
+const strain = [...joint.filter((key) => key !== 'length'), 'hubStrength'];
 export const decides = {
   tool: [...joint, 'surface', 'frictionHigh', 'hubStrength'],
-  stress: [...joint.filter((key) => key !== 'length'), 'hubStrength'],
+  stress: strain,
 };
+export const parts: readonly Part[] = [
+  { gives: ['lost'], from: ['smoothing', 'roughHub', 'roughShaft'] },
+  { gives: ['hubHoop', 'hubOuterHoop', 'shaftHoop', 'shaftBoreHoop', 'yieldShare'], from: strain },
+  { gives: ['pressure'], from: [...strain, 'least'] },
+  { gives: ['pushIn', 'pushOut', 'torque'], from: [...joint, 'least', 'surface', 'frictionLow', 'frictionHigh'] },
+];
 export const carries: readonly Carry[] = [
   {
     to: 'running-clearance',

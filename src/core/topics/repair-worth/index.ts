@@ -1,4 +1,5 @@
 /** Is this repair worth its money: the most worth paying, both ways as a yearly cost, and what would flip the answer. */
+import type { Part } from '../../contract/part.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -83,6 +84,20 @@ export const decides = {
   threeQuarterRule: [...quote, ...tax.slice(0, 4), 'workingValue'],
   spent: ['alreadySpent'],
 };
+export const parts: readonly Part[] = [
+  {
+    gives: ['quoteLines', 'partsTotal', 'labourTotal', 'consumablesTotal', 'taxTotal', 'quoteTotal', 'toPay'],
+    from: [...quote, ...tax],
+  },
+  { gives: ['mostWorth', 'mostWorthUnchecked'], from: [...machines, ...fresh, ...risks, ...engine] },
+  { gives: ['newYearly', 'newHour', 'taken'], from: [...machines, ...fresh] },
+  {
+    gives: ['repairYearly', 'repairHour', 'serviceTable', 'newPriceToFlip', 'flipTable', 'crossing', 'comebackToFlip'],
+    from: [...whole, ...engine],
+  },
+  { gives: ['lookCost'], from: ['engine', 'inspectionMinutes', 'labourRate'] },
+  { gives: ['lookWorth', 'knowingWorth'], from: [...whole, ...engine] },
+];
 export const example = {
   quote: 260,
   asIs: 120,

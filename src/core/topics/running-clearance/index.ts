@@ -1,5 +1,6 @@
 /** Running clearance: what the fits and the heat leave of a bearing's clearance. */
 import type { Carry } from '../../contract/carry.ts';
+import type { Part } from '../../contract/part.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -37,6 +38,16 @@ export const decides = {
   verdict: [...shaft, ...housing, 'outerRaceway', 'group', 'difference'],
   housingLoose: ['outside', ...housing],
 };
+export const parts: readonly Part[] = [
+  { gives: ['start'], from: ['bore', 'group'] },
+  { gives: ['pitch'], from: ['bore', 'outside'] },
+  { gives: ['heatLoss'], from: ['bore', 'outside', 'difference'] },
+  { gives: ['innerLoss'], from: [...shaft, 'surface'] },
+  { gives: ['outerLoss'], from: ['bore', 'outside', 'outerRaceway', ...housing] },
+  { gives: ['warmHousing'], from: ['outside', ...housing] },
+  { gives: ['groupNeeded', 'groups'], from: [...shaft, ...housing, 'outerRaceway', 'difference'] },
+  { gives: ['left', 'coldLeast'], from: [...shaft, ...housing, 'outerRaceway', 'group', 'difference'] },
+];
 export const carries: readonly Carry[] = [
   { to: 'bearing-life', what: 'the bearing', with: { rating: { is: 'own' }, pitch: { value: 'pitch' } } },
 ];

@@ -1,5 +1,6 @@
 /** Warming: how hot to make a housing or a bearing so that it drops in, and how long that lasts. */
 import type { Carry } from '../../contract/carry.ts';
+import type { Part } from '../../contract/part.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -45,6 +46,14 @@ export const decides = {
   openVerdict: [...fit, 'heatTo', 'wall'],
   measuring: [...fit, 'heatTo'],
 };
+export const parts: readonly Part[] = [
+  { gives: ['ceiling'], from: ['part', 'housingMaterial', 'sealed'] },
+  { gives: ['rise', 'coldAlone', 'byMaterial'], from: fit },
+  { gives: ['gapThere'], from: [...fit, 'heatTo'] },
+  { gives: ['temperature'], from: [...fit, 'sealed'] },
+  { gives: ['both'], from: [...fit, 'sealed', 'cold'] },
+  { gives: ['openTime'], from: [...fit, 'heatTo', 'wall'] },
+];
 export const carries: readonly Carry[] = [
   {
     to: 'press-fit',

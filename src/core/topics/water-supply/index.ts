@@ -1,4 +1,5 @@
 /** Water, time and slurry of a wet cut. */
+import type { Part } from '../../contract/part.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -20,12 +21,26 @@ export const sources = [
   'arithmetic',
 ];
 export const hazards = ['silica-dust', 'slurry-burns', 'slurry-discharge'];
+const pace = ['length', 'depth', 'paceFrom', 'timedLength', 'timedDepth', 'timedFor', 'feed', 'step', 'rate'];
+const flow = ['flowFrom', 'jug', 'jugFor', 'flow'];
+const stone = ['length', 'depth', 'width'];
 export const decides = {
   verdict: ['flowFrom', 'jug', 'jugFor', 'flow', 'manual'],
   fading: ['supply'],
   disposal: [],
   check: [],
 };
+export const parts: readonly Part[] = [
+  { gives: ['time'], from: pace },
+  { gives: ['flow'], from: flow },
+  { gives: ['stone'], from: stone },
+  { gives: ['water'], from: [...pace, ...flow] },
+  { gives: ['fillLasts'], from: [...flow, 'supply', 'tank'] },
+  { gives: ['fills'], from: [...pace, ...flow, 'supply', 'tank'] },
+  { gives: ['slurry'], from: [...pace, ...flow, ...stone] },
+  { gives: ['collect'], from: [...pace, ...flow, ...stone, 'lost'] },
+  { gives: ['mass'], from: [...pace, ...flow, ...stone, 'lost', 'density'] },
+];
 export const plate = { tank: 'waterTank' };
 export const example = {
   length: '12 m',

@@ -26,10 +26,11 @@ export function Side({
 }: Props & { readonly drawing?: ComponentType<DrawingProps> | undefined }) {
   return (
     <div class={worked.pencil > 0 ? 'calc-side calc-pencil' : 'calc-side'}>
-      {Drawing && (
+      {worked.missing.length > 0 && <p class="calc-nothing">{say.drawingLater}</p>}
+      {Drawing && worked.missing.length === 0 && (
         <Drawing id={`${page.id}-drawing`} answer={answerToDraw(worked)} inputs={worked.inputs} reader={reader} />
       )}
-      <CarryLinks carries={page.carries ?? []} from={page.name} worked={worked} />
+      {worked.missing.length === 0 && <CarryLinks carries={page.carries ?? []} from={page.name} worked={worked} />}
     </div>
   );
 }
@@ -59,7 +60,7 @@ export function Below({ page, worked, reader, live, desk, onReach }: BelowProps)
           {desk}
         </div>
       )}
-      <FoldedWorking page={page} worked={worked} live={live} />
+      {answer.working.length > 0 && <FoldedWorking page={page} worked={worked} live={live} />}
     </div>
   );
 }

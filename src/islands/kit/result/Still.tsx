@@ -1,4 +1,4 @@
-/** Why a verdict is not said: which figures it hangs on that are not the reader's yet, each a way to its box. */
+/** What the rest of the answer, or a verdict of it, still waits for: boxes that are empty or not the reader's, each a way there. */
 import { filledIn, isPencil } from '../../../core/contract/entry.ts';
 import type { Field } from '../../../core/contract/field.ts';
 import { hasOwn } from '../state/figures.ts';
@@ -18,7 +18,9 @@ interface Props {
 }
 
 export function Still({ id, worked, compact, onConfirm }: Props) {
-  const waiting = worked.asked.filter((f) => worked.judged.stillToEnter.includes(f.key));
+  const waiting = worked.asked.filter(
+    (f) => worked.missing.includes(f.key) || worked.judged.stillToEnter.includes(f.key),
+  );
   // An example says so in its mark; it waits for nothing.
   if (waiting.length === 0 || !hasOwn(worked.figures.entries)) return null;
   const toConfirm = waiting.filter((f) => confirmable(f, worked));

@@ -1,6 +1,7 @@
 /** What a page hands to an island: plain data only, because it travels inside the HTML. */
 import type { Carry } from '../../../core/contract/carry.ts';
 import type { Decides } from '../../../core/contract/judged.ts';
+import type { Part } from '../../../core/contract/part.ts';
 import type { Fill } from '../../../core/contract/plate.ts';
 import type { RawInputs } from '../../../core/contract/field.ts';
 import type { UnitKey, UnitSystem } from '../../../core/quantity/index.ts';
@@ -59,6 +60,8 @@ export interface IslandProps {
   readonly address?: string;
   /** Fields that decide each verdict; all of them where the topic does not say. */
   readonly decides?: Decides | undefined;
+  /** Values that stand while other boxes are empty. */
+  readonly parts?: readonly Part[] | undefined;
   /** Ways on to other calculators, with the name of each and the units its boxes are read in. */
   readonly carries?: readonly ShownCarry[];
   /** Which fact of a machine fills which box. */

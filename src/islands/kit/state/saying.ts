@@ -33,7 +33,7 @@ export interface Mark {
 }
 
 /** "Example figures", "3 of 8 are the example's", "6 yours, 3 from the plate". */
-export function markOf({ figures, asked, pencil }: Worked): Mark {
+export function markOf({ figures, asked, pencil, missing }: Worked): Mark {
   const filled = asked.map((f) => filledIn(figures.entries[f.key])).filter((entries) => entries.length > 0);
   if (!hasOwn(figures.entries)) {
     const page = filled.flat().some((e) => e.from === 'page');
@@ -46,7 +46,8 @@ export function markOf({ figures, asked, pencil }: Worked): Mark {
     [count('plate'), say.fromPlate] as const,
     [count('carried'), say.carriedOver] as const,
   ];
-  const text = parts.flatMap(([n, words]) => (n > 0 ? [words(n)] : [])).join(', ');
+  const still = [missing.length, say.missing] as const;
+  const text = [...parts, still].flatMap(([n, words]) => (n > 0 ? [words(n)] : [])).join(', ');
   return { text, ink: 'own', example: false };
 }
 

@@ -4,11 +4,12 @@ import type { Field, Inputs } from '../../../core/contract/field.ts';
 import { judged, type Judged } from '../../../core/contract/judged.ts';
 import { filledIn, isPencil, type Entries } from '../../../core/contract/entry.ts';
 import type { Read, Wanted } from '../../../core/quantity/index.ts';
+import { onlyMissing, partAnswer } from '../../../core/contract/part.ts';
 import { readInputs } from '../../../core/contract/read-inputs.ts';
 import type { Answer, Problem } from '../../../core/contract/result.ts';
 import type { IslandProps } from './props.ts';
 import type { TopicParts } from './topic-parts.ts';
-import { askedOf, rawOf, unitsRead, type Figures } from './figures.ts';
+import { askedOf, hasOwn, rawOf, unitsRead, type Figures } from './figures.ts';
 
 export interface Worked {
   readonly answer: Answer;
@@ -21,6 +22,8 @@ export interface Worked {
   readonly judged: Judged;
   /** How many of the figures this rests on are nobody's yet. */
   readonly pencil: number;
+  /** Boxes still empty that the rest of the answer needs; none where this is the whole of it. */
+  readonly missing: readonly string[];
 }
 
 export interface Calculation {
@@ -39,7 +42,13 @@ type ReadSum = (text: string, wanted: Wanted) => Read;
 /** Stands in for the evaluator after it failed to come: the box says so, and the next key asks for it again. */
 const notLoaded: ReadSum = (text) => ({ ok: false, problem: { code: 'sum-not-loaded', data: { got: text } } });
 
-export function useCalculation(topic: TopicParts, figures: Figures, page: IslandProps): Calculation {
+/** @param active path of the box with the focus: a box emptied to be typed anew takes nothing off the page */
+export function useCalculation(
+  topic: TopicParts,
+  figures: Figures,
+  page: IslandProps,
+  active: string | undefined,
+): Calculation {
   const [sum, setSum] = useState<ReadSum>();
   const [failedFor, setFailedFor] = useState<Entries>();
   const last = useRef<Worked>();
@@ -68,12 +77,21 @@ export function useCalculation(topic: TopicParts, figures: Figures, page: Island
   }, [wantsSum, entries]);
 
   if (now === 'needs-sum') return { worked: last.current, stale: true, problems: [], said: {}, chosen: [] };
+  const { part } = now;
+  const whole = last.current?.missing.length === 0;
+  const retyped = whole && part?.missing.length === 1 && part.missing[0] === active?.split('.')[0];
+  if (part && !retyped) {
+    if (!whole) last.current = part;
+    return { worked: part, stale: false, problems: now.problems, said: now.said, chosen: now.chosen };
+  }
   if (now.worked) last.current = now.worked;
   return { worked: last.current, stale: !now.worked, problems: now.problems, said: now.said, chosen: now.chosen };
 }
 
 interface Outcome {
   readonly worked?: Worked;
+  /** What can be given while boxes are empty. */
+  readonly part?: Worked;
   readonly problems: readonly Problem[];
   readonly said: Readonly<Record<string, string>>;
   readonly chosen: readonly string[];
@@ -83,7 +101,7 @@ function calculate(
   topic: TopicParts,
   figures: Figures,
   sum: ReadSum | undefined,
-  { decides, shop }: IslandProps,
+  { decides, parts, shop }: IslandProps,
 ): Outcome | 'needs-sum' {
   const read = readInputs(topic.fields, rawOf(figures, topic.fields), {
     system: figures.system,
@@ -91,18 +109,24 @@ function calculate(
     units: unitsRead(figures, topic.fields),
     ...(sum ? { sum } : {}),
   });
-  if (!read.ok) return 'needsSum' in read ? 'needs-sum' : read;
-  const { said, chosen } = read;
-  const result = topic.compute(read.inputs);
-  if (!result.ok) return { problems: result.problems, said, chosen };
+  if ('needsSum' in read) return 'needs-sum';
+  const { said, chosen, inputs } = read;
   const asked = askedOf(figures, topic.fields);
-  const worked: Worked = {
-    answer: result,
-    inputs: read.inputs,
+  const workedWith = (answer: Answer, missing: readonly string[]): Worked => ({
+    answer,
+    inputs,
     figures,
     asked,
-    judged: judged(result, asked, figures.entries, decides),
+    judged: judged(answer, asked, figures.entries, decides),
     pencil: asked.filter((f) => filledIn(figures.entries[f.key]).some(isPencil)).length,
-  };
-  return { worked, problems: [], said, chosen };
+    missing,
+  });
+  if (!read.ok) {
+    const missing = hasOwn(figures.entries) ? onlyMissing(read.problems) : undefined;
+    const part = missing && partAnswer(topic, inputs, missing, decides, parts);
+    return { problems: read.problems, said, chosen, ...(part ? { part: workedWith(part, missing) } : {}) };
+  }
+  const result = topic.compute(inputs);
+  if (!result.ok) return { problems: result.problems, said, chosen };
+  return { worked: workedWith(result, []), problems: [], said, chosen };
 }

@@ -64,7 +64,7 @@ export function useForm(topic: TopicParts, page: IslandProps, { shop = {}, toTod
   const [begun, setBegun] = useState(false);
   const [active, setActive] = useState<string>();
   const [presses, setPresses] = useState(0);
-  const calculation = useCalculation(topic, figures, page);
+  const calculation = useCalculation(topic, figures, page, active);
 
   const [plate, setPlate] = useState<Plate>();
   const fillPlate = (from: Plate | undefined) =>

@@ -10,6 +10,13 @@ import { printAlone } from './print-alone.ts';
 export async function printSheet(page: IslandProps, query: string): Promise<void> {
   const card = document.getElementById(`${page.id}-calculator`);
   if (!card) return;
+  fillJobLine(page);
+  await drawCode(page, query);
+  printAlone(card);
+}
+
+/** The job on the bench and today's date, on the head that only paper shows. */
+export function fillJobLine(page: IslandProps): void {
   const fill = (part: string, text: string) => {
     const at = document.getElementById(`${page.id}-job-${part}`);
     if (at) at.textContent = text;
@@ -18,8 +25,6 @@ export async function printSheet(page: IslandProps, query: string): Promise<void
   fill('ticket', ticket);
   fill('machine', plateOnBench(page)?.name ?? page.plates?.[machine]?.name ?? '');
   fill('date', new Intl.DateTimeFormat('en', { dateStyle: 'long' }).format(new Date()));
-  await drawCode(page, query);
-  printAlone(card);
 }
 
 async function drawCode(page: IslandProps, query: string): Promise<void> {

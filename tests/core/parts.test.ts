@@ -1,0 +1,136 @@
+/**
+ * A part of an answer given while a needed box is empty must not hang on that box. Each needed figure is left out in turn,
+ * from the worked example and from every printed case; what is still given is held against the whole answer, with the
+ * figure as it was and with many others in its place.
+ */
+import { describe, expect, it } from 'vitest';
+import { isAsked } from '../../src/core/contract/check-inputs.ts';
+import type { Field, Inputs, InputValue, SingleField } from '../../src/core/contract/field.ts';
+import { onlyMissing, partAnswer } from '../../src/core/contract/part.ts';
+import { readInputs } from '../../src/core/contract/read-inputs.ts';
+import type { Answer } from '../../src/core/contract/result.ts';
+import type { Topic } from '../../src/core/contract/topic.ts';
+import { fromUnit } from '../../src/core/quantity/index.ts';
+import { topics } from '../../src/core/registry.ts';
+import { examplesFor } from '../cases/examples.ts';
+
+/** Starting points of a topic at most; the worked example is the first. */
+const mostStarts = 3;
+
+/** Lawful figures spread over the whole range of a box, and every option of a choice. */
+function others(field: SingleField, was: InputValue): readonly InputValue[] {
+  switch (field.kind) {
+    case 'choice':
+      return field.options.map((o) => o.value);
+    case 'yes-no':
+      return [true, false];
+    case 'text':
+      return [];
+    case 'quantity':
+    case 'number':
+    case 'count':
+    case 'money': {
+      const si = (n: number) => (field.kind === 'quantity' ? fromUnit(n, field.units[0]) : n);
+      const old = typeof was === 'number' ? was : si(field.default ?? 1);
+      const [low, high] = [si(field.min ?? 0), field.max === undefined ? 20 * Math.abs(old) : si(field.max)];
+      const spread = [0.001, 0.03, 0.2, 0.5, 0.9].map((share) => low + share * (high - low));
+      const near = [0.5, 0.8, 0.97, 1.03, 1.2, 2].map((times) => times * old);
+      const inside = [...near, ...spread].filter((n) => n > low && n <= high);
+      return field.kind === 'count' ? inside.map(Math.round) : inside;
+    }
+  }
+}
+
+function variants(field: Field, was: InputValue): readonly InputValue[] {
+  if (field.kind !== 'rows') return others(field, was);
+  const rows = Array.isArray(was) ? (was as readonly Inputs[]) : [];
+  const [first, ...rest] = rows;
+  if (!first) return [];
+  const changed = field.columns.flatMap((c) => others(c, first[c.key]).map((v) => [{ ...first, [c.key]: v }, ...rest]));
+  return rest.length >= field.minRows ? [...changed, rest] : changed;
+}
+
+const startsOf = (name: string, topic: Topic): readonly Inputs[] =>
+  [topic.example, ...examplesFor(name, topic.example)].slice(0, mostStarts).flatMap((raw) => {
+    const read = readInputs(topic.fields, raw);
+    return read.ok && topic.compute(read.inputs).ok ? [read.inputs] : [];
+  });
+
+const valuesOf = (answer: Answer) => Object.fromEntries(answer.values.map((v) => [v.key, JSON.stringify(v)]));
+
+/** "speed hangs on diameter" for every value given without a box that changes it; and how many values were given. */
+function wronglyGiven(name: string, topic: Topic): { readonly wrong: readonly string[]; readonly given: number } {
+  const wrong = new Set<string>();
+  let given = 0;
+  for (const inputs of startsOf(name, topic))
+    for (const field of topic.fields) {
+      if (field.optional || !isAsked(field, inputs)) continue;
+      const { [field.key]: was, ...left } = inputs;
+      const part = partAnswer(topic, left, [field.key], topic.decides, topic.parts);
+      if (!part) continue;
+      given += part.values.length;
+      for (const value of [was, ...variants(field, was)]) {
+        const whole = topic.compute({ ...inputs, [field.key]: value });
+        if (!whole.ok) continue;
+        const all = valuesOf(whole);
+        for (const [key, said] of Object.entries(valuesOf(part)))
+          if (all[key] !== said) wrong.add(`${key} hangs on ${field.key}`);
+      }
+    }
+  return { wrong: [...wrong].sort(), given };
+}
+
+describe.each(Object.entries(topics).filter(([, t]) => t.parts))('%s', (name, topic) => {
+  it('names only fields it has, and each value once', () => {
+    const keys = topic.fields.map((f) => f.key);
+    expect((topic.parts ?? []).flatMap((p) => p.from).filter((f) => !keys.includes(f))).toEqual([]);
+    const gives = (topic.parts ?? []).flatMap((p) => p.gives);
+    expect(new Set(gives).size).toBe(gives.length);
+  });
+
+  it('gives nothing that the empty box can change, and gives something', () => {
+    const { wrong, given } = wronglyGiven(name, topic);
+    expect(wrong).toEqual([]);
+    expect(given).toBeGreaterThan(0);
+  }, 120_000);
+});
+
+describe('what is given', () => {
+  const partOf = (name: string, raw: Record<string, string>) => {
+    const topic = topics[name];
+    if (!topic) throw new Error(`There is no ${name}.`);
+    const blank = Object.fromEntries(topic.fields.map((f) => [f.key, f.optional ? undefined : (raw[f.key] ?? '')]));
+    const read = readInputs(topic.fields, blank);
+    if (read.ok || 'needsSum' in read) throw new Error('Nothing is missing.');
+    const missing = onlyMissing(read.problems);
+    return missing && partAnswer(topic, read.inputs, missing, topic.decides, topic.parts);
+  };
+  const drive = {
+    diameter: '350 mm',
+    known: 'pulleys',
+    engine: '9500 rpm',
+    enginePulley: '66 mm',
+    bladePulley: '125 mm',
+    slip: '0',
+  };
+
+  it('is the speed of a blade whose mark nobody has read yet: pi times 0.35 m times 9500 x 66/125 a minute', () => {
+    const part = partOf('blade-speed', { ...drive, markedAs: 'rpm' });
+    const speed = part?.values.find((v) => v.key === 'speed');
+    expect(speed?.kind === 'quantity' && speed.value).toBeCloseTo((Math.PI * 0.35 * 9500 * 66) / 125 / 60, 9);
+    expect(part?.values.map((v) => v.key)).not.toContain('verdict');
+  });
+
+  it('is nothing where a box holds what it cannot read', () => {
+    expect(partOf('blade-speed', { ...drive, diameter: 'x', markedAs: 'rpm' })).toBeUndefined();
+  });
+
+  it('is nothing of a topic that names no parts and no verdicts that can stand', () => {
+    const topic = topics['blade-speed'];
+    if (!topic) throw new Error('There is no blade-speed.');
+    const read = readInputs(topic.fields, topic.example);
+    if (!read.ok) throw new Error('The example cannot be read.');
+    const { diameter: _, ...inputs } = read.inputs;
+    expect(partAnswer(topic, inputs, ['diameter'])).toBeUndefined();
+  });
+});
