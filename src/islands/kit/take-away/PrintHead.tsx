@@ -19,6 +19,7 @@ export function PrintHead({ page: { id, shop }, title, worked }: Props) {
         <p class="calc-band">{mark.example ? say.exampleBand : say.pencilBand(worked?.pencil ?? 0, filled(worked))}</p>
       )}
       <p class="calc-print-title">{title}</p>
+      <p>{shop.name}</p>
       <p class="calc-job-line" data-pagefind-ignore>
         {(['ticket', 'machine', 'date', 'by'] as const).map((part) => (
           <span key={part}>
@@ -26,7 +27,6 @@ export function PrintHead({ page: { id, shop }, title, worked }: Props) {
           </span>
         ))}
       </p>
-      <p>{shop.name}</p>
     </header>
   );
 }
