@@ -76,6 +76,32 @@ describe('a verdict needs the figures it hangs on', () => {
   });
 });
 
+describe('boxes still empty', () => {
+  test('the speed of a blade is given before its mark is read; the verdict, the drawing and the sheet wait', async () => {
+    await open('blade-speed');
+    await page.getByRole('button', { name: 'Use my own figures' }).click();
+    const answer = page.locator('#blade-speed-answer');
+    for (const [key, text] of [
+      ['diameter', '350 mm'],
+      ['engine', '9500'],
+      ['enginePulley', '66'],
+      ['bladePulley', '125'],
+    ] as const)
+      await box('blade-speed', key).fill(text);
+    // Pi times 0.35 m times 9500 turns a minute times 66/125, in m/s.
+    await answer.locator('[data-value=speed]').getByText('91.9').waitFor();
+    await still('blade-speed').getByText('Highest speed marked on the blade').waitFor();
+    expect(await verdicts('blade-speed').count()).toBe(0);
+    expect(await page.locator('#blade-speed-calculator .calc-picture').count()).toBe(0);
+    expect(await answer.getByRole('button', { name: 'Put on job sheet' }).isDisabled()).toBe(true);
+    await box('blade-speed', 'markedRotation').fill('5500');
+    await answer.locator('.calc-verdict[data-level]').first().waitFor();
+    // A box emptied to be typed anew takes nothing away.
+    await box('blade-speed', 'markedRotation').fill('');
+    expect(await answer.locator('[data-value=share]').count()).toBe(1);
+  });
+});
+
 describe('a machine on the bench', () => {
   test('fills the boxes from its plate, marked as such, and leaves an own figure alone', async () => {
     await open('blade-speed', page, '?machine=mp-350');

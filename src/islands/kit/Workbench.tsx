@@ -67,8 +67,8 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
 
   // Parts that did not change are one and the same node: Preact then passes over them at every key. What may follow a
   // moment later does so in three tasks.
-  const late = useLate(worked, live, 3);
-  const [forSide, forBelow, forPaper] = late.values;
+  const { values, flush } = useLate(worked, live, 3);
+  const [forSide, forBelow, forPaper] = values;
   const side = useMemo(
     () => forSide && !compact && <Side page={page} worked={forSide} reader={reader} drawing={drawing} />,
     [forSide, reader, compact, page, drawing],
@@ -81,8 +81,8 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
   const below = useMemo(
     () =>
       forBelow &&
-      !compact && <Below page={page} worked={forBelow} reader={reader} live={live} desk={desk} onReach={late.flush} />,
-    [forBelow, reader, compact, page, live, desk, late.flush],
+      !compact && <Below page={page} worked={forBelow} reader={reader} live={live} desk={desk} onReach={flush} />,
+    [forBelow, reader, compact, page, live, desk, flush],
   );
   const paper = useMemo(
     () => forPaper && <FiguresUsed asked={forPaper.asked} figures={forPaper.figures} currency={page.shop.currency} />,
@@ -109,12 +109,12 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
   );
   useEffect(() => {
     const beforePrint = () => {
-      late.flush();
+      flush();
       fillJobLine(page);
     };
     addEventListener('beforeprint', beforePrint);
     return () => removeEventListener('beforeprint', beforePrint);
-  }, [late.flush, page]);
+  }, [flush, page]);
 
   const submit = (event: Event) => {
     event.preventDefault();
@@ -189,7 +189,7 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
             <AnswerActions
               page={page}
               query={query}
-              beforePrint={late.flush}
+              beforePrint={flush}
               onSheet={
                 worked && !stale && worked.pencil === 0 && worked.missing.length === 0
                   ? () => putAnswerOnSheet(page, topic.title, worked, reader, query())

@@ -1,0 +1,53 @@
+/** A saw of one's own: typed in, refused where it cannot be, kept, carried as a file, and filled into a calculator. */
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, expect, test } from 'vitest';
+import { serveFolder, type Serving } from '../../src/commands/support/serve.ts';
+import { launch, savedText, wakeCalculator, watchedPage } from './support/browser.ts';
+import { dist } from './support/site.ts';
+
+let browser: Browser;
+let serving: Serving;
+beforeAll(async () => {
+  browser = await launch();
+  serving = await serveFolder(dist);
+});
+afterAll(async () => {
+  await browser.close();
+  await serving.close();
+});
+
+test('is kept on the device, saved and read back, and fills the boxes of a calculator', async () => {
+  const { page, context, troubles } = await watchedPage(browser);
+  const list = page.locator('.saws-list');
+  const press = (name: string | RegExp) => page.getByRole('button', { name }).click();
+  await page.goto(`${serving.address}own-saws.html`);
+  await page.locator('.saws[data-live=yes]').waitFor();
+
+  await page.fill('#saw-name', 'Old red floor saw');
+  await page.fill('#saw-bladeDiameter', '9 m');
+  await press('Keep this saw');
+  expect(await page.locator('#saw-bladeDiameter').getAttribute('aria-invalid')).toBe('true');
+  await page.fill('#saw-bladeDiameter', '20 in');
+  await press('Keep this saw');
+  await list.getByText('Old red floor saw').waitFor();
+
+  await page.reload();
+  await list.getByText('Old red floor saw').waitFor();
+  const [download] = await Promise.all([page.waitForEvent('download'), press('Save as a file')]);
+  const text = await savedText(download);
+  await press(/^Delete/);
+  await list.getByText('Old red floor saw').waitFor({ state: 'detached' });
+  await page.setInputFiles('.saws input[type=file]', {
+    name: 'saws.json',
+    mimeType: 'application/json',
+    buffer: Buffer.from(text),
+  });
+  await list.getByText('Old red floor saw').waitFor();
+
+  await page.goto(`${serving.address}calculators/blade-speed.html`);
+  await wakeCalculator(page);
+  await page.getByLabel('Saw on the bench').selectOption({ label: 'Old red floor saw' });
+  await expect.poll(() => page.inputValue('#blade-speed-diameter')).toBe('20 in');
+  expect(troubles).toEqual([]);
+  await context.close();
+});
