@@ -25,7 +25,7 @@ export interface Divided {
 }
 
 /** Times the sum is done, each with other figures in the empty boxes. */
-const tries = 4;
+const tries = 3;
 
 /** The fields that are only missing; nothing as soon as something was entered that is wrong. */
 export function onlyMissing(problems: readonly Problem[]): readonly string[] | undefined {
@@ -49,12 +49,12 @@ export function partAnswer(
 ): Answer | undefined {
   const hangsOn = (v: Value): readonly string[] | undefined =>
     v.kind === 'verdict' ? decides[v.key] : parts.find((p) => p.gives.includes(v.key))?.from;
+  const stands = (from: readonly string[]) => from.length > 0 && !from.some((f) => missing.includes(f));
+  if (![...Object.values(decides), ...parts.map((p) => p.from)].some(stands)) return undefined;
   const example = readInputs(topic.fields, topic.example);
   const answers: Answer[] = [];
   for (let n = 0; n < tries; n += 1) {
-    const filled = standIns(topic.fields, inputs, example.ok ? example.inputs : {}, n);
-    // A field that only came up by what stands in for another is missing as much as that one.
-    const result = topic.compute(filled);
+    const result = topic.compute(standIns(topic.fields, inputs, example.ok ? example.inputs : {}, n));
     if (result.ok) answers.push(result);
   }
   const [first, ...others] = answers;
