@@ -96,6 +96,8 @@ describe('boxes still empty', () => {
     expect(await answer.getByRole('button', { name: 'Put on job sheet' }).isDisabled()).toBe(true);
     await box('blade-speed', 'markedRotation').fill('5500');
     await answer.locator('.calc-verdict[data-level]').first().waitFor();
+    await box('blade-speed', 'flange').fill('102');
+    await page.locator('#blade-speed-calculator .calc-picture').waitFor();
     // A box emptied to be typed anew takes nothing away.
     await box('blade-speed', 'markedRotation').fill('');
     expect(await answer.locator('[data-value=share]').count()).toBe(1);

@@ -19,6 +19,7 @@ afterAll(async () => {
 test('is kept on the device, saved and read back, and fills the boxes of a calculator', async () => {
   const { page, context, troubles } = await watchedPage(browser);
   const list = page.locator('.saws-list');
+  const kept = list.locator('b', { hasText: 'Old red floor saw' });
   const press = (name: string | RegExp) => page.getByRole('button', { name }).click();
   await page.goto(`${serving.address}own-saws.html`);
   await page.locator('.saws[data-live=yes]').waitFor();
@@ -29,20 +30,20 @@ test('is kept on the device, saved and read back, and fills the boxes of a calcu
   expect(await page.locator('#saw-bladeDiameter').getAttribute('aria-invalid')).toBe('true');
   await page.fill('#saw-bladeDiameter', '20 in');
   await press('Keep this saw');
-  await list.getByText('Old red floor saw').waitFor();
+  await kept.waitFor();
 
   await page.reload();
-  await list.getByText('Old red floor saw').waitFor();
+  await kept.waitFor();
   const [download] = await Promise.all([page.waitForEvent('download'), press('Save as a file')]);
   const text = await savedText(download);
   await press(/^Delete/);
-  await list.getByText('Old red floor saw').waitFor({ state: 'detached' });
+  await kept.waitFor({ state: 'detached' });
   await page.setInputFiles('.saws input[type=file]', {
     name: 'saws.json',
     mimeType: 'application/json',
     buffer: Buffer.from(text),
   });
-  await list.getByText('Old red floor saw').waitFor();
+  await kept.waitFor();
 
   await page.goto(`${serving.address}calculators/blade-speed.html`);
   await wakeCalculator(page);
