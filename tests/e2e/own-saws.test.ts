@@ -48,7 +48,8 @@ test('is kept on the device, saved and read back, and fills the boxes of a calcu
   await page.goto(`${serving.address}calculators/blade-speed.html`);
   await wakeCalculator(page);
   await page.getByLabel('Saw on the bench').selectOption({ label: 'Old red floor saw' });
-  await expect.poll(() => page.inputValue('#blade-speed-diameter')).toBe('20 in');
+  // 20 in on the plate, in the unit of the box.
+  await expect.poll(() => page.inputValue('#blade-speed-diameter')).toBe('508');
   expect(troubles).toEqual([]);
   await context.close();
 });
