@@ -31,7 +31,7 @@ export const decides = {
   check: [],
 };
 export const parts: readonly Part[] = [
-  { gives: ['time'], from: pace },
+  { gives: ['time'], from: [...pace, ...flow] },
   { gives: ['flow'], from: flow },
   { gives: ['stone'], from: stone },
   { gives: ['water'], from: [...pace, ...flow] },
