@@ -1,4 +1,3 @@
-import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 import { LongestFirst } from './longest-first.ts';
 
@@ -13,8 +12,8 @@ export default defineConfig({
   test: {
     root,
     sequence: { sequencer: LongestFirst },
-    // A browser test mostly waits for its browser: two workers for every core keep the cores busy.
-    maxWorkers: 2 * availableParallelism(),
+    // Every core gets a worker, where the default leaves one idle; more than that only wait for each other.
+    maxWorkers: '100%',
     projects: [
       {
         test: {
