@@ -18,7 +18,7 @@ const budgets: Readonly<Record<string, Omit<Weight, 'file'>>> = {
   'es/check': { html: 6_500, css: 8_500, js: 17_000, woken: 17_000 },
   point: { html: 9_500, css: 5_600, js: 1_700, woken: 1_700 },
   'es/point': { html: 9_500, css: 5_600, js: 1_700, woken: 1_700 },
-  machines: { html: 8_500, css: 5_200, js: 1_700, woken: 1_700 },
+  machines: { html: 8_500, css: 5_400, js: 1_700, woken: 1_700 },
   tables: { html: 11_000, css: 10_500, js: 1_700, woken: 1_700 },
   faults: { html: 12_500, css: 8_400, js: 24_000, woken: 24_000 },
   'kept on the device': { html: 6_500, css: 8_000, js: 32_500, woken: 32_500 },

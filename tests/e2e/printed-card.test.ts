@@ -47,8 +47,8 @@ async function sides(): Promise<number> {
   return sheetsIn(await page.pdf({ format: 'Letter', preferCSSPageSize: true }));
 }
 
-// Three of the longest. Belt tension and the noise of a day may run on to a second side.
-test.each(['bearing-fit', 'repair-worth', 'water-supply'])(
+// The longest but one: the noise of a day may run on to a second side.
+test.each(['bearing-fit', 'repair-worth', 'water-supply', 'belt-tension'])(
   '%s: its page, and its card, fill one side of Letter',
   async (name) => {
     await open(name);

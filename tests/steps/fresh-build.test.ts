@@ -1,18 +1,18 @@
 /** A build takes the place of the site before it whole, or not at all. */
 import { spawn } from 'node:child_process';
 import { existsSync, readdirSync } from 'node:fs';
-import { mkdir, mkdtemp, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { mkdir, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, describe, expect, test } from 'vitest';
+import { buildPlace } from './build-place.ts';
 import { FreshFolder } from '../../src/steps/support/fresh-folder.ts';
 
 let top: string;
 const at = (path: string) => join(top, path);
 
 beforeEach(async () => {
-  top = await mkdtemp(join(tmpdir(), 'almanac-fresh-'));
+  top = await buildPlace('fresh');
 });
 afterEach(() => rm(top, { recursive: true }));
 

@@ -8,9 +8,11 @@ import { parse } from 'yaml';
 import { fieldRows } from '../../src/lib/fields.ts';
 import { kinds } from '../../src/schemas/kinds.ts';
 import { shop as shopSchema } from '../../src/schemas/shop.ts';
+import { buildPlace } from './build-place.ts';
 
 const place = mkdtempSync(join(tmpdir(), 'almanac-own-'));
-const dist = join(place, 'dist');
+const builtAt = await buildPlace('own');
+const dist = join(builtAt, 'dist');
 const flags = {
   name: 'Ribera Saws',
   address: 'Calle 4; Puebla Nueva',
@@ -70,6 +72,7 @@ leaveOut: [${unwanted.join(', ')}]
 }, 600_000);
 afterAll(() => {
   rmSync(place, { recursive: true, force: true });
+  rmSync(builtAt, { recursive: true, force: true });
   rmSync('content/chosen-shop', { force: true });
 });
 

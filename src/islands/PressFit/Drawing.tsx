@@ -43,7 +43,12 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const x = linear(0, mostStress, left, right);
   const limitText = text(strength, mega);
   const half = (limitName.length + limitText.length + 1) * 3.7;
-  const stress = valueOf(answer, 'stress', 'verdict').level;
+  // Of a loose fit nothing is said about stress, of a refused one nothing about tools.
+  const levelOf = (key: string) => {
+    const found = answer.values.find((v) => v.key === key);
+    return found?.kind === 'verdict' ? found.level : 'plain';
+  };
+  const stress = levelOf('stress');
   const rows = [
     {
       name: 'pressure',
@@ -134,7 +139,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
         high={force.high ?? 0}
         left={left}
         right={right}
-        level={valueOf(answer, 'tool', 'verdict').level}
+        level={levelOf('tool')}
       />
       {limits.slice(0, -1).map((from, i) => {
         if (from >= mostForce) return null;
