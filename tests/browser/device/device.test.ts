@@ -66,6 +66,9 @@ async function opened(before = ''): Promise<Page> {
 
 const stored = (at: Page = page): Promise<Record<string, string>> =>
   at.evaluate(() => Object.fromEntries(Object.keys(localStorage).map((k) => [k, localStorage.getItem(k) ?? ''])));
+/** What one window stored reaches another, which may live in another process, a moment later. */
+const reached = (at: Page, text: string) =>
+  at.waitForFunction((text) => Object.values(localStorage).some((stored) => String(stored).includes(text)), text);
 const saveNote = (at: Page, a: string, b: string) =>
   at.evaluate(([a, b]) => window.device.save(window.device.ofTicket(window.device.noteKind, '1432'), { a, b }), [
     a,
@@ -200,7 +203,9 @@ test('two windows that changed different parts of a record are brought together'
   await loadNote(other);
   await loadNote(page);
   await saveNote(page, 'A', 'b');
+  await reached(other, '"A"');
   await saveNote(other, 'a', 'B');
+  await reached(page, '"B"');
   expect(await loadNote(page)).toEqual({ a: 'A', b: 'B' });
   expect((await state(other)).troubles).toEqual([]);
 });
@@ -212,26 +217,27 @@ test.each(['mine', 'theirs'] as const)(
     const other = await opened();
     await loadNote(other);
     await saveNote(page, 'first', 'b');
+    await reached(other, 'first');
     await saveNote(other, 'second', 'b');
     // Typing goes on while the question stands.
     await saveNote(other, 'second, longer', 'b');
     expect((await state(other)).troubles).toEqual(['conflict']);
-    expect((await stored())[key]).toContain('first');
-    expect(Object.values(await stored()).join()).toContain('second, longer');
+    expect((await stored(other))[key]).toContain('first');
+    expect(Object.values(await stored(other)).join()).toContain('second, longer');
     await other.evaluate((keep) => {
       const [asked] = window.device.deviceState().troubles;
       if (asked?.what === 'conflict') asked.settle(keep);
     }, keep);
     expect((await state(other)).troubles).toEqual([]);
     const [kept, asideText] = keep === 'mine' ? ['second, longer', 'first'] : ['first', 'second, longer'];
-    const all = await stored();
+    const all = await stored(other);
     expect(all[key]).toContain(kept);
     const aside = Object.keys(all).filter((k) => k.startsWith('almanac-aside/'));
     expect(aside.map((k) => all[k])).toEqual([expect.stringContaining(asideText)]);
     // Pages read again what they are told has changed.
     await loadNote(other);
     await saveNote(other, 'third', 'b');
-    expect((await stored())[key]).toContain('third');
+    expect((await stored(other))[key]).toContain('third');
   },
 );
 
