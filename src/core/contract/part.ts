@@ -49,8 +49,9 @@ export function partAnswer(
 ): Answer | undefined {
   const hangsOn = (v: Value): readonly string[] | undefined =>
     v.kind === 'verdict' ? decides[v.key] : parts.find((p) => p.gives.includes(v.key))?.from;
-  const stands = (from: readonly string[]) => from.length > 0 && !from.some((f) => missing.includes(f));
-  if (![...Object.values(decides), ...parts.map((p) => p.from)].some(stands)) return undefined;
+  const isKnown = (from: readonly string[]) => !from.some((f) => missing.includes(f));
+  const mayStand = [...Object.values(decides), ...parts.map((p) => p.from)];
+  if (!mayStand.some((from) => from.length > 0 && isKnown(from))) return undefined;
   const example = readInputs(topic.fields, topic.example);
   const answers: Answer[] = [];
   for (let n = 0; n < tries; n += 1) {
@@ -64,7 +65,7 @@ export function partAnswer(
     others.every((a) => JSON.stringify(find(a)) === JSON.stringify(at));
   const values = first.values.filter((v) => {
     const from = hangsOn(v);
-    return from && !from.some((f) => missing.includes(f)) && same(v, (a) => a.values.find((w) => w.key === v.key));
+    return from && isKnown(from) && same(v, (a) => a.values.find((w) => w.key === v.key));
   });
   if (!values.some((v) => (hangsOn(v)?.length ?? 0) > 0)) return undefined;
   const cautions = first.cautions.filter((c) => same(c, (a) => a.cautions.find((d) => d.hazard === c.hazard)));

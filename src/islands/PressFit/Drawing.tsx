@@ -43,12 +43,9 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const x = linear(0, mostStress, left, right);
   const limitText = text(strength, mega);
   const half = (limitName.length + limitText.length + 1) * 3.7;
-  // Of a loose fit nothing is said about stress, of a refused one nothing about tools.
-  const levelOf = (key: string) => {
-    const found = answer.values.find((v) => v.key === key);
-    return found?.kind === 'verdict' ? found.level : 'plain';
-  };
-  const stress = levelOf('stress');
+  // Of what slides together nothing is said about stress.
+  const stressed = answer.values.find((v) => v.key === 'stress');
+  const stress = stressed?.kind === 'verdict' ? stressed.level : 'plain';
   const rows = [
     {
       name: 'pressure',
@@ -139,7 +136,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
         high={force.high ?? 0}
         left={left}
         right={right}
-        level={levelOf('tool')}
+        level={valueOf(answer, 'tool', 'verdict').level}
       />
       {limits.slice(0, -1).map((from, i) => {
         if (from >= mostForce) return null;
