@@ -4,22 +4,13 @@
  */
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { serveFolder } from '../../src/commands/support/serve.ts';
-import { launch, watchedPage } from './support/browser.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { watchedPage } from './support/browser.ts';
 import { dist } from './support/site.ts';
+import { openedSite } from './support/opened-site.ts';
 
-let browser: Browser;
-let serving: Awaited<ReturnType<typeof serveFolder>>;
-beforeAll(async () => {
-  browser = await launch();
-  serving = await serveFolder(dist);
-});
-afterAll(async () => {
-  await browser.close();
-  await serving.close();
-});
+const site = openedSite();
 
 const form = (page: Page) => page.locator('section.calc').first();
 const atRest = (page: Page) => page.locator('section.calc[data-live=rest]').first().waitFor();
@@ -27,10 +18,10 @@ const alive = (page: Page) => page.locator('section.calc[data-live=yes]').first(
 
 describe.each(['from disk', 'from a server'])('%s', (way) => {
   const address = (file: string) =>
-    way === 'from disk' ? pathToFileURL(join(dist, file)).href : serving.address + file;
+    way === 'from disk' ? pathToFileURL(join(dist, file)).href : site.serving.address + file;
 
   test('what is typed first is taken up, answered and kept', async () => {
-    const { page, context, troubles } = await watchedPage(browser);
+    const { page, context, troubles } = await watchedPage(site.browser);
     await page.goto(address('calculators/blade-speed.html'));
     await atRest(page);
     const box = page.locator('#blade-speed-diameter');
@@ -49,9 +40,9 @@ describe.each(['from disk', 'from a server'])('%s', (way) => {
 });
 
 test('a browser that cannot tell what is in view still wakes the form of figures it kept, and by hand', async () => {
-  const { page, context, troubles } = await watchedPage(browser, { serviceWorkers: 'block' });
+  const { page, context, troubles } = await watchedPage(site.browser, { serviceWorkers: 'block' });
   await page.addInitScript(() => Reflect.deleteProperty(window, 'IntersectionObserver'));
-  await page.goto(`${serving.address}calculators/warming.html`);
+  await page.goto(`${site.serving.address}calculators/warming.html`);
   await atRest(page);
   await page.locator('#warming-diameter').fill('61');
   await alive(page);
@@ -64,8 +55,8 @@ test('a browser that cannot tell what is in view still wakes the form of figures
 });
 
 test('a button pressed at rest does its act once the form can; the units switch counts too', async () => {
-  const { page, context } = await watchedPage(browser, { serviceWorkers: 'block' });
-  await page.goto(`${serving.address}calculators/warming.html`);
+  const { page, context } = await watchedPage(site.browser, { serviceWorkers: 'block' });
+  await page.goto(`${site.serving.address}calculators/warming.html`);
   await atRest(page);
   // By script, so that no pointer has reached the form before.
   await page.evaluate(() => {
@@ -80,8 +71,8 @@ test('a button pressed at rest does its act once the form can; the units switch 
 });
 
 test('a job with several forms wakes the one that is reached, and it is the same page to look at', async () => {
-  const { page, context } = await watchedPage(browser, { serviceWorkers: 'block' });
-  await page.goto(`${serving.address}jobs/blade-shaft-bearings.html`);
+  const { page, context } = await watchedPage(site.browser, { serviceWorkers: 'block' });
+  await page.goto(`${site.serving.address}jobs/blade-shaft-bearings.html`);
   await atRest(page);
   const forms = await page.locator('section.calc').count();
   expect(forms).toBeGreaterThan(3);
@@ -96,9 +87,9 @@ test('a job with several forms wakes the one that is reached, and it is the same
 });
 
 test('a script that does not come is said, what was typed stands, and the next touch asks again', async () => {
-  const { page, context } = await watchedPage(browser, { serviceWorkers: 'block' });
+  const { page, context } = await watchedPage(site.browser, { serviceWorkers: 'block' });
   await page.route(/_astro\/kit\./, (route) => route.abort());
-  await page.goto(`${serving.address}calculators/blade-speed.html`);
+  await page.goto(`${site.serving.address}calculators/blade-speed.html`);
   await atRest(page);
   const box = page.locator('#blade-speed-diameter');
   await box.fill('412');

@@ -1,23 +1,14 @@
 /** What whoever uses a saw sees first, on a phone and on a laptop, in both languages; what it does; and its paper. */
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { serveFolder, type Serving } from '../../src/commands/support/serve.ts';
-import { launch, watchedPage } from './support/browser.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { watchedPage } from './support/browser.ts';
 import { parsePage } from '../../src/steps/portable/parse-page.ts';
 import { dist, pages, readPage } from './support/site.ts';
+import { openedSite } from './support/opened-site.ts';
 
-let browser: Browser;
-let serving: Serving;
-beforeAll(async () => {
-  browser = await launch();
-  serving = await serveFolder(dist);
-});
-afterAll(async () => {
-  await browser.close();
-  await serving.close();
-});
+const site = openedSite();
 
 const sizes = { laptop: { width: 1366, height: 768 }, phone: { width: 390, height: 844 } } as const;
 const inBoth = (of: RegExp) => pages.filter((p) => of.test(p.replace(/^es\//, '')));
@@ -28,8 +19,8 @@ const starts = ['index.html', 'es.html'];
 const stepThroughs = inBoth(/^check\/./);
 
 async function opened(size: { width: number; height: number }) {
-  const { page, context, troubles } = await watchedPage(browser, { viewport: size });
-  const open = (file: string) => page.goto(serving.address + file, { waitUntil: 'load' });
+  const { page, context, troubles } = await watchedPage(site.browser, { viewport: size });
+  const open = (file: string) => page.goto(site.serving.address + file, { waitUntil: 'load' });
   return { page, context, troubles, open };
 }
 
@@ -182,7 +173,7 @@ test('ticks stay for the day, and are cleared', async () => {
   await page.locator('.checks input').nth(3).check();
   await page.reload();
   expect(await ticked()).toBe(2);
-  // The day after, in the same browser.
+  // The day after, in the same site.browser.
   await page.clock.install({ time: Date.now() + 86_400_000 });
   await page.reload();
   expect(await ticked()).toBe(0);
@@ -197,7 +188,7 @@ test('ticks stay for the day, and are cleared', async () => {
 });
 
 test('without scripts all is open and the boxes are plain boxes', async () => {
-  const context = await browser.newContext({ viewport: sizes.phone, javaScriptEnabled: false });
+  const context = await site.browser.newContext({ viewport: sizes.phone, javaScriptEnabled: false });
   const page = await context.newPage();
   await page.goto(pathToFileURL(join(dist, 'guides/before-you-start-a-cut-off-saw.html')).href);
   for (const more of await page.locator('.checks details > p').all()) expect(await more.isVisible()).toBe(true);
@@ -231,7 +222,7 @@ describe.each([
   const press = (page: Page, name: string) => page.getByRole('button', { name, exact: name === no }).click();
 
   async function start() {
-    const { page, context, troubles } = await watchedPage(browser, { viewport: sizes.phone });
+    const { page, context, troubles } = await watchedPage(site.browser, { viewport: sizes.phone });
     await page.goto(pathToFileURL(join(dist, file)).href);
     await page.waitForFunction(() => !document.querySelector('astro-island[ssr]'));
     await press(page, begin);

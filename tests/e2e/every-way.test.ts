@@ -5,26 +5,16 @@
  */
 import { pathToFileURL } from 'node:url';
 import { join } from 'node:path';
-import type { Browser, Locator } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { serveFolder, type Serving } from '../../src/commands/support/serve.ts';
-import { launch, wakeCalculator, watchedPage } from './support/browser.ts';
+import type { Locator } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { wakeCalculator, watchedPage } from './support/browser.ts';
 import { calculators, dist, oneOfEach } from './support/site.ts';
+import { openedSite } from './support/opened-site.ts';
 
-let browser: Browser;
-let serving: Serving;
-
-beforeAll(async () => {
-  browser = await launch();
-  serving = await serveFolder(dist, { base: '/sub/kb/' });
-});
-afterAll(async () => {
-  await browser.close();
-  await serving.close();
-});
+const site = openedSite({ base: '/sub/kb/' });
 
 const ways = [
-  { way: 'from a subfolder of a server', address: (file: string) => serving.address + file },
+  { way: 'from a subfolder of a server', address: (file: string) => site.serving.address + file },
   { way: 'from disk', address: (file: string) => new URL(file, pathToFileURL(join(dist, '/'))).href },
 ];
 
@@ -42,7 +32,7 @@ async function changeOneFigure(calculator: Locator): Promise<void> {
 
 describe.each(ways)('$way', ({ address }) => {
   test('a page of each kind opens without a message or a failed request', async () => {
-    const { page, context, troubles } = await watchedPage(browser);
+    const { page, context, troubles } = await watchedPage(site.browser);
     const bad: string[] = [];
     for (const file of oneOfEach) {
       await page.goto(address(file), { waitUntil: 'load' });
@@ -54,7 +44,7 @@ describe.each(ways)('$way', ({ address }) => {
 
   test('every calculator comes alive and answers another figure', async () => {
     expect(calculators.length).toBeGreaterThan(0);
-    const { page, context, troubles } = await watchedPage(browser);
+    const { page, context, troubles } = await watchedPage(site.browser);
     for (const file of calculators) {
       await page.goto(address(file));
       const calculator = await wakeCalculator(page);
@@ -71,7 +61,7 @@ describe.each(ways)('$way', ({ address }) => {
   });
 
   test('a sum typed into a box is worked out by the part that is loaded for it', async () => {
-    const { page, context, troubles } = await watchedPage(browser);
+    const { page, context, troubles } = await watchedPage(site.browser);
     await page.goto(address('calculators/blade-speed.html'));
     await wakeCalculator(page);
     await page.fill('#blade-speed-diameter', '300 mm + 50 mm + 2 in');
@@ -82,7 +72,7 @@ describe.each(ways)('$way', ({ address }) => {
   });
 
   test('search finds a rare word and leads to its page', async () => {
-    const { page, context, troubles } = await watchedPage(browser);
+    const { page, context, troubles } = await watchedPage(site.browser);
     await page.goto(address('search.html'));
     await page.fill('input[type=search]:enabled', 'toothpick');
     await page.locator('.find-results a').filter({ hasText: 'After the cut' }).click();
@@ -92,7 +82,7 @@ describe.each(ways)('$way', ({ address }) => {
   });
 
   test('a search can be kept in the address, and Spanish pages search Spanish pages', async () => {
-    const { page, context, troubles } = await watchedPage(browser);
+    const { page, context, troubles } = await watchedPage(site.browser);
     await page.goto(address('es/search.html?q=polvo'));
     await page.locator('.find-results a').first().waitFor();
     const found = await page

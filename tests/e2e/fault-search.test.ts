@@ -1,23 +1,14 @@
 /** Working down a complaint on the built page: near, in any order, by ticket, from a server and from disk. */
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { serveFolder, type Serving } from '../../src/commands/support/serve.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
 import { open, sheetsIn, takeTicket } from './support/bench.ts';
-import { launch, watchedPage } from './support/browser.ts';
+import { watchedPage } from './support/browser.ts';
 import { dist, pages } from './support/site.ts';
+import { openedSite } from './support/opened-site.ts';
 
-let browser: Browser;
-let serving: Serving;
-beforeAll(async () => {
-  browser = await launch();
-  serving = await serveFolder(dist);
-});
-afterAll(async () => {
-  await browser.close();
-  await serving.close();
-});
+const site = openedSite();
 
 const faults = pages.filter((p) => p.startsWith('faults/'));
 const shown = (page: Page) => page.locator('.fault-what').innerText();
@@ -31,10 +22,10 @@ describe.each([
   { width: 390, height: 844, check: 300, answers: 700 },
 ])('at $width px', ({ width, height, check, answers }) => {
   test('the next check and its answers are on the first screen of every complaint', async () => {
-    const { page, context, troubles } = await watchedPage(browser, { viewport: { width, height } });
+    const { page, context, troubles } = await watchedPage(site.browser, { viewport: { width, height } });
     const far: string[] = [];
     for (const file of faults) {
-      await open(page, serving.address + file);
+      await open(page, site.serving.address + file);
       const name = await page.locator('.fault-what').boundingBox();
       const buttons = await panel(page).locator('.fault-answers').boundingBox();
       if (!name || !buttons) throw new Error(`${file} shows no check`);
@@ -48,8 +39,8 @@ describe.each([
 });
 
 test('no answer leans forward: the four are drawn alike', async () => {
-  const { page, context } = await watchedPage(browser);
-  await open(page, serving.address + (faults[0] ?? ''));
+  const { page, context } = await watchedPage(site.browser);
+  await open(page, site.serving.address + (faults[0] ?? ''));
   const looks = await panel(page)
     .locator('.fault-answer')
     .evaluateAll((all) =>
@@ -64,11 +55,11 @@ test('no answer leans forward: the four are drawn alike', async () => {
 });
 
 describe.each([
-  { way: 'from a server', address: (file: string) => serving.address + file },
+  { way: 'from a server', address: (file: string) => site.serving.address + file },
   { way: 'from disk', address: (file: string) => new URL(file, pathToFileURL(join(dist, '/'))).href },
 ])('$way', ({ address }) => {
   test('a search is there again under its ticket, untouched by another ticket in another window', async () => {
-    const { page, context, troubles } = await watchedPage(browser);
+    const { page, context, troubles } = await watchedPage(site.browser);
     const file = 'faults/vibration.html';
     await open(page, address(file));
     await takeTicket(page, '1182');
@@ -97,8 +88,8 @@ describe.each([
 });
 
 test('a check seen already is answered out of order, changed, taken back, and undone', async () => {
-  const { page, context, troubles } = await watchedPage(browser);
-  await open(page, `${serving.address}faults/vibration.html`);
+  const { page, context, troubles } = await watchedPage(site.browser);
+  await open(page, `${site.serving.address}faults/vibration.html`);
   const before = await page.locator('.fault-path').innerText();
   const third = line(page, 2);
   const name = await third.locator('.fault-check').innerText();
@@ -118,8 +109,8 @@ test('a check seen already is answered out of order, changed, taken back, and un
 });
 
 test('a finding is made sure of, can be it, and can be not it', async () => {
-  const { page, context } = await watchedPage(browser);
-  await open(page, `${serving.address}faults/heavy-to-pull.html`);
+  const { page, context } = await watchedPage(site.browser);
+  await open(page, `${site.serving.address}faults/heavy-to-pull.html`);
   await takeTicket(page, '7');
   // One finding after another until one suspect is likely enough.
   for (let k = 0; k < 4 && (await panel(page).getByRole('button', { name: 'Not it: go on' }).count()) === 0; k += 1)
@@ -132,17 +123,17 @@ test('a finding is made sure of, can be it, and can be not it', async () => {
   expect(await shown(page)).toBe(suspect);
   await press(page, 'That was it');
   expect(await panel(page).innerText()).toContain('That was it:');
-  await open(page, `${serving.address}job-sheet.html`);
+  await open(page, `${site.serving.address}job-sheet.html`);
   expect(await page.locator('.job-entry').first().innerText()).toContain(`It was: ${suspect}`);
   await context.close();
 });
 
 test('a check that makes sure stands with the finding, with its own answers', async () => {
-  const { page, context } = await watchedPage(browser);
+  const { page, context } = await watchedPage(site.browser);
   let made = 0;
   for (const file of faults.slice(0, 4)) {
     await page.evaluate(() => localStorage.clear()).catch(() => undefined);
-    await open(page, serving.address + file);
+    await open(page, site.serving.address + file);
     await press(page, 'Shows the fault');
     if ((await page.locator('.fault-confirm').count()) === 0) continue;
     made += 1;
@@ -156,10 +147,10 @@ test('a check that makes sure stands with the finding, with its own answers', as
 });
 
 test('leaving out every check is no diagnosis', async () => {
-  const { page, context } = await watchedPage(browser);
+  const { page, context } = await watchedPage(site.browser);
   for (const file of faults.slice(0, 4)) {
     await page.evaluate(() => localStorage.clear()).catch(() => undefined);
-    await open(page, serving.address + file);
+    await open(page, site.serving.address + file);
     for (let k = 0; k < 15; k += 1) {
       const later = panel(page).getByRole('button', { name: 'Can’t check now' });
       if ((await later.count()) === 0) break;
@@ -177,9 +168,9 @@ test(
   'every caution a complaint names is on its paper in full, and the list of checks is on the first side',
   { timeout: 300_000 },
   async () => {
-    const { page, context } = await watchedPage(browser);
+    const { page, context } = await watchedPage(site.browser);
     for (const file of faults) {
-      await open(page, serving.address + file);
+      await open(page, site.serving.address + file);
       for (const format of ['A4', 'Letter']) {
         await page.emulateMedia({ media: 'print' });
         const height = format === 'A4' ? 297 : 279;
@@ -210,8 +201,8 @@ test(
 );
 
 test('a search kept by an earlier edition is taken over', async () => {
-  const { page, context } = await watchedPage(browser);
-  await open(page, `${serving.address}faults/vibration.html`);
+  const { page, context } = await watchedPage(site.browser);
+  await open(page, `${site.serving.address}faults/vibration.html`);
   const first = await shown(page);
   await page.evaluate(() =>
     localStorage.setItem(
@@ -227,8 +218,8 @@ test('a search kept by an earlier edition is taken over', async () => {
 });
 
 test('two windows at one ticket follow each other; the same check answered two ways is asked about', async () => {
-  const { page, context } = await watchedPage(browser);
-  const address = `${serving.address}faults/vibration.html`;
+  const { page, context } = await watchedPage(site.browser);
+  const address = `${site.serving.address}faults/vibration.html`;
   await open(page, address);
   await takeTicket(page, '5');
   const other = await context.newPage();

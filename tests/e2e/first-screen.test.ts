@@ -1,20 +1,11 @@
 /** What the hand needs stands on the first screen: first box, answer and drawing on a laptop, first box and answer line on a phone. */
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { serveFolder } from '../../src/commands/support/serve.ts';
-import { launch, wakeCalculator, watchedPage, type WatchedPage } from './support/browser.ts';
-import { calculators, dist } from './support/site.ts';
+import { wakeCalculator, watchedPage, type WatchedPage } from './support/browser.ts';
+import { calculators } from './support/site.ts';
+import { openedSite } from './support/opened-site.ts';
 
-let browser: Browser;
-let serving: Awaited<ReturnType<typeof serveFolder>>;
-beforeAll(async () => {
-  browser = await launch();
-  serving = await serveFolder(dist);
-});
-afterAll(async () => {
-  await browser.close();
-  await serving.close();
-});
+const site = openedSite();
 
 interface Places {
   readonly firstBox: number;
@@ -28,7 +19,7 @@ interface Places {
 
 /** One window a size; every calculator is opened in it afresh. */
 async function windowOf(viewport: { width: number; height: number }): Promise<WatchedPage> {
-  const watched = await watchedPage(browser, { viewport });
+  const watched = await watchedPage(site.browser, { viewport });
   await watched.page.addInitScript(() => {
     const at = window as unknown as { shift: number };
     at.shift = 0;
@@ -40,7 +31,7 @@ async function windowOf(viewport: { width: number; height: number }): Promise<Wa
 }
 
 async function placesOf(file: string, page: Page): Promise<Places> {
-  await page.goto(serving.address + file);
+  await page.goto(site.serving.address + file);
   await wakeCalculator(page);
   await page.evaluate(() => scrollTo(0, 0));
   return page.evaluate(() => {
@@ -97,7 +88,7 @@ describe('phone, 390 by 844', () => {
 
   test('a box with the focus is not covered by the answer line', async () => {
     const { page } = watched;
-    await page.goto(`${serving.address}calculators/belt-tension.html`);
+    await page.goto(`${site.serving.address}calculators/belt-tension.html`);
     await wakeCalculator(page);
     const boxes = page.locator('.calc-form .calc-fields').first().locator('input[type=text], select');
     for (let i = (await boxes.count()) - 1; i >= 0; i -= 1) {

@@ -1,21 +1,18 @@
 /** The site after one visit, with the server gone. */
 import { createHash } from 'node:crypto';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { serveFolder, type Serving } from '../../src/commands/support/serve.ts';
-import { launch, wakeCalculator, watchedPage, type WatchedPage } from './support/browser.ts';
-import { dist, oneOfEach, pages, readPage } from './support/site.ts';
+import type { Page } from 'playwright-core';
+import { beforeAll, expect, test } from 'vitest';
+import { wakeCalculator, watchedPage, type WatchedPage } from './support/browser.ts';
+import { oneOfEach, pages, readPage } from './support/site.ts';
+import { openedSite } from './support/opened-site.ts';
 
-let browser: Browser;
-let serving: Serving;
+const site = openedSite({ base: '/sub/kb/' });
 let watched: WatchedPage;
 let page: Page;
 let movedWhileSaving: number;
 
 beforeAll(async () => {
-  browser = await launch();
-  serving = await serveFolder(dist, { base: '/sub/kb/' });
-  watched = await watchedPage(browser, { saves: true });
+  watched = await watchedPage(site.browser, { saves: true });
   page = watched.page;
   await page.setViewportSize({ width: 390, height: 844 });
   await page.addInitScript(() => {
@@ -27,7 +24,7 @@ beforeAll(async () => {
     seen.observe({ type: 'layout-shift', buffered: true });
     Object.assign(globalThis, { movedSoFar: () => (count(seen.takeRecords()), moved) });
   });
-  await page.goto(serving.address);
+  await page.goto(site.serving.address);
   // At the foot, where what is said about the copy on the device stands; once the faces have come, which move a little.
   await page.evaluate(async () => {
     await document.fonts.ready;
@@ -36,9 +33,8 @@ beforeAll(async () => {
   const before = await movedSoFar();
   await page.locator('#edition-line[data-state=kept]').waitFor();
   movedWhileSaving = (await movedSoFar()) - before;
-  await serving.close();
+  await site.serving.close();
 });
-afterAll(() => browser.close());
 
 /** Sum of the layout shifts of the page so far, once what was drawn last has been counted. */
 const movedSoFar = () =>
@@ -47,7 +43,7 @@ const movedSoFar = () =>
     return (globalThis as unknown as { movedSoFar: () => number }).movedSoFar();
   });
 
-const at = (path: string) => serving.address + path;
+const at = (path: string) => site.serving.address + path;
 
 test('every page is kept as it was published, though one was visited', async () => {
   const kept = await page.evaluate(async (files) => {

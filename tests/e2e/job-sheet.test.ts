@@ -1,33 +1,23 @@
 /** One repair, one sheet: kept, shared between windows, carried as a file, printed, and never lost. */
-import type { Browser, BrowserContext, Page } from 'playwright-core';
-import { afterAll, afterEach, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { serveFolder, type Serving } from '../../src/commands/support/serve.ts';
+import type { BrowserContext, Page } from 'playwright-core';
+import { afterEach, beforeEach, describe, expect, test } from 'vitest';
 import { open, sheetsIn, takeTicket } from './support/bench.ts';
-import { launch, watchedPage, savedText } from './support/browser.ts';
-import { dist } from './support/site.ts';
+import { watchedPage, savedText } from './support/browser.ts';
+import { openedSite } from './support/opened-site.ts';
 
-let browser: Browser;
-let serving: Serving;
+const site = openedSite();
 let page: Page;
 let context: BrowserContext;
 let troubles: string[];
-beforeAll(async () => {
-  browser = await launch();
-  serving = await serveFolder(dist);
-});
-afterAll(async () => {
-  await browser.close();
-  await serving.close();
-});
 beforeEach(async () => {
-  ({ page, context, troubles } = await watchedPage(browser));
+  ({ page, context, troubles } = await watchedPage(site.browser));
 });
 afterEach(async () => {
   expect(troubles).toEqual([]);
   await context.close();
 });
 
-const sheetPage = () => `${serving.address}job-sheet.html`;
+const sheetPage = () => `${site.serving.address}job-sheet.html`;
 
 async function fillSheet(at: Page, ticket: string, customer: string): Promise<void> {
   await takeTicket(at, ticket);
@@ -67,7 +57,7 @@ test('what was typed is there again, by ticket, and the start page lists the ope
   await page.locator('.job[data-live=yes]').waitFor();
   expect(await page.inputValue('#job-customer')).toBe('T. Ronk');
   expect(await countSaid(page)).toBe('Job sheet (2)');
-  await page.goto(`${serving.address}index.html`);
+  await page.goto(`${site.serving.address}index.html`);
   const list = page.locator('.open-sheets');
   await expect.poll(() => list.innerText()).toMatch(/1433 · 1432$/);
   await list.getByRole('link', { name: '1432' }).click();
@@ -141,7 +131,7 @@ describe('as a file', () => {
     await open(page, sheetPage());
     await fillSheet(page, '1432', 'Señora Ortega');
     const text = await savedFile('Save as a file');
-    const elsewhere = await watchedPage(browser);
+    const elsewhere = await watchedPage(site.browser);
     await open(elsewhere.page, sheetPage());
     await openFile(elsewhere.page, text);
     await expect.poll(() => elsewhere.page.locator('.job-said').innerText()).toBe('One sheet read from the file.');

@@ -1,26 +1,16 @@
 /** Quotes, cards and files made on the page: they come out from a server and from disk, and hold what the page shows. */
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, test } from 'vitest';
-import { serveFolder, type Serving } from '../../src/commands/support/serve.ts';
-import { launch, wakeCalculator, watchedPage, savedText } from './support/browser.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, test } from 'vitest';
+import { wakeCalculator, watchedPage, savedText } from './support/browser.ts';
 import { dist } from './support/site.ts';
+import { openedSite } from './support/opened-site.ts';
 
-let browser: Browser;
-let serving: Serving;
-
-beforeAll(async () => {
-  browser = await launch();
-  serving = await serveFolder(dist);
-});
-afterAll(async () => {
-  await browser.close();
-  await serving.close();
-});
+const site = openedSite();
 
 const ways = [
-  { way: 'from a server', address: (file: string) => serving.address + file },
+  { way: 'from a server', address: (file: string) => site.serving.address + file },
   { way: 'from disk', address: (file: string) => new URL(file, pathToFileURL(join(dist, '/'))).href },
 ];
 
@@ -64,7 +54,7 @@ const sheets = (pdf: Buffer) => pdf.toString('latin1').match(/\/Type\s*\/Page\b/
 
 describe.each(ways)('$way', ({ address }) => {
   test('a quote is saved as a table with the customer’s prices and none of the shop’s', async () => {
-    const { page, context, troubles } = await watchedPage(browser);
+    const { page, context, troubles } = await watchedPage(site.browser);
     await page.goto(`${address('calculators/repair-worth.html')}?${quote}`);
     await wakeCalculator(page);
     await page.fill('#repair-worth-quote-sheet-customer', 'Señora Ortega');
@@ -90,7 +80,7 @@ describe.each(ways)('$way', ({ address }) => {
   });
 
   test('the services are saved for a calendar and as a table, and start today', async () => {
-    const { page, context, troubles } = await watchedPage(browser);
+    const { page, context, troubles } = await watchedPage(site.browser);
     await page.goto(address('calculators/service-interval.html'));
     await wakeCalculator(page);
     const today = await page.evaluate(() => new Date().toLocaleDateString('sv'));
@@ -129,7 +119,7 @@ describe.each(ways)('$way', ({ address }) => {
 test.each(['A4', 'Letter'])('the quote prints on one page of %s, in either language, alone', async (format) => {
   for (const language of ['en', 'es']) {
     for (const parts of [1, 40]) {
-      const { page, context } = await watchedPage(browser);
+      const { page, context } = await watchedPage(site.browser);
       const figures = new URLSearchParams(quote);
       for (let k = 1; k <= parts; k += 1)
         for (const [key, value] of Object.entries({
@@ -140,7 +130,7 @@ test.each(['A4', 'Letter'])('the quote prints on one page of %s, in either langu
           share: '0',
         }))
           figures.set(`f.lines.${k}.${key}`, value);
-      await page.goto(`${serving.address}calculators/repair-worth.html?${figures}`);
+      await page.goto(`${site.serving.address}calculators/repair-worth.html?${figures}`);
       await wakeCalculator(page);
       await page.selectOption('#repair-worth-quote-sheet-language', language);
       await pressPrint(page, 'Print the quote');
@@ -156,8 +146,8 @@ test.each(['A4', 'Letter'])('the quote prints on one page of %s, in either langu
 });
 
 test('nothing is printed or saved from figures that do not work out', async () => {
-  const { page, context } = await watchedPage(browser);
-  await page.goto(`${serving.address}calculators/repair-worth.html`);
+  const { page, context } = await watchedPage(site.browser);
+  await page.goto(`${site.serving.address}calculators/repair-worth.html`);
   await wakeCalculator(page);
   await page.fill('#repair-worth-newPrice', 'much');
   expect(await page.getByRole('button', { name: 'Print the quote' }).isDisabled()).toBe(true);
@@ -166,8 +156,8 @@ test('nothing is printed or saved from figures that do not work out', async () =
 });
 
 test('the wall card prints on its side, alone', async () => {
-  const { page, context } = await watchedPage(browser);
-  await page.goto(`${serving.address}calculators/service-interval.html`);
+  const { page, context } = await watchedPage(site.browser);
+  await page.goto(`${site.serving.address}calculators/service-interval.html`);
   await wakeCalculator(page);
   await pressPrint(page, 'Print the wall card');
   const pdf = await page.pdf({ format: 'A4', preferCSSPageSize: true });

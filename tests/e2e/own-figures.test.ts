@@ -1,30 +1,20 @@
 /** At the bench: what the page says about a reader's saw rests on the reader's figures, and none of them is lost. */
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, beforeEach, describe, expect, test } from 'vitest';
-import { serveFolder } from '../../src/commands/support/serve.ts';
-import { launch, wakeCalculator, watchedPage, type WatchedPage } from './support/browser.ts';
-import { dist } from './support/site.ts';
+import type { Page } from 'playwright-core';
+import { beforeEach, describe, expect, test } from 'vitest';
+import { wakeCalculator, watchedPage, type WatchedPage } from './support/browser.ts';
+import { openedSite } from './support/opened-site.ts';
 
-let browser: Browser;
-let serving: Awaited<ReturnType<typeof serveFolder>>;
+const site = openedSite();
 let watched: WatchedPage;
 let page: Page;
-beforeAll(async () => {
-  browser = await launch();
-  serving = await serveFolder(dist);
-});
-afterAll(async () => {
-  await browser.close();
-  await serving.close();
-});
 beforeEach(async () => {
   await watched?.context.close();
-  watched = await watchedPage(browser, { viewport: { width: 1366, height: 768 } });
+  watched = await watchedPage(site.browser, { viewport: { width: 1366, height: 768 } });
   page = watched.page;
 });
 
 async function open(name: string, on: Page = page, query = ''): Promise<void> {
-  await on.goto(`${serving.address}calculators/${name}.html${query}`);
+  await on.goto(`${site.serving.address}calculators/${name}.html${query}`);
   await wakeCalculator(on);
 }
 const box = (name: string, key: string, on: Page = page) => on.locator(`#${name}-${key}`);
@@ -139,7 +129,7 @@ describe('nothing typed is lost', () => {
     await page.reload();
     await wakeCalculator(page);
     expect(await first.inputValue()).toBe('1234');
-    await page.goto(`${serving.address}index.html`);
+    await page.goto(`${site.serving.address}index.html`);
     await page.goBack();
     await wakeCalculator(page);
     expect(await first.inputValue()).toBe('1234');

@@ -1,27 +1,16 @@
 /** A saw of one's own: typed in, refused where it cannot be, kept, carried as a file, and filled into a calculator. */
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, expect, test } from 'vitest';
-import { serveFolder, type Serving } from '../../src/commands/support/serve.ts';
-import { launch, savedText, wakeCalculator, watchedPage } from './support/browser.ts';
-import { dist } from './support/site.ts';
+import { expect, test } from 'vitest';
+import { savedText, wakeCalculator, watchedPage } from './support/browser.ts';
+import { openedSite } from './support/opened-site.ts';
 
-let browser: Browser;
-let serving: Serving;
-beforeAll(async () => {
-  browser = await launch();
-  serving = await serveFolder(dist);
-});
-afterAll(async () => {
-  await browser.close();
-  await serving.close();
-});
+const site = openedSite();
 
 test('is kept on the device, saved and read back, and fills the boxes of a calculator', async () => {
-  const { page, context, troubles } = await watchedPage(browser);
+  const { page, context, troubles } = await watchedPage(site.browser);
   const list = page.locator('.saws-list');
   const kept = list.locator('b', { hasText: 'Old red floor saw' });
   const press = (name: string | RegExp) => page.getByRole('button', { name }).click();
-  await page.goto(`${serving.address}own-saws.html`);
+  await page.goto(`${site.serving.address}own-saws.html`);
   await page.locator('.saws[data-live=yes]').waitFor();
 
   await page.fill('#saw-name', 'Old red floor saw');
@@ -45,7 +34,7 @@ test('is kept on the device, saved and read back, and fills the boxes of a calcu
   });
   await kept.waitFor();
 
-  await page.goto(`${serving.address}calculators/blade-speed.html`);
+  await page.goto(`${site.serving.address}calculators/blade-speed.html`);
   await wakeCalculator(page);
   await page.getByLabel('Saw on the bench').selectOption({ label: 'Old red floor saw' });
   // 20 in on the plate, in the unit of the box.

@@ -1,25 +1,21 @@
 /** A bench card is one side of the paper, and the square code on it opens the page with the figures of the card. */
 import { createRequire } from 'node:module';
-import type { Browser, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
-import { serveFolder, type Serving } from '../../src/commands/support/serve.ts';
 import { sheetsIn } from './support/bench.ts';
-import { launch, wakeCalculator, watchedPage, type WatchedPage } from './support/browser.ts';
+import { wakeCalculator, watchedPage, type WatchedPage } from './support/browser.ts';
 import { pixelsOf } from './support/square-code.ts';
-import { dist } from './support/site.ts';
+import { openedSite } from './support/opened-site.ts';
 
 type Decode = (pixels: Uint8ClampedArray, width: number, height: number) => { data: string } | null;
 const jsqr = createRequire(import.meta.url)('jsqr') as Decode | { default: Decode };
 const decode = typeof jsqr === 'function' ? jsqr : jsqr.default;
 
-let browser: Browser;
-let serving: Serving;
+const site = openedSite();
 let watched: WatchedPage;
 let page: Page;
 beforeAll(async () => {
-  browser = await launch();
-  serving = await serveFolder(dist);
-  watched = await watchedPage(browser);
+  watched = await watchedPage(site.browser);
   page = watched.page;
   // The browser's own window for printing would stand in the way.
   await page.addInitScript(() => {
@@ -28,12 +24,10 @@ beforeAll(async () => {
 });
 afterAll(async () => {
   await watched.context.close();
-  await browser.close();
-  await serving.close();
 });
 
 async function open(name: string): Promise<void> {
-  await page.goto(`${serving.address}calculators/${name}.html`);
+  await page.goto(`${site.serving.address}calculators/${name}.html`);
   await wakeCalculator(page);
 }
 
@@ -67,7 +61,7 @@ test('the code on a card, read by an independent decoder, opens the page with th
   const { pixels, width } = pixelsOf(svg);
   const read = decode(pixels, width, width)?.data ?? '';
   expect(read).toMatch(/^https:\/\/almanac\.example\/calculators\/blade-speed\.html\?/);
-  await page.goto(serving.address + read.replace('https://almanac.example/', ''));
+  await page.goto(site.serving.address + read.replace('https://almanac.example/', ''));
   await wakeCalculator(page);
   expect(await page.inputValue('#blade-speed-diameter')).toBe('16 in');
   expect(await page.inputValue('#blade-speed-engine')).toMatch(/^9100/);

@@ -2,30 +2,20 @@
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import type { Browser, Page } from 'playwright-core';
-import { serveFolder } from '../../src/commands/support/serve.ts';
-import { launch, watchedPage } from '../e2e/support/browser.ts';
+import type { Page } from 'playwright-core';
+import { watchedPage } from '../e2e/support/browser.ts';
 import { dist } from '../e2e/support/site.ts';
 import { placeOf, queries, scoreOf, type Query } from './score.ts';
+import { openedSite } from '../e2e/support/opened-site.ts';
 
 const fromDisk = pathToFileURL(join(dist, '/')).href;
 const most = 8;
-let browser: Browser;
-let serving: Awaited<ReturnType<typeof serveFolder>>;
-
-beforeAll(async () => {
-  browser = await launch();
-  serving = await serveFolder(dist);
-});
-afterAll(async () => {
-  await browser.close();
-  await serving.close();
-});
+const site = openedSite();
 
 const searchPage = (lang: string) => `${lang === 'es' ? 'es/' : ''}search.html`;
 
 async function openAt(address: string): Promise<Page> {
-  const { page } = await watchedPage(browser);
+  const { page } = await watchedPage(site.browser);
   await page.goto(address);
   await page.getByRole('searchbox').and(page.locator(':enabled')).waitFor();
   return page;
@@ -83,11 +73,11 @@ describe.each(['en', 'es'] as const)('search in %s', (lang) => {
   });
 
   it('gives the same order from disk and from a server', async () => {
-    const page = await openAt(serving.address + searchPage(lang));
+    const page = await openAt(site.serving.address + searchPage(lang));
     expect(
       await answers(
         page,
-        serving.address,
+        site.serving.address,
         mine.map((q) => q.query),
       ),
     ).toEqual(disk);
@@ -204,7 +194,7 @@ describe('the box', () => {
   });
 
   it('shows the first result above a phone’s keyboard, and moves nothing sideways', async () => {
-    const { page } = await watchedPage(browser, { viewport: { width: 390, height: 844 } });
+    const { page } = await watchedPage(site.browser, { viewport: { width: 390, height: 844 } });
     await page.goto(`${fromDisk}search.html?q=no%20water`);
     const first = page.locator('.find-results a').first();
     await first.waitFor();
