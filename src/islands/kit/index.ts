@@ -12,11 +12,11 @@
  *       }
  *     Leave `drawing` out where a picture would say nothing. `fromShop={(shop) => ({ labourRate: shop.labourRate })}`
  *     fills boxes from content/shop.yaml. `underBox={{ frequency: Listen }}` puts another way to get a figure under its box.
+ *     `takeAway={Sheets}` puts sheets to print and files to save under the answer; `toToday` moves days to today.
  *  2. src/islands/MyTopic/Drawing.tsx: a component of DrawingProps. It gets the SI inputs and the answer; read the
  *     answer with `valueOf` from core/contract/result.ts. Draw inside <Picture>, to scale, in classes of styles/calculator.css
  *     (pic-line, pic-fill, pic-mark, ...), and keep labels apart with `spreadOut`. No style attributes.
  *  3. src/components/calculators/MyTopic.astro: as its neighbours; `client:reached` must be written out.
- *     `takeAway={Sheets}` puts sheets to print and files to save under the answer; `toToday` moves days to today.
  *  4. content/calculators/my-topic.mdx with <Calculator topic="my-topic" />.
  *
  * What stands in a box is one entry of core/contract/entry.ts: its text and whose it is. core/contract/judged.ts says from
