@@ -1,10 +1,11 @@
 /** What an article's text holds: components, links, pictures, headings. */
-import { componentProblems, type Say } from './component-problems.ts';
+import { componentProblems } from './component-problems.ts';
 import type { ContentFile } from './content-file.ts';
 import { headingProblems } from './heading-problems.ts';
 import type { Library } from './library.ts';
 import { linkProblems, pictureProblems, referencesNowhere } from './link-problems.ts';
 import { parseBody, visit } from './parse-body.ts';
+import type { Say } from './say.ts';
 
 export function bodyProblems(file: ContentFile, library: Library) {
   if (file.ending !== 'mdx') return [];

@@ -8,8 +8,7 @@ import type { Library } from './library.ts';
 import { readLiteral } from '../../schemas/literal.ts';
 import type { BodyNode } from './parse-body.ts';
 import { didYouMean, listed, shown } from './problem.ts';
-
-export type Say = (node: BodyNode, field: string, got: string, allowed: string) => void;
+import type { Say } from './say.ts';
 
 interface Naming {
   readonly attribute: string;

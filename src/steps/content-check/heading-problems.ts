@@ -1,7 +1,7 @@
 /** Headings: the page's own is the title, and each is one step below the one it belongs to. */
 import Slugger from 'github-slugger';
-import type { Say } from './component-problems.ts';
 import { visit, type BodyNode } from './parse-body.ts';
+import type { Say } from './say.ts';
 
 export function headingProblems(tree: BodyNode | undefined, say: Say): void {
   let depth = 1;

@@ -1,9 +1,9 @@
 /** Links and pictures in an article. */
-import type { Say } from './component-problems.ts';
 import type { ContentFile } from './content-file.ts';
 import { hasAddress, pageAt, type Library } from './library.ts';
 import type { BodyNode } from './parse-body.ts';
 import { didYouMean, listed } from './problem.ts';
+import type { Say } from './say.ts';
 
 const outside = ['https:', 'http:', 'mailto:', 'tel:'];
 

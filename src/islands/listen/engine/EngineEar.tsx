@@ -4,8 +4,7 @@ import { useState } from 'preact/hooks';
 import type { ListenedAt } from '../../../core/sound/index.ts';
 import { engineEarWords as say } from '../../../words/hear-engine.ts';
 import type { UnderBoxProps } from '../../kit/index.ts';
-
-export type HearEngineProps = UnderBoxProps & { readonly at: ListenedAt };
+import type { HearEngineProps } from './HearEngine.tsx';
 
 /** The ear for a box: what its speed is decides which speeds are looked for. */
 export function engineEar(at: ListenedAt) {

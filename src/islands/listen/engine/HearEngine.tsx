@@ -1,12 +1,14 @@
 /** Hears a running engine and offers its speed, with plus or minus. Loaded when asked for. */
 import { useState } from 'preact/hooks';
-import { clearFrom, listenedRange, settled, type Settled } from '../../../core/sound/index.ts';
+import { clearFrom, listenedRange, settled, type ListenedAt, type Settled } from '../../../core/sound/index.ts';
 import { hearEngineWords as say } from '../../../words/hear-engine-open.ts';
 import { listenWords } from '../../../words/listen.ts';
+import type { UnderBoxProps } from '../../kit/index.ts';
 import { Meter } from '../Meter.tsx';
 import { useListening } from '../use-listening.ts';
-import type { HearEngineProps } from './EngineEar.tsx';
 import { engineChoices, engineEarFor, wholeTens, type EngineChoice, type Readings } from './readings.ts';
+
+export type HearEngineProps = UnderBoxProps & { readonly at: ListenedAt };
 
 /** Kept while the page is open: the next box is of the same saw. */
 let lastChoice: EngineChoice = '2-1';
