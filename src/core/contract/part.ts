@@ -1,7 +1,7 @@
 /**
  * What of an answer can already be given while boxes it needs are still empty. A topic names which of its values hang on
- * which boxes; the sum is then done with figures standing in for the missing ones, more than once and each time with
- * others, and of the outcome only that is kept which hangs on none of them.
+ * which boxes; the sum is then done once, with figures standing in for the missing ones, and of the outcome only that is
+ * kept which hangs on none of them. That what a topic names is true is held by a test, not found out at every key.
  */
 import { inOrderOfNeed, isAsked } from './check-inputs.ts';
 import type { Field, Inputs, InputValue, RawInputs, SingleField } from './field.ts';
@@ -24,8 +24,20 @@ export interface Divided {
   readonly compute: (inputs: Inputs) => Result;
 }
 
-/** Times the sum is done, each with other figures in the empty boxes. */
+/** Figures that may stand in are tried in turn, for a topic may refuse some beside what was typed. */
 const tries = 3;
+
+/** The worked example as the sum takes it [SI]; read once for each topic. */
+const examples = new WeakMap<Divided, Inputs>();
+
+function exampleOf(topic: Divided): Inputs {
+  const known = examples.get(topic);
+  if (known) return known;
+  const read = readInputs(topic.fields, topic.example);
+  const inputs = read.ok ? read.inputs : {};
+  examples.set(topic, inputs);
+  return inputs;
+}
 
 /** The fields that are only missing; nothing as soon as something was entered that is wrong. */
 export function onlyMissing(problems: readonly Problem[]): readonly string[] | undefined {
@@ -35,7 +47,7 @@ export function onlyMissing(problems: readonly Problem[]): readonly string[] | u
 
 /**
  * The part of an answer that hangs on none of the missing boxes. Verdicts go by `decides`, other values by `parts`; what
- * neither names hangs on everything. Cautions stay where they are raised whatever stands in; working is not given.
+ * neither names hangs on everything. Cautions stand as the stand-ins raise them: rather one too many. Working is not given.
  * @param topic fields, example and compute @param inputs what was read [SI], without the missing fields
  * @param missing their keys @param decides fields by verdict @param parts fields by value
  * @returns an answer without working, or nothing where no value stands
@@ -52,24 +64,18 @@ export function partAnswer(
   const isKnown = (from: readonly string[]) => !from.some((f) => missing.includes(f));
   const mayStand = [...Object.values(decides), ...parts.map((p) => p.from)];
   if (!mayStand.some((from) => from.length > 0 && isKnown(from))) return undefined;
-  const example = readInputs(topic.fields, topic.example);
-  const answers: Answer[] = [];
+  const example = exampleOf(topic);
   for (let n = 0; n < tries; n += 1) {
-    const result = topic.compute(standIns(topic.fields, inputs, example.ok ? example.inputs : {}, n));
-    if (result.ok) answers.push(result);
+    const result = topic.compute(standIns(topic.fields, inputs, example, n));
+    if (!result.ok) continue;
+    const values = result.values.filter((v) => {
+      const from = hangsOn(v);
+      return from !== undefined && isKnown(from);
+    });
+    const says = values.some((v) => (hangsOn(v)?.length ?? 0) > 0);
+    return says ? { ok: true, values, working: [], cautions: result.cautions } : undefined;
   }
-  const [first, ...others] = answers;
-  // One outcome alone cannot show what it hangs on.
-  if (!first || others.length === 0) return undefined;
-  const same = (at: unknown, find: (a: Answer) => unknown) =>
-    others.every((a) => JSON.stringify(find(a)) === JSON.stringify(at));
-  const values = first.values.filter((v) => {
-    const from = hangsOn(v);
-    return from && isKnown(from) && same(v, (a) => a.values.find((w) => w.key === v.key));
-  });
-  if (!values.some((v) => (hangsOn(v)?.length ?? 0) > 0)) return undefined;
-  const cautions = first.cautions.filter((c) => same(c, (a) => a.cautions.find((d) => d.hazard === c.hazard)));
-  return { ok: true, values, working: [], cautions };
+  return undefined;
 }
 
 /** The inputs with every needed box filled; `n` makes other figures each time. */

@@ -34,6 +34,8 @@ export interface Topic {
    * on all of them; verdicts go by `decides`. Held by a test that leaves out one needed figure at a time.
    */
   readonly parts?: readonly Part[];
+  /** In place of `parts`: why no figure of this topic can be given before every needed box is filled. Held by a test. */
+  readonly wholeOnly?: string;
   /** Figures that the next calculators of the same job ask for, in the order of the job. */
   readonly carries?: readonly Carry[];
   /**

@@ -16,9 +16,10 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
     const value = find(key);
     return value ? readingText(readingOf(value, value.value, reader)) : '';
   };
-  const [fuel, oil] = [valueOf(answer, 'fuel', 'quantity').value, valueOf(answer, 'oil', 'quantity').value];
   const [addFuel, addOil] = [find('addFuel')?.value ?? 0, find('addOil')?.value ?? 0];
   const mixed = find('addOil') !== undefined;
+  const [fuelKey, oilKey] = mixed ? ['fuelNow', 'oilNow'] : ['fuel', 'oil'];
+  const [fuel, oil] = [valueOf(answer, fuelKey, 'quantity').value, valueOf(answer, oilKey, 'quantity').value];
   const ratio = formatNumber(Number(inputs['ratio']));
   const large = pick(['L', 'gal'] as const, reader.system);
   const small = pick(['mL', 'fl oz'] as const, reader.system);
@@ -31,16 +32,16 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const poured = mixed ? addOil : oil;
   const times = poured > 0 ? (fuel + oil + addFuel + addOil) / poured : 0;
   const description = mixed
-    ? `A can with ${text('fuel')} of gasoline and ${text('oil')} of oil. ` +
+    ? `A can with ${text(fuelKey)} of gasoline and ${text(oilKey)} of oil. ` +
       `For ${ratio} to 1 add ${addOil > 0 ? `${text('addOil')} of oil` : addFuel > 0 ? `${text('addFuel')} of gasoline` : 'nothing'}.`
-    : `A can with ${text('fuel')} of gasoline and ${text('oil')} of oil, ${ratio} to 1. ` +
+    : `A can with ${text(fuelKey)} of gasoline and ${text(oilKey)} of oil, ${ratio} to 1. ` +
       `The oil is 1 part in ${formatNumber(times, 0)} of the mix.`;
   const beside =
     mixed && addOil === 0
       ? addFuel > 0
         ? [['add gasoline', text('addFuel')] as const, 'until the can stands', 'at the broken line']
         : ['nothing to add']
-      : [[mixed ? 'add oil' : 'oil', poured > 0 ? text(mixed ? 'addOil' : 'oil') : ''] as const];
+      : [[mixed ? 'add oil' : 'oil', poured > 0 ? text(mixed ? 'addOil' : oilKey) : ''] as const];
   return (
     <Picture
       id={id}
@@ -58,8 +59,8 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
         x={8}
         y={18}
         lines={[
-          ['gasoline', text('fuel')],
-          ['oil', text('oil')],
+          ['gasoline', text(fuelKey)],
+          ['oil', text(oilKey)],
         ]}
       />
       <Jug x={58} bottom={bottom} tall={tall} wide={96} layers={can} unit={unitLabel(large)} />

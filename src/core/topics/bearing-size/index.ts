@@ -24,6 +24,8 @@ export const sources = [
   'common-practice',
 ];
 export const hazards: readonly string[] = [];
+/** What a bearing is hangs on all three readings, or on the one number: each of them alone leaves dozens. */
+export const wholeOnly = 'three readings together name a bearing, and so does the number on the ring';
 export const decides = {
   match: ['known', 'bore', 'outside', 'width', 'allow'],
   wear: ['known', 'bore', 'outside', 'width', 'allow'],

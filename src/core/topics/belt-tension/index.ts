@@ -152,9 +152,11 @@ export const parts: readonly Part[] = [
   { gives: ['pull'], from: [...speed, 'belts', 'power'] },
   { gives: ['beltStress'], from: load },
   { gives: ['measured'], from: [...geometry, 'belts', 'mass', 'reading', ...check] },
-  { gives: ['staticTension', 'strands', 'shaftStatic', 'shaftRunning', 'slipMargin', 'lifeOver'], from: setting },
-  { gives: ['deflection', 'pushForce'], from: [...setting, 'rule', 'pushExtra'] },
-  { gives: ['pluck', 'pluckSpread'], from: [...setting, 'bending'] },
+  { gives: ['strands', 'shaftStatic', 'shaftRunning', 'slipMargin', 'lifeOver'], from: setting },
+  // A set that belongs together no longer takes these from the head of the answer.
+  { gives: ['staticTension', 'deflection', 'pushForce'], from: [...setting, ...set, 'rule', 'pushExtra'] },
+  { gives: ['pluck'], from: [...setting, ...set, 'rule', 'pushExtra', 'bending'] },
+  { gives: ['pluckSpread'], from: [...setting, 'bending'] },
   { gives: ['slipMarginWet'], from: [...setting, 'wetGrip'] },
   { gives: ['nearBearing', 'farBearing'], from: [...setting, 'overhang', 'bearingsApart'] },
 ];

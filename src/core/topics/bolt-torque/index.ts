@@ -1,4 +1,5 @@
 /** Bolt torque: torque and preload by size, class and state of the thread. */
+import type { Part } from '../../contract/part.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -57,3 +58,10 @@ export const decides = {
   leftHand: ['leftHand'],
   locker: ['locker', 'state'],
 };
+export const parts: readonly Part[] = [
+  { gives: ['proofLoad'], from: bolt },
+  { gives: ['factor'], from: ['state', 'ownFactor'] },
+  { gives: ['strips'], from: ['series', 'size', 'inchSize', 'into', 'engaged', 'shear'] },
+  { gives: ['preload', 'shareAtMost'], from: [...pull, 'state'] },
+  { gives: ['states'], from: pull },
+];

@@ -1,4 +1,5 @@
 /** Compression check: a gauge reading against a healthy one, with the height taken out. */
+import type { Part } from '../../contract/part.ts';
 import type { PlateMap } from '../../contract/plate.ts';
 import * as all from './formulas.ts';
 
@@ -40,11 +41,24 @@ export const plate: PlateMap = {
   swept: { fact: 'displacement', only: { stroke: 'two' } },
 };
 export const example = { reading: '7.6 bar', healthy: '10 bar', height: '1500 m' };
-const judged = ['reading', 'healthy', 'height', 'barometer'];
+const air = ['height', 'barometer'];
+const judged = ['reading', 'healthy', ...air];
+const pumping = ['leak', 'pumped', 'lost', 'watched'];
+const oiling = ['reading', ...air, 'wet', 'swept', 'oil', 'oiled'];
 export const decides = {
   verdict: judged,
   firstVerdict: [...judged, 'first'],
-  leakVerdict: ['leak', 'pumped', 'lost', 'watched'],
+  leakVerdict: pumping,
   ringVerdict: ['ring', 'bore', 'gap'],
-  oilVerdict: ['reading', 'height', 'barometer', 'wet', 'swept', 'oil', 'oiled'],
+  oilVerdict: oiling,
 };
+export const parts: readonly Part[] = [
+  { gives: ['air', 'power', 'richer'], from: air },
+  { gives: ['expected'], from: ['healthy', ...air] },
+  { gives: ['atSea'], from: ['reading', ...air] },
+  { gives: ['oilMost'], from: ['wet', 'swept'] },
+  { gives: ['rise'], from: ['reading', 'wet', 'swept', 'oil', 'oiled'] },
+  { gives: ['chamber', 'oilAlone', 'beyond'], from: oiling },
+  { gives: ['tenth'], from: pumping },
+  { gives: ['flow'], from: [...pumping, 'space', ...air] },
+];

@@ -1,4 +1,5 @@
 /** What to check first: the order of least expected minutes for a complaint, worked out again after every answer. */
+import type { Part } from '../../contract/part.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -37,5 +38,6 @@ export const hazards = ['unexpected-start'];
 export const decides = {
   verdict: ['suspects', 'checks', 'stripDowns', 'complete', 'confirmLast', 'sure', 'fallbackMinutes', 'labourRate'],
 };
+export const parts: readonly Part[] = [{ gives: ['beliefs'], from: ['suspects', 'checks', 'stripDowns', 'complete'] }];
 /** Suspects and checks are the ones the form starts with. */
 export const example = { complete: false, fallbackMinutes: 60 };

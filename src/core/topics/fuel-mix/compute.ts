@@ -104,10 +104,10 @@ function correctionValues(now: Parts, add: Parts, off: number): Value[] {
       decimals: [2, 2],
       main: true,
     },
-    { kind: 'quantity', key: 'oil', label: 'Oil in the can now', value: now.oil, units: small, decimals: [0, 1] },
+    { kind: 'quantity', key: 'oilNow', label: 'Oil in the can now', value: now.oil, units: small, decimals: [0, 1] },
     {
       kind: 'quantity',
-      key: 'fuel',
+      key: 'fuelNow',
       label: 'Gasoline in the can now',
       value: now.fuel,
       units: large,

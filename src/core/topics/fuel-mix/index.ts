@@ -1,4 +1,5 @@
 /** Fuel mix: oil for gasoline at a ratio, both ways, and how to put a wrong can right. */
+import type { Part } from '../../contract/part.ts';
 import type { PlateMap } from '../../contract/plate.ts';
 import * as all from './formulas.ts';
 
@@ -14,4 +15,6 @@ export const sources = ['fuel-mix-arithmetic'];
 export const hazards = ['fuel-fire', 'wrong-fuel'];
 export const plate: PlateMap = { ratio: { fact: 'mixRatio', only: { stroke: 'two' } } };
 export const example = { ratio: '50:1', known: 'fuel', fuel: '5 L' };
-export const decides = { verdict: ['known', 'ratio', 'mixedAt', 'can'] };
+const can = ['known', 'can', 'mixedAt'];
+export const decides = { verdict: [...can, 'ratio'] };
+export const parts: readonly Part[] = [{ gives: ['oilNow', 'fuelNow'], from: can }];

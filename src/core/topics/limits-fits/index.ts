@@ -1,5 +1,6 @@
 /** Limits and fits: ISO 286 tolerance zones from 0 to 3150 mm. */
 import type { Carry } from '../../contract/carry.ts';
+import type { Part } from '../../contract/part.ts';
 import * as all from './formulas.ts';
 
 export { fields, sizeField, zonePattern } from './fields.ts';
@@ -19,6 +20,10 @@ export const formulas = Object.values(all);
 export const sources = ['iso-286-1'];
 export const hazards: readonly string[] = [];
 export const decides = { fitKind: ['size', 'zone', 'mate', 'halves'] };
+export const parts: readonly Part[] = [
+  { gives: ['stepRange'], from: ['size'] },
+  { gives: ['zoneName'], from: ['zone', 'mate'] },
+];
 export const carries: readonly Carry[] = [
   {
     to: 'press-fit',

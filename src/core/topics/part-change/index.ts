@@ -1,4 +1,5 @@
 /** While it is open: change the healthy neighbour now or later, and mend or replace the failed part. */
+import type { Part } from '../../contract/part.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -12,13 +13,22 @@ export const formulas = Object.values(all);
 export const sources = ['arithmetic', 'weibull-conditional', 'hasidi-kalech-2021'];
 export const hazards = ['unexpected-start'];
 
-const life = ['lifeAs', 'mean', 'scale', 'shape', 'horizon', 'reopenMinutes', 'labourRate', 'stopCost'];
+const law = ['lifeAs', 'mean', 'scale', 'shape'];
+const life = [...law, 'horizon', 'reopenMinutes', 'labourRate', 'stopCost'];
 export const decides = {
   verdict: ['partCost', 'age', ...life],
   mendVerdict: ['mend', 'replaceCost', 'mendCost', 'mendWear', ...life],
   ageToChange: ['partCost', ...life],
   shapeNote: ['shape'],
 };
+export const parts: readonly Part[] = [
+  { gives: ['remaining'], from: ['age', ...law] },
+  { gives: ['newFails'], from: [...law, 'horizon'] },
+  { gives: ['oldFails'], from: ['age', ...law, 'horizon'] },
+  { gives: ['costNow', 'ageToChange', 'ageTable'], from: ['partCost', ...life] },
+  { gives: ['costReplace'], from: ['mend', 'replaceCost', ...life] },
+  { gives: ['costMend', 'wearToReplace'], from: ['mend', 'replaceCost', 'mendCost', 'mendWear', ...life] },
+];
 /** A part whose life is known may be worth replacing by the clock. */
 export const carries = [
   {

@@ -1,4 +1,5 @@
 /** When a service is due, for one machine or the whole yard, and whether a part should be replaced by the clock. */
+import type { Part } from '../../contract/part.ts';
 import * as all from './formulas.ts';
 
 export { fields } from './fields.ts';
@@ -54,26 +55,20 @@ export const sources = [
 ];
 export const hazards = ['unexpected-start'];
 
-/** Which boxes decide each verdict: the list its dates, the part and its costs the clock. */
-const list = ['start', 'tasks', 'reading', 'near', 'dustyFactor', 'heavyFactor', 'waterFactor', 'loadFactor', 'least'];
-export const decides = {
-  meter: [...list, 'ahead'],
-  verdict: list,
-  clock: [
-    'replace',
-    'lifeFrom',
-    'shape',
-    'scale',
-    'records',
-    'lifeMin',
-    'lifeMax',
-    'partDust',
-    'dustyFactor',
-    'heavyFactor',
-    'planned',
-    'failure',
-  ],
-};
+const factors = ['dustyFactor', 'heavyFactor', 'waterFactor', 'loadFactor'];
+/** What the dates hang on. */
+const list = ['start', 'tasks', 'reading', 'near', ...factors, 'least'];
+/** What the life of the part under its duty hangs on. */
+const life = ['replace', 'lifeFrom', 'shape', 'scale', 'records', 'lifeMin', 'lifeMax', 'partDust'];
+const clock = [...life, 'dustyFactor', 'heavyFactor', 'planned', 'failure'];
+export const decides = { meter: [...list, 'ahead'], verdict: list, clock };
+export const parts: readonly Part[] = [
+  { gives: ['factors'], from: factors },
+  { gives: ['list', 'dueDate', 'dueDays', 'interval', 'hoursLeft', 'dueBy'], from: list },
+  { gives: ['meterList'], from: [...list, 'ahead'] },
+  { gives: ['bestAge', 'bestRate', 'saves', 'failsFirst', 'costCurve', 'runToFailure', 'shape', 'scale'], from: clock },
+  { gives: ['askedRate', 'askedFails'], from: [...clock, 'askedAge'] },
+];
 export const example = {
   start: '2026-03-02',
   tasks: [

@@ -1,5 +1,6 @@
 /** Split pulley: how a belt climbs when the halves of a twin-blade head are drawn together. */
 import type { Carry } from '../../contract/carry.ts';
+import type { Part } from '../../contract/part.ts';
 import type { PlateMap } from '../../contract/plate.ts';
 import * as all from './formulas.ts';
 
@@ -35,13 +36,32 @@ export const example = {
   step: 'quarter',
   beltWidth: '13 mm',
 };
-const groove = ['closedDiameter', 'angle', 'gapEnd', 'beltWidth', 'beltWidthNow'];
+const cones = ['closedDiameter', 'angle', 'beltWidth', 'beltWidthNow'];
+const groove = [...cones, 'gapEnd'];
+const closed = [...groove, 'drivePulley', 'centre'];
+const passes = ['gapStart', 'gapEnd', 'thread', 'step'];
 export const decides = {
-  verdict: ['gapStart', 'gapEnd', 'thread', 'step', 'beltWidth', 'beltWidthNow'],
-  fitVerdict: [...groove, 'drivePulley', 'centre', 'beltLength'],
+  verdict: [...passes, 'beltWidth', 'beltWidthNow'],
+  fitVerdict: [...closed, 'beltLength'],
   rimVerdict: [...groove, 'rim'],
   widthVerdict: ['beltWidth', 'beltWidthNow'],
 };
+export const parts: readonly Part[] = [
+  { gives: ['climb'], from: ['gapStart', 'gapEnd', 'angle'] },
+  { gives: ['climbEach'], from: ['thread', 'step', 'angle'] },
+  { gives: ['passes'], from: passes },
+  { gives: ['squeeze'], from: ['gapStart', 'gapEnd', 'beltWidth', 'beltWidthNow'] },
+  { gives: ['radiusOpen'], from: [...cones, 'gapStart'] },
+  { gives: ['radiusClosed', 'pitchClosed', 'sits', 'faster'], from: groove },
+  { gives: ['ratio'], from: [...groove, 'drivePulley'] },
+  { gives: ['ratioChange'], from: [...groove, 'gapStart', 'drivePulley'] },
+  { gives: ['path', 'turns'], from: closed },
+  { gives: ['pathGrowth'], from: [...closed, 'gapStart'] },
+  { gives: ['slackStart'], from: [...closed, 'gapStart', 'beltLength'] },
+  { gives: ['stretch'], from: [...closed, 'beltLength'] },
+  { gives: ['tilt'], from: [...groove, 'gapPinched'] },
+  { gives: ['runOut'], from: [...groove, 'gapPinched', 'blade'] },
+];
 const drive = { enginePulley: { field: 'drivePulley' }, bladePulley: { value: 'pitchClosed' } } as const;
 export const carries: readonly Carry[] = [
   {
