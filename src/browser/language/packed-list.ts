@@ -22,9 +22,6 @@ export type ResultKind = (typeof resultKinds)[number];
 export const phraseKinds = ['title', 'clause', 'alias', 'heading'] as const;
 export type PhraseKind = (typeof phraseKinds)[number];
 
-/** Kind of phrase, numbers of its words, anchor of a heading. */
-export type PackedPhrase = readonly [kind: number, words: readonly number[], anchor?: string];
-
 export type PackedRow = readonly [
   address: string,
   title: string,
@@ -34,8 +31,12 @@ export type PackedRow = readonly [
   /** The page's number in the full text, and the file its text is in. */
   page: string,
   file: number,
-  phrases: readonly PackedPhrase[],
+  /** How many of the phrases are its own. */
+  phrases: number,
 ];
+
+/** How many kinds of phrase a number can tell apart beside the count of its words. */
+export const kindsInANumber = 4;
 
 export interface PackedList {
   /** Every word of the phrases once, stop words left out; joined by spaces. */
@@ -44,6 +45,13 @@ export interface PackedList {
   readonly known: string;
   readonly files: readonly string[];
   readonly rows: readonly PackedRow[];
+  /**
+   * The phrases of all rows, one after the other: kind + `kindsInANumber` times the count of its words, then their
+   * numbers. One long list is read in a fraction of the time that many short ones take.
+   */
+  readonly phrases: readonly number[];
+  /** Where each heading among the phrases stands on its page, in their order. */
+  readonly anchors: readonly string[];
   /** Misspelled word -> the one that is meant, where content knows both. */
   readonly misspelled: Readonly<Record<string, string>>;
   /** The other languages of the site that have a list. */

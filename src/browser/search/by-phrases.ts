@@ -34,7 +34,7 @@ export function byPhrases(families: readonly (readonly string[])[], list: List):
     const best = new Map<number, number>();
     let most = 0;
     for (const family of choices) {
-      const phrases = list.standsIn.get(family);
+      const phrases = list.standsIn(family);
       if (!phrases) continue;
       const weight = list.weightOf(family);
       most = Math.max(most, weight);
@@ -47,13 +47,12 @@ export function byPhrases(families: readonly (readonly string[])[], list: List):
   const hits = new Map<number, { score: number; anchor: string | undefined }>();
   if (whole === 0) return hits;
   for (const [p, weight] of matched) {
-    const phrase = list.phrases[p];
-    if (!phrase) continue;
-    const share = Math.min(1, weight / list.totalOf(p));
+    const phrase = list.phrase(p);
+    const share = Math.min(1, weight / phrase.total);
     const cover = Math.min(1, weight / whole);
     const exact = share * cover > 0.999 && phrase.kind === 'title' ? exactly : 1;
-    const single = phrase.kind === 'clause' && phrase.families.length === 1 ? oneWord : 1;
-    const turned = phrase.families.includes('no') === denied ? 1 : opposite;
+    const single = phrase.kind === 'clause' && phrase.length === 1 ? oneWord : 1;
+    const turned = phrase.denies === denied ? 1 : opposite;
     const score = exact * single * turned * weights[phrase.kind] * share ** powers[phrase.kind] * cover;
     const known = hits.get(phrase.row);
     if (!known || score > known.score) hits.set(phrase.row, { score, anchor: phrase.anchor });

@@ -4,7 +4,7 @@ import type { PackedList } from '../language/packed-list.ts';
 import type { Tongue } from '../language/forms.ts';
 import { byPhrases, type OwnHit } from './by-phrases.ts';
 import type { Elsewhere, Found, Hit, OfferedPage, SearchOptions } from './contract.ts';
-import { openFullText, searchText, type TextHit } from './full-text.ts';
+import { openFullText, readAhead, searchText, type TextHit } from './full-text.ts';
 import { put, readText } from './index-files.ts';
 import { readList, type List, type Row } from './list.ts';
 import { offerQuery } from './offer-query.ts';
@@ -17,12 +17,16 @@ const root = new URL('..', (document.currentScript as HTMLScriptElement).src);
 const ours: Tongue = document.documentElement.lang.startsWith('es') ? 'es' : 'en';
 const other: Tongue = ours === 'en' ? 'es' : 'en';
 const lists = new Map<Tongue, Promise<List | undefined>>();
+const listed = new Set<Tongue>();
 
 function listOf(lang: Tongue): Promise<List | undefined> {
   const known =
     lists.get(lang) ??
     readText(`list.${lang}`).then(
-      (text) => readList(JSON.parse(text) as PackedList, lang),
+      (text) => {
+        listed.add(lang);
+        return readList(JSON.parse(text) as PackedList, lang);
+      },
       () => undefined,
     );
   lists.set(lang, known);
@@ -37,10 +41,11 @@ async function otherList(): Promise<List | undefined> {
 const empty: Found = { total: 0, hits: [], hidden: 0, replaced: [], left: [], offers: [], certainty: 0 };
 
 async function find(words: string, options: SearchOptions = {}): Promise<Found> {
+  if (!listed.has(ours)) readAhead(words, ours);
   const list = await listOf(ours);
   if (!list) return empty;
   const question = readQuestion(words, list);
-  const sizes = readSizes(words, (word) => list.standsIn.has(word));
+  const sizes = readSizes(words, (word) => list.standsIn(word) !== undefined);
   const text = await searchText(question.sharp, list);
   const own = byPhrases(question.families, list);
   const scores = new Map([...text].map(([row, hit]) => [row, hit.score]));
@@ -136,11 +141,13 @@ async function elsewhere(words: string, certainty: number): Promise<Elsewhere | 
   return { lang: other, address: address.href, title: list.rows[own[0]]?.title ?? '' };
 }
 
-globalThis.almanacSearch = {
-  ready: async () => {
-    await Promise.all([openFullText().filters(), listOf(ours)]);
-  },
-  find,
-  elsewhere,
-  put,
-};
+async function ready(): Promise<void> {
+  const [fullText, list] = await Promise.allSettled([openFullText(ours), listOf(ours)]);
+  // A language with no page in the search has nothing to open.
+  if (fullText.status === 'rejected' && list.status === 'fulfilled' && list.value) throw fullText.reason;
+}
+
+globalThis.almanacSearch = { ready, find, elsewhere, put };
+
+// Begun before anybody asks; who asks meets the same failure, and can say so.
+ready().catch(() => undefined);

@@ -1,5 +1,6 @@
 /** The packed list, laid out for asking: which phrases hold a family of words, and how rare it is. */
 import {
+  kindsInANumber,
   phraseKinds,
   resultKinds,
   type PackedList,
@@ -23,24 +24,27 @@ export interface Row {
 export interface Phrase {
   readonly row: number;
   readonly kind: PhraseKind;
-  readonly families: readonly string[];
+  /** How many families it has, each counted once. */
+  readonly length: number;
+  /** Whether it says that something does not happen. */
+  readonly denies: boolean;
+  /** What all its families say together. */
+  readonly total: number;
   readonly anchor: string | undefined;
 }
 
 export interface List {
   readonly lang: Tongue;
   readonly rows: readonly Row[];
-  readonly phrases: readonly Phrase[];
-  /** Family -> numbers of the phrases it stands in. */
-  readonly standsIn: ReadonlyMap<string, readonly number[]>;
+  readonly phrase: (number: number) => Phrase;
+  /** Numbers of the phrases a family stands in. */
+  readonly standsIn: (family: string) => Int32Array | undefined;
   /** How much a family says: little when many pages have it. */
   readonly weightOf: (family: string) => number;
-  /** What all families of a phrase say together. */
-  readonly totalOf: (phrase: number) => number;
   /** What a misspelled word may have meant: words of the phrases, and those that mean the same. */
   readonly words: readonly string[];
-  /** Forms of words that stand somewhere in the text. */
-  readonly inText: ReadonlySet<string>;
+  /** Whether forms of a word stand somewhere in the text. */
+  readonly inText: (forms: string) => boolean;
   readonly misspelled: Readonly<Record<string, string>>;
   /** The other languages of the site that have a list. */
   readonly beside: readonly Tongue[];
@@ -50,31 +54,12 @@ export interface List {
 
 export function readList(packed: PackedList, lang: Tongue): List {
   const words = packed.words.split(' ');
-  const families = words.map((word) => stem(word, lang));
-  const phrases: Phrase[] = [];
-  const standsIn = new Map<string, number[]>();
-  const pages = new Map<string, { last: number; count: number }>();
-  packed.rows.forEach(([, , , , , , list], row) => {
-    for (const [kind, numbers, anchor] of list) {
-      const own: string[] = [];
-      for (const n of numbers) {
-        const family = families[n] ?? '';
-        if (!own.includes(family)) own.push(family);
-      }
-      for (const family of own) {
-        const at = standsIn.get(family);
-        if (at) at.push(phrases.length);
-        else standsIn.set(family, [phrases.length]);
-        const seen = pages.get(family);
-        if (!seen) pages.set(family, { last: row, count: 1 });
-        else if (seen.last !== row) pages.set(family, { last: row, count: seen.count + 1 });
-      }
-      phrases.push({ row, kind: phraseKinds[kind] ?? 'alias', families: own, anchor });
-    }
-  });
-  const weights = new Map<string, number>();
-  for (const [family, { count }] of pages) weights.set(family, Math.log(1 + packed.rows.length / count));
-  const totals = new Float64Array(phrases.length);
+  const known = ` ${packed.known} `;
+  const forms = new Set(words.map((word) => formsOf(word, lang)));
+  const { families, ...phrases } = readPhrases(
+    packed,
+    words.map((word) => stem(word, lang)),
+  );
   return {
     lang,
     rows: packed.rows.map(([address, title, kind, reader, page, file]) => ({
@@ -85,18 +70,103 @@ export function readList(packed: PackedList, lang: Tongue): List {
       page,
       file: packed.files[file] ?? '',
     })),
-    phrases,
-    standsIn,
-    weightOf: (family) => weights.get(family) ?? Math.log(1 + packed.rows.length),
-    // Worked out when first asked for: most phrases never are.
-    totalOf: (phrase) => {
-      totals[phrase] ||= (phrases[phrase]?.families ?? []).reduce((sum, f) => sum + (weights.get(f) ?? 0), 0);
-      return totals[phrase] ?? 0;
-    },
-    words: [...new Set([...words, ...[...kinOf(lang).keys()].filter((word) => standsIn.has(stem(word, lang)))])],
-    inText: new Set([...packed.known.split(' '), ...words.map((word) => formsOf(word, lang))]),
+    ...phrases,
+    words: [...new Set([...words, ...[...kinOf(lang).keys()].filter((word) => families.has(stem(word, lang)))])],
+    // Looked for in the text as it came: a question has a few words, and a big site ten thousands.
+    inText: (word) => forms.has(word) || known.includes(` ${word} `),
     misspelled: packed.misspelled,
     beside: packed.beside,
     rowOf: new Map(packed.rows.map(([, , , , page], row) => [page, row])),
   };
+}
+
+type Phrases = Pick<List, 'phrase' | 'standsIn' | 'weightOf'> & { readonly families: ReadonlyMap<string, number> };
+
+/**
+ * The phrases as columns of numbers, which a big site's ten thousands are read into before the first question.
+ * @param familyOf by number of a word
+ */
+function readPhrases({ rows, phrases: packed, anchors }: PackedList, familyOf: readonly string[]): Phrases {
+  const families = new Map<string, number>();
+  const ids = Int32Array.from(familyOf, (family) => {
+    const known = families.get(family) ?? families.size;
+    families.set(family, known);
+    return known;
+  });
+  const count = rows.reduce((sum, row) => sum + row[6], 0);
+  const [rowAt, kindAt, start] = [new Int32Array(count), new Uint8Array(count), new Int32Array(count + 1)];
+  /** Families of the phrases, one after the other; in how many phrases each stands, and on how many pages. */
+  const own = new Int32Array(packed.length);
+  const [inPhrases, onPages] = [new Int32Array(families.size), new Int32Array(families.size)];
+  const lastRow = new Int32Array(families.size).fill(-1);
+  const anchorOf = new Map<number, string>();
+  let [p, end, at] = [0, 0, 0];
+  for (let row = 0; row < rows.length; row += 1)
+    for (let left = rows[row]?.[6] ?? 0; left > 0; left -= 1) {
+      const head = packed[at] ?? 0;
+      const kind = head % kindsInANumber;
+      const after = at + 1 + (head - kind) / kindsInANumber;
+      const from = end;
+      for (at += 1; at < after; at += 1) {
+        const family = ids[packed[at] ?? 0] ?? 0;
+        if (holds(own, from, end, family)) continue;
+        own[end] = family;
+        end += 1;
+        inPhrases[family] = (inPhrases[family] ?? 0) + 1;
+        if (lastRow[family] !== row) onPages[family] = (onPages[family] ?? 0) + 1;
+        lastRow[family] = row;
+      }
+      if (phraseKinds[kind] === 'heading') anchorOf.set(p, anchors[anchorOf.size] ?? '');
+      rowAt[p] = row;
+      kindAt[p] = kind;
+      p += 1;
+      start[p] = end;
+    }
+  const standing = byFamily(start, own, inPhrases);
+  const weights = Float64Array.from(onPages, (pages) => Math.log(1 + rows.length / pages));
+  const totals = new Float64Array(count);
+  for (let n = 0; n < count; n += 1)
+    for (let of = start[n] ?? 0; of < (start[n + 1] ?? 0); of += 1)
+      totals[n] = (totals[n] ?? 0) + (weights[own[of] ?? 0] ?? 0);
+  const no = families.get('no') ?? -1;
+  return {
+    families,
+    phrase: (n) => {
+      const [from, to] = [start[n] ?? 0, start[n + 1] ?? 0];
+      return {
+        row: rowAt[n] ?? 0,
+        kind: phraseKinds[kindAt[n] ?? 0] ?? 'alias',
+        length: to - from,
+        denies: holds(own, from, to, no),
+        total: totals[n] ?? 0,
+        anchor: anchorOf.get(n),
+      };
+    },
+    standsIn: (family) => {
+      const id = families.get(family);
+      return id === undefined ? undefined : standing(id);
+    },
+    weightOf: (family) => weights[families.get(family) ?? -1] ?? Math.log(1 + rows.length),
+  };
+}
+
+function holds(list: Int32Array, from: number, to: number, wanted: number): boolean {
+  for (let at = from; at < to; at += 1) if (list[at] === wanted) return true;
+  return false;
+}
+
+/** Family -> the phrases it stands in, in their order. */
+function byFamily(start: Int32Array, own: Int32Array, inPhrases: Int32Array): (family: number) => Int32Array {
+  const first = new Int32Array(inPhrases.length + 1);
+  inPhrases.forEach((many, family) => (first[family + 1] = (first[family] ?? 0) + many));
+  const next = first.slice();
+  const all = new Int32Array(first.at(-1) ?? 0);
+  for (let p = 0; p < start.length - 1; p += 1)
+    for (let at = start[p] ?? 0; at < (start[p + 1] ?? 0); at += 1) {
+      const family = own[at] ?? 0;
+      const place = next[family] ?? 0;
+      all[place] = p;
+      next[family] = place + 1;
+    }
+  return (family) => all.subarray(first[family], first[family + 1]);
 }

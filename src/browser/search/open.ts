@@ -1,12 +1,13 @@
 /**
  * How a page gets the search engine: a script tag, because a page opened from disk may not
- * fetch or import. Every later call gives the same engine.
+ * fetch or import. A built page with a search box has it in its head. Every later call gives the same engine.
  */
 import type { SearchEngine } from './contract.ts';
 
 let opened: Promise<SearchEngine> | undefined;
 
 export function openSearch(): Promise<SearchEngine> {
+  if (globalThis.almanacSearch) return Promise.resolve(globalThis.almanacSearch);
   opened ??= addScript().catch((reason: unknown) => {
     opened = undefined;
     throw reason;

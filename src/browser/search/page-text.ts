@@ -14,7 +14,7 @@ export async function pageText(file: string, page: string): Promise<Fragment | u
 
 async function readFile(file: string, page: string): Promise<Readonly<Record<string, Fragment>>> {
   const bytes = await (await hostFetch(`/pagefind/fragment/${file}.pf_fragment`)).arrayBuffer();
-  const text = await new Response(new Blob([bytes]).stream().pipeThrough(new DecompressionStream('gzip'))).text();
+  const text = new TextDecoder().decode(bytes);
   const pages = JSON.parse(text.slice(mark)) as Fragment | Record<string, Fragment>;
   return file === page ? { [page]: pages as Fragment } : (pages as Record<string, Fragment>);
 }

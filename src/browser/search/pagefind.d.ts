@@ -18,7 +18,7 @@ declare module 'almanac:pagefind' {
     search(words: string): Promise<{
       results: readonly { readonly id: string; readonly score: number; readonly data: () => Promise<Fragment> }[];
     }>;
-    filters(): Promise<unknown>;
+    preload(words: string): Promise<unknown>;
   }
   export function createInstance(options: {
     basePath: string;

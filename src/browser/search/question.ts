@@ -65,7 +65,7 @@ export function readQuestion(text: string, list: List): Question {
   });
   // The full text knows nothing of words that mean the same: it is asked with the pages' own.
   const sharp = carrying(words, list.lang).map((word) =>
-    list.inText.has(formsOf(word, list.lang)) ? word : siteWord(word, list.lang),
+    list.inText(formsOf(word, list.lang)) ? word : siteWord(word, list.lang),
   );
   return {
     words,
@@ -83,7 +83,7 @@ const denies = (word: string, list: List): boolean => stem(word, list.lang) === 
 
 export function isKnown(word: string, list: List): boolean {
   const family = stem(word, list.lang);
-  return family === 'no' || list.standsIn.has(family) || list.inText.has(formsOf(word, list.lang));
+  return family === 'no' || list.standsIn(family) !== undefined || list.inText(formsOf(word, list.lang));
 }
 
 /** Families of the words that begin so. */

@@ -1,5 +1,5 @@
 /** The state of one search: term, reader, what was found. Answers that come late are dropped. */
-import { useEffect, useRef, useState } from 'preact/hooks';
+import { useLayoutEffect, useRef, useState } from 'preact/hooks';
 import type { Elsewhere, Found as EngineFound, Reader } from '../../browser/search/contract.ts';
 import { openSearch } from '../../browser/search/open.ts';
 import { toHit, type Hit } from './found.ts';
@@ -13,6 +13,7 @@ export interface Found extends Omit<EngineFound, 'hits' | 'certainty'> {
 export type Stage = 'idle' | 'waking' | 'done' | 'broken';
 
 const page = 8;
+/** Between two keys: an answer to half a word is not read. */
 const pause = 120;
 
 export function useSearch() {
@@ -24,18 +25,23 @@ export function useSearch() {
   const [elsewhere, setElsewhere] = useState<Elsewhere>();
   const asked = useRef(0);
   const read = useRef(false);
+  /** A question that came whole, in the address or pasted or spoken, is not waited for. */
+  const whole = useRef(false);
 
-  // The address is read only after the first paint, which must equal the server's.
-  useEffect(() => {
+  // The address is read only after the first rendering, which must equal the server's.
+  useLayoutEffect(() => {
     const query = new URLSearchParams(location.search).get('q');
-    if (query) setTerm(query);
+    if (query) {
+      whole.current = true;
+      setTerm(query);
+    }
     // Woken ahead of the first key, since opening the index takes a moment.
     openSearch()
       .then((engine) => engine.ready())
       .catch(() => setStage('broken'));
   }, []);
 
-  useEffect(() => {
+  useLayoutEffect(() => {
     const text = term.trim();
     asked.current += 1;
     const mine = asked.current;
@@ -57,10 +63,16 @@ export function useSearch() {
       const other = await engine.elsewhere(text, certainty);
       if (!stale()) setElsewhere(other);
     };
-    const timer = setTimeout(() => {
+    const begin = () => {
       setStage((s) => (s === 'done' ? s : 'waking'));
       look().catch(() => stale() || setStage('broken'));
-    }, pause);
+    };
+    if (whole.current) {
+      whole.current = false;
+      begin();
+      return;
+    }
+    const timer = setTimeout(begin, pause);
     return () => clearTimeout(timer);
   }, [term, reader, most]);
 
@@ -71,11 +83,18 @@ export function useSearch() {
     found,
     elsewhere,
     change: (text: string) => {
+      whole.current = text.length > term.length + 1;
       setMost(page);
       setTerm(text);
     },
-    choose: setReader,
-    showMore: () => setMost((n) => n + page),
+    choose: (choice: Reader | '') => {
+      whole.current = true;
+      setReader(choice);
+    },
+    showMore: () => {
+      whole.current = true;
+      setMost((n) => n + page);
+    },
   };
 }
 

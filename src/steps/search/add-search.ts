@@ -10,6 +10,7 @@ import { misspelledWords } from './misspelled.ts';
 import { packIndex } from './pack-index.ts';
 import { packList } from './pack-list.ts';
 import { readFragments } from './read-fragments.ts';
+import { wakeEarly } from './wake-early.ts';
 
 const tongues: readonly Tongue[] = ['en', 'es'];
 
@@ -20,16 +21,17 @@ export async function addSearch(dist: string, project: string): Promise<void> {
   const out = join(dist, 'pagefind');
   try {
     const rows = await indexPages(dist, pages, plain);
-    await packIndex(plain, out);
+    const spoken = tongues.filter((l) => rows.some((row) => row.lang === l));
+    await packIndex(plain, out, spoken);
     const texts = await readFragments(plain);
     const misspelled = await misspelledWords(places.map((place) => join(project, place, 'glossary')));
     await mkdir(out, { recursive: true });
-    const spoken = tongues.filter((l) => rows.some((row) => row.lang === l));
     for (const lang of spoken) {
       const beside = spoken.filter((l) => l !== lang);
       const list = JSON.stringify(packList(lang, rows, texts, misspelled, beside));
       await writeFile(join(out, `list.${lang}.js`), `almanacSearch.put("list.${lang}",${JSON.stringify(list)})\n`);
     }
+    wakeEarly(dist, pages, spoken);
   } finally {
     await rm(plain, { recursive: true, force: true });
   }

@@ -1,9 +1,9 @@
 /** Packs what the search box knows beside the full text: for each page its title, other words and headings. */
 import {
+  kindsInANumber,
   phraseKinds,
   resultKinds,
   type PackedList,
-  type PackedPhrase,
   type PhraseKind,
 } from '../../browser/language/packed-list.ts';
 import { formsOf, type Tongue } from '../../browser/language/forms.ts';
@@ -31,24 +31,30 @@ export function packList(
     return known;
   };
   const files = new Map<string, number>();
-  const phrase = (kind: PhraseKind, text: string, anchor?: string): PackedPhrase[] => {
+  const phrases: number[] = [];
+  const anchors: string[] = [];
+  /** Puts a phrase down; gives how many that were, 0 or 1. */
+  const phrase = (kind: PhraseKind, text: string, anchor?: string): number => {
     const words = wordsOf(text).filter((word) => !isStopWord(word, lang));
-    if (words.length === 0) return [];
-    const packed = [phraseKinds.indexOf(kind), words.map(numberOf)] as const;
-    return [anchor === undefined ? packed : [...packed, anchor]];
+    if (words.length === 0) return 0;
+    phrases.push(phraseKinds.indexOf(kind) + kindsInANumber * words.length, ...words.map(numberOf));
+    if (anchor !== undefined) anchors.push(anchor);
+    return 1;
   };
+  const all = (kind: PhraseKind, texts: readonly string[]): number =>
+    texts.reduce((sum, text) => sum + phrase(kind, text), 0);
   const packed = mine.flatMap((row) => {
     const text = textOf.get(row.address);
     if (!text) return [];
     if (!files.has(text.file)) files.set(text.file, files.size);
-    const phrases = [
-      ...phrase('title', row.title),
-      ...clauses(row.title).flatMap((clause) => phrase('clause', clause)),
-      ...row.aliases.flatMap((alias) => phrase('alias', alias)),
-      ...(mine.length > headingsUpTo ? [] : row.headings.flatMap((h) => phrase('heading', h.text, h.anchor))),
-    ];
+    const headings = mine.length > headingsUpTo ? [] : row.headings;
+    const count =
+      phrase('title', row.title) +
+      all('clause', clauses(row.title)) +
+      all('alias', row.aliases) +
+      headings.reduce((sum, h) => sum + phrase('heading', h.text, h.anchor), 0);
     const kind = resultKinds.indexOf(row.kind);
-    return [[row.address, row.title, kind, row.reader, text.page, files.get(text.file) ?? 0, phrases] as const];
+    return [[row.address, row.title, kind, row.reader, text.page, files.get(text.file) ?? 0, count] as const];
   });
   const inPhrases = new Set([...numbers.keys()].map((word) => formsOf(word, lang)));
   const pages = new Set(mine.map((row) => row.address));
@@ -64,6 +70,8 @@ export function packList(
       .join(' '),
     files: [...files.keys()],
     rows: packed,
+    phrases,
+    anchors,
     misspelled: lang === 'en' ? misspelled : {},
     beside,
   };
