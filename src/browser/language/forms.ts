@@ -3,9 +3,8 @@ export type Tongue = 'en' | 'es';
 
 /** However it is said that something does not happen. */
 const negatives = new Set(
-  'no not none never without wont dont doesnt didnt isnt arent cant cannot wouldnt couldnt nothing sin nunca nada'.split(
-    ' ',
-  ),
+  `no not none never without wont dont doesnt didnt isnt arent cant cannot wouldnt couldnt hasnt havent hadnt wasnt werent
+  aint nothing sin nunca nada ni`.split(/\s+/),
 );
 
 /** English verbs that change inside. */

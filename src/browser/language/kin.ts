@@ -48,7 +48,7 @@ const lines: Readonly<Record<Tongue, readonly string[]>> = {
     'piso suelo',
     'grifo canilla',
     'chilla rechina chirria',
-    'vibra tiembla',
+    'vibra tiembla traquetea cascabelea',
     'reparar arreglar componer',
     'lodo barro lechada',
     'hule goma caucho',
