@@ -4,7 +4,7 @@ import { defineConfig } from 'vitest/config';
 export default defineConfig({
   test: {
     root: new URL('../..', import.meta.url).pathname,
-    testTimeout: 60_000,
+    testTimeout: 600_000,
     isolate: false,
     exclude: ['tests/core/docstrings.test.ts'],
     include: ['tests/core/**/*.test.ts', 'tests/cases/*.test.ts', 'tests/derived/*.test.ts'],
