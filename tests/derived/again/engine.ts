@@ -62,6 +62,7 @@ export const sums: Sums = {
   },
   'fuel-mix': (i) => {
     const fuel = i['known'] === 'fuel' ? n(i, 'fuel') : (n(i, 'can') * n(i, 'ratio')) / (n(i, 'ratio') + 1);
-    return { fuel, oil: (1000 * fuel) / n(i, 'ratio'), total: fuel * (1 + 1 / n(i, 'ratio')) };
+    const oilNow = (1000 * n(i, 'can', 0)) / (n(i, 'mixedAt', 0) + 1);
+    return { fuel, oil: (1000 * fuel) / n(i, 'ratio'), total: fuel * (1 + 1 / n(i, 'ratio')), oilNow };
   },
 };
