@@ -73,4 +73,35 @@ describe('bearing size', () => {
     expect(clearanceLimits(0.025, 'C4')?.most).toBe(41e-6);
     expect(clearanceLimits(0.25, 'CN')).toBeUndefined();
   });
+
+  it('puts the nearest first: by the largest of the three differences, then by all of them together', () => {
+    const reading = fc.double({ min: 0.005, max: 0.3, noNaN: true });
+    const readings = fc.record({ bore: reading, outside: reading, width: reading });
+    // A bore a meter wide differs most in the bore, and alike for every bearing of one bore.
+    fc.assert(
+      fc.property(
+        fc.oneof(
+          readings,
+          readings.map((r) => ({ ...r, bore: 1 })),
+        ),
+        (r) => {
+          const far = matches(r, 10).map(({ bearing: b }) => {
+            const by = [
+              Math.abs(r.bore - b.bore),
+              Math.abs(r.outside - b.outside),
+              Math.abs(r.width - b.width),
+            ] as const;
+            return { most: Math.max(...by), all: by[0] + by[1] + by[2] };
+          });
+          expect(far).toHaveLength(bearings.length);
+          far.slice(1).forEach((b, k) => {
+            const a = far[k] ?? b;
+            expect(b.most).toBeGreaterThanOrEqual(a.most);
+            if (b.most === a.most) expect(b.all).toBeGreaterThanOrEqual(a.all - 1e-15);
+          });
+        },
+      ),
+      { numRuns: 40 },
+    );
+  });
 });

@@ -156,4 +156,11 @@ describe('how sure the figure is', () => {
       findPitch(pluck({ frequency: 100, partials: [1], decay: 1, noise: 0, seed: 1 }).slice(0, 2000), rate),
     ).toBeUndefined();
   });
+
+  it('is not claimed outside the range asked for, where the search for it still reaches a little further', () => {
+    const heard = (frequency: number) =>
+      findPitch(pluck({ frequency, partials: [1], decay: 5, noise: 0, seed: 1 }), rate)?.frequency;
+    for (const inside of [15.1, 395]) expect(heard(inside)).toBeCloseTo(inside, 0);
+    for (const outside of [14.97, 405, 415]) expect(heard(outside), `${outside} Hz`).toBeUndefined();
+  });
 });

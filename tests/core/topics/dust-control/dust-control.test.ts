@@ -280,3 +280,9 @@ function numberlike(answer: ReturnType<typeof answerOf>, key: string): number | 
 }
 
 answersAnything(name);
+
+it('a day has 24 hours of dusty work at most', () => {
+  const shift = (hours: number) => () => byTask('us-construction', [row({ time: 16 }), row({ time: hours })]);
+  for (const hours of [7.9, 8]) expect(shift(hours)).not.toThrow();
+  expect(shift(9)).toThrow(/"over-a-day".*"hours":25/);
+});

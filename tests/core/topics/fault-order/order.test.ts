@@ -189,6 +189,32 @@ describe('the bound beside the rule for long lists', () => {
     );
   });
 
+  it('looks first where chance times what a look finds is largest for its minutes', () => {
+    // Source: blackwell-search. A check that misses often is worth less than the chance of its suspect says.
+    const row = fc.record({ weight: fc.integer({ min: 1, max: 20 }), finds: chance, minutes });
+    fc.assert(
+      fc.property(fc.array(row, { minLength: 13, maxLength: 16 }), fc.integer({ min: 0, max: 20 }), (rows, more) => {
+        const total = rows.reduce((sum, r) => sum + r.weight, more);
+        const plan = planOrder({
+          suspects: rows.map((r, k) => ({ id: `s${k}`, name: `s${k}`, likelihood: r.weight / total })),
+          checks: rows.map((r, k) => ({
+            id: `c${k}`,
+            name: `c${k}`,
+            minutes: r.minutes,
+            tells: [{ suspect: `s${k}`, ifFaulty: r.finds, ifSound: 0 }],
+          })),
+        });
+        const worth = rows.map((r) => ((r.weight / total) * r.finds) / r.minutes);
+        const best = Math.max(...worth);
+        expect(plan.method).toBe('ratio-rule');
+        if (best === 0) return;
+        expect(worth[Number(plan.next?.id.slice(1))]).toBeCloseTo(best, 12);
+        expect(plan.next?.perMinute).toBeCloseTo(best, 12);
+      }),
+      { numRuns: runs(100) },
+    );
+  });
+
   it('meets the rule where the rule is the best there is: single sure checks', () => {
     const rows = Array.from({ length: 15 }, (_, k) => ({
       id: `s${k}`,

@@ -97,4 +97,9 @@ describe('the answer', () => {
   it('stands up to a part many lives old', () => {
     expect(answer({ age: 100000, mean: 1 }).ok).toBe(true);
   });
+  it('shows what leaving and changing cost as money, at every age', () => {
+    const result = answer({});
+    const table = result.ok ? result.values.find((v) => v.key === 'ageTable') : undefined;
+    expect(table?.kind === 'table' && table.columns.filter((c) => c.money).map((c) => c.key)).toEqual(['leave', 'now']);
+  });
 });

@@ -12,6 +12,7 @@ import {
   mostWorthPaying,
   newPriceToFlip,
   newYearly,
+  addUpQuote,
   repairYearly,
   serviceToFlip,
   words,
@@ -314,4 +315,12 @@ it('both tables say the same of the same case', () => {
   const flip = valueOf(a, 'flipTable', 'table').rows.find(([years]) => years === 3);
   expect(flip?.[3]).toBe(service?.[3]);
   expect(Number(service?.[2]) - Number(service?.[1])).toBeCloseTo(Number(service?.[3]), 9);
+});
+
+it('a line is priced as it says: as typed, with a markup, with a margin', () => {
+  // A margin of 40 % is a markup of 66.67 %, the usual example of both.
+  const line = { part: 'belt', quantity: 1, amount: 60, share: 0.4 };
+  const lines = (['price', 'markup', 'margin'] as const).map((basis) => ({ ...line, basis }));
+  const quote = addUpQuote(lines, 0, 0, { parts: 0, labour: 0, consumables: 0, itemised: true });
+  expect(quote.lines.map((l) => l.price)).toEqual([60, 84, 100]);
 });

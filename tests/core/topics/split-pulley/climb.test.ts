@@ -1,6 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { climb, compute, example, fields, pitchRadius } from '../../../../src/core/topics/split-pulley/index.ts';
+import {
+  climb,
+  compute,
+  example,
+  fields,
+  pitchRadius,
+  statesOf,
+} from '../../../../src/core/topics/split-pulley/index.ts';
 import { readInputs } from '../../../../src/core/contract/read-inputs.ts';
 import { valueOf, type Answer } from '../../../../src/core/contract/result.ts';
 import type { RawInputs } from '../../../../src/core/contract/field.ts';
@@ -99,5 +106,23 @@ describe('a belt in a split pulley', () => {
     const keys = answer({}).values.map((v) => v.key);
     expect(keys).not.toContain('fitVerdict');
     expect(keys).not.toContain('widthVerdict');
+  });
+
+  it('is drawn pass by pass from open to as far as it is closed', () => {
+    const cones = { closed: 0.05, angle: (38 * Math.PI) / 180, nominal: 0.013, belt: 0.013 };
+    const drawn = (most: number) =>
+      statesOf(cones, 0.1, 0.3, 0.005, 0.001, 0.001, most).map((s) => [s.pass, Math.round(s.gap * 1e6) / 1e3]);
+    expect(drawn(20)).toEqual([
+      [0, 5],
+      [1, 4],
+      [2, 3],
+      [3, 2],
+      [4, 1],
+    ]);
+    expect(drawn(3)).toEqual([
+      [0, 5],
+      [2, 3],
+      [4, 1],
+    ]);
   });
 });
