@@ -8,7 +8,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromiumHelp, findOrInstallChromium } from './support/chromium.ts';
 import { buildSite, runAstro, runHeldBack, runNode } from './support/command.ts';
-import { countTests, type Count } from './support/count-tests.ts';
+import { countTests, longestFiles, type Count } from './support/count-tests.ts';
 
 const countOf = (what: string, code: number): Count => {
   if (code !== 0) console.error(`-- ${what}: failed`);
@@ -49,7 +49,9 @@ async function runTests(chromium: string | undefined): Promise<Count> {
       ALMANAC_RUNS: 'full',
       ...(chromium ? { CHROMIUM_PATH: chromium } : {}),
     });
-    const count = countTests(readFileSync(report, 'utf8'));
+    const json = readFileSync(report, 'utf8');
+    console.log(`Longest: ${longestFiles(json).join(', ')}`);
+    const count = countTests(json);
     // Vitest can end badly with every test green, for example on an error outside any test.
     return code !== 0 && count.failed === 0 ? { ...count, failed: 1 } : count;
   } catch (reason) {

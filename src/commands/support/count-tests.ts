@@ -1,4 +1,4 @@
-/** Adds up a Vitest JSON report. A file that could not even start counts as one failure. */
+/** What a Vitest JSON report says. A file that could not even start counts as one failure. */
 
 export interface Count {
   readonly passed: number;
@@ -9,7 +9,11 @@ interface Report {
   readonly numPassedTests: number;
   readonly numFailedTests: number;
   readonly testResults: readonly {
+    readonly name: string;
     readonly status: string;
+    /** When the first test of the file began and the last one ended [ms]. */
+    readonly startTime: number;
+    readonly endTime: number;
     readonly assertionResults: readonly { readonly status: string }[];
   }[];
 }
@@ -20,4 +24,14 @@ export function countTests(json: string): Count {
     (f) => f.status === 'failed' && !f.assertionResults.some((a) => a.status === 'failed'),
   );
   return { passed: report.numPassedTests, failed: report.numFailedTests + brokenFiles.length };
+}
+
+/** The files that took longest, so that nobody has to guess where the minutes go: "e2e/customer.test.ts 61 s". */
+export function longestFiles(json: string, most = 8): string[] {
+  const { testResults } = JSON.parse(json) as Report;
+  return testResults
+    .map((f) => ({ name: f.name.replace(/^.*\btests[\\/]/, ''), seconds: (f.endTime - f.startTime) / 1000 }))
+    .toSorted((a, b) => b.seconds - a.seconds)
+    .slice(0, most)
+    .map((f) => `${f.name} ${Math.round(f.seconds)} s`);
 }

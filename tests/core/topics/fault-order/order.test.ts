@@ -195,7 +195,7 @@ describe('the bound beside the rule for long lists', () => {
     fc.assert(
       fc.property(fc.array(row, { minLength: 13, maxLength: 16 }), fc.integer({ min: 0, max: 20 }), (rows, more) => {
         const total = rows.reduce((sum, r) => sum + r.weight, more);
-        const plan = planOrder({
+        const list: FaultModel = {
           suspects: rows.map((r, k) => ({ id: `s${k}`, name: `s${k}`, likelihood: r.weight / total })),
           checks: rows.map((r, k) => ({
             id: `c${k}`,
@@ -203,13 +203,20 @@ describe('the bound beside the rule for long lists', () => {
             minutes: r.minutes,
             tells: [{ suspect: `s${k}`, ifFaulty: r.finds, ifSound: 0 }],
           })),
-        });
+        };
+        const plan = planOrder(list, [], { sure: 0.999 });
         const worth = rows.map((r) => ((r.weight / total) * r.finds) / r.minutes);
         const best = Math.max(...worth);
         expect(plan.method).toBe('ratio-rule');
         if (best === 0) return;
-        expect(worth[Number(plan.next?.id.slice(1))]).toBeCloseTo(best, 12);
+        const first = Number(plan.next?.id.slice(1));
+        expect(worth[first]).toBeCloseTo(best, 12);
         expect(plan.next?.perMinute).toBeCloseTo(best, 12);
+        // A look in vain makes all else likelier, in the same measure.
+        const [p, q] = [(rows[first]?.weight ?? 0) / total, rows[first]?.finds ?? 0];
+        const rest = Math.max(...worth.filter((_, k) => k !== first));
+        const then = planOrder(list, [{ check: `c${first}`, shows: false }], { sure: 0.999 }).next;
+        if (rest > 0 && p * q < 1) expect(then?.perMinute).toBeCloseTo(rest / (1 - p * q), 12);
       }),
       { numRuns: runs(100) },
     );
