@@ -5,6 +5,7 @@ import { namedEdition } from './src/steps/edition/integration.ts';
 import { islands } from './src/steps/islands/islands.ts';
 import { portable } from './src/steps/integration.ts';
 import { oneShop } from './src/steps/one-shop.ts';
+import { program } from './src/steps/program/integration.ts';
 import { siteAddress } from './src/steps/site-address.ts';
 import { samples } from './src/steps/writing/samples.ts';
 import { whileWriting } from './src/steps/writing/while-writing.ts';
@@ -19,6 +20,7 @@ export default defineConfig({
     articlesAsData(),
     islands(),
     oneShop(),
+    program(),
     namedEdition(),
     whileWriting(),
     samples(),

@@ -1,5 +1,9 @@
-/** npm run build: builds dist/ without serving it. Says little; with -- --verbose all that Astro says. */
-import { argv } from 'node:process';
-import { buildSite } from './support/command.ts';
-
-process.exitCode = await buildSite(argv.slice(2));
+/**
+ * npm run build                     builds dist/ without serving it
+ * npm run build -- --outDir <name>  another folder
+ * npm run build -- --verbose        all that is said on the way
+ *
+ * Astro makes the site's program in a process of its own, or the one it made before is taken; meanwhile content/ is
+ * checked and read. Then the pages are made.
+ */
+import './build/run.ts';

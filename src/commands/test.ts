@@ -66,7 +66,7 @@ const said = (flag: string) => process.argv.includes(flag);
 const chromium = await findOrInstallChromium(said('--install') ? 'yes' : said('--no-install') ? 'no' : 'ask');
 if (!chromium) console.error(chromiumHelp());
 // The build uses one core, more or less, and so do the types; the layout and the rules take the other. The rules come
-// after the build, which writes types they read.
+// after Astro has written the types they read.
 const layout = beside('Layout of code', 'node_modules/prettier/bin/prettier.cjs', [
   '--check',
   '--log-level=warn',
@@ -74,7 +74,7 @@ const layout = beside('Layout of code', 'node_modules/prettier/bin/prettier.cjs'
   'tests',
   'astro.config.mjs',
 ]);
-const counts = [await step('Build', buildSite)];
+const counts = [await step('Build', buildSite), await step('Types of the content', () => runAstro(['sync']))];
 const rules = beside('Rules for code', 'node_modules/eslint/bin/eslint.js', [
   '-c',
   'tests/eslint.config.mjs',

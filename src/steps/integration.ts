@@ -3,22 +3,23 @@
  * index, the offline worker, the files for hosts; in that order. Only a whole site takes the place of the one before.
  */
 import { rm } from 'node:fs/promises';
-import { join } from 'node:path';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import { addCards } from './cards/add-cards.ts';
+import { addCards, cardCache } from './cards/add-cards.ts';
 import { addLicenses } from './licenses/add-licenses.ts';
 import { notePackages, type PackageFolders } from './licenses/shipped-packages.ts';
 import { addSearch } from './search/add-search.ts';
 import { addWorker } from './worker/add-worker.ts';
-import { BrokenLinks, makePortable } from './portable/make-portable.ts';
+import { noteProgram } from './program/program.ts';
+import { programWanted } from './support/program-wanted.ts';
+import { makePortable, stopAtBrokenLinks } from './portable/make-portable.ts';
 import { classicVite } from './portable/vite-settings.ts';
 import { addPublishing } from './publishing/add-publishing.ts';
+import { basePath, leftOutFiles } from './site-address.ts';
 import { browserSources } from './support/browser-sources.ts';
 import { FreshFolder } from './support/fresh-folder.ts';
 import { letGo } from './support/let-go.ts';
-import { leftOut, shopColor } from './support/shop-says.ts';
-import { stopBuild } from './support/stop-build.ts';
+import { shopColor } from './support/shop-says.ts';
 
 export interface PortableOptions {
   /** Address the site will live at: its path for 404.html and the host's headers, the whole for search engines. */
@@ -34,7 +35,8 @@ export function portable(options: PortableOptions): AstroIntegration {
     hooks: {
       'astro:config:setup': async ({ command, config, updateConfig, addClientDirective }) => {
         project = fileURLToPath(new URL('./', config.root));
-        if (command === 'build') fresh = await FreshFolder.beside(fileURLToPath(config.outDir));
+        if (command === 'build' && programWanted() === undefined)
+          fresh = await FreshFolder.beside(fileURLToPath(config.outDir));
         if (command === 'build' || command === 'dev')
           await forgetContent(config.cacheDir, new URL('.astro/', config.root));
         addClientDirective({ name: 'reached', entrypoint: browserSources.reached });
@@ -45,10 +47,11 @@ export function portable(options: PortableOptions): AstroIntegration {
         });
       },
       'astro:build:done': async ({ dir, logger }) => {
+        const wanted = programWanted();
+        if (wanted !== undefined) return noteProgram(wanted, shipped);
         const dist = fileURLToPath(dir);
         letGo();
-        if (options.site !== undefined)
-          await addCards(dist, join(project, 'node_modules/.cache/almanac-cards'), options.site, shopColor(project));
+        if (options.site !== undefined) await addCards(dist, cardCache(project), options.site, shopColor(project));
         await addLicenses(dist, shipped);
         logger.info('links, scripts and styles');
         await makePortable(dist, basePath(options.site), leftOutFiles(project)).catch(stopAtBrokenLinks);
@@ -72,23 +75,4 @@ async function forgetContent(...folders: readonly URL[]): Promise<void> {
   for (const folder of folders)
     for (const name of ['data-store.json', 'data-store/'])
       await rm(new URL(name, folder), { recursive: true, force: true });
-}
-
-function stopAtBrokenLinks(reason: unknown): void {
-  if (!(reason instanceof BrokenLinks)) throw reason;
-  stopBuild(
-    'The site has links that lead nowhere; it was not built.',
-    'Mend the links listed above. The site built before stands as it was.',
-    reason.message,
-  );
-}
-
-/** Pages the shop leaves out, as files of the site, each in every language. */
-function leftOutFiles(project: string): ReadonlySet<string> {
-  const pages = [...leftOut(project)];
-  return new Set([...pages, ...pages.map((page) => `es/${page}`)].map((page) => `${page}.html`));
-}
-
-function basePath(site: string | undefined): string {
-  return site === undefined ? '/' : new URL(site).pathname.replace(/\/?$/, '/');
 }

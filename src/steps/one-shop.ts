@@ -11,15 +11,32 @@ import { chosenShop, shopFile, shopFolder } from '../schemas/places.ts';
 import { shop as schema, type Shop } from '../schemas/shop.ts';
 import { markFiles } from './look/mark.ts';
 import { token, tokens, withColor } from './look/tokens.ts';
+import { programWanted } from './support/program-wanted.ts';
+import { listFiles } from './support/files.ts';
 
 /** Languages other than English, each with the folder its pages stand in. */
 const folderOf = { es: 'es' } as const;
 
+export const shopOf = (project: string): Shop => schema.parse(parse(readFileSync(join(project, shopFile), 'utf8')));
+
+const marksOf = (project: string) => markFiles(project, shopOf(project).mark, token(tokens(), 'paper').light);
+
+/** Writes every file of the site that shows the shop's mark. */
+export async function addMarks(dist: string, project: string): Promise<void> {
+  for (const [name, bytes] of await marksOf(project)) await writeFile(join(dist, name), bytes);
+}
+
+/** Whether a page, by its file, is in a language the shop speaks. */
+export function isSpoken(file: string, languages: readonly string[]): boolean {
+  return Object.entries(folderOf).every(
+    ([language, folder]) =>
+      languages.includes(language) || !(file.startsWith(`${folder}/`) || file === `${folder}.html`),
+  );
+}
+
 export function oneShop(): AstroIntegration {
   let project: string;
-  const file = () => join(project, shopFile);
-  const shop = (): Shop => schema.parse(parse(readFileSync(file(), 'utf8')));
-  const marks = () => markFiles(project, shop().mark, token(tokens(), 'paper').light);
+  const shop = (): Shop => shopOf(project);
   return {
     name: 'almanac-shop',
     hooks: {
@@ -29,7 +46,7 @@ export function oneShop(): AstroIntegration {
           vite: {
             plugins: [shopsColor(shop)],
             resolve: {
-              alias: [{ find: /^almanac:shop\?raw$/, replacement: `${file()}?raw` }],
+              alias: [{ find: /^almanac:shop\?raw$/, replacement: `${join(project, shopFile)}?raw` }],
               // A shop in a folder of its own is reached through a link; its articles must not resolve past it.
               preserveSymlinks: shopFolder === chosenShop,
             },
@@ -40,7 +57,7 @@ export function oneShop(): AstroIntegration {
         server.middlewares.use((request, response, next) => {
           const name = basename((request.url ?? '').split('?')[0] ?? '');
           if (!/^(?:mark|apple-touch-icon)[-\w]*\.(?:svg|png)$/.test(name)) return next();
-          marks().then((files) => {
+          marksOf(project).then((files) => {
             const bytes = files.get(name);
             if (!bytes) return next();
             response.setHeader('content-type', typeOf(name) ?? 'application/octet-stream');
@@ -50,12 +67,11 @@ export function oneShop(): AstroIntegration {
       },
       // Before links are looked at: one that leads into a language left out is then a broken one, and told.
       'astro:build:done': async ({ dir }) => {
+        if (programWanted() !== undefined) return;
         const dist = fileURLToPath(dir);
-        for (const [name, bytes] of await marks()) await writeFile(join(dist, name), bytes);
+        await addMarks(dist, project);
         const { languages } = shop();
-        for (const [language, folder] of Object.entries(folderOf))
-          if (!(languages as readonly string[]).includes(language))
-            for (const name of [folder, `${folder}.html`]) await rm(join(dist, name), { recursive: true, force: true });
+        for (const file of await listFiles(dist)) if (!isSpoken(file, languages)) await rm(join(dist, file));
       },
     },
   };

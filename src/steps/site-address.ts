@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { parse } from 'yaml';
 import { shopFile } from '../schemas/places.ts';
+import { leftOut } from './support/shop-says.ts';
 
 export function siteAddress(): string | undefined {
   try {
@@ -12,4 +13,15 @@ export function siteAddress(): string | undefined {
   } catch {
     return undefined;
   }
+}
+
+/** The path a site stands below: "/" or "/shop/". */
+export function basePath(site: string | undefined): string {
+  return site === undefined ? '/' : new URL(site).pathname.replace(/\/?$/, '/');
+}
+
+/** Pages the shop leaves out, as files of the site, each in every language. */
+export function leftOutFiles(project: string): ReadonlySet<string> {
+  const pages = [...leftOut(project)];
+  return new Set([...pages, ...pages.map((page) => `es/${page}`)].map((page) => `${page}.html`));
 }

@@ -1,6 +1,6 @@
 /** A short build says nothing on the way, a long one how far it is, and every warning comes through. */
 import { expect, test } from 'vitest';
-import { BuildOutput, longBuild } from '../../src/commands/support/build-output.ts';
+import { BuildOutput, longBuild } from '../../src/commands/build/build-output.ts';
 
 /** Lines as Astro 7.3 writes them. */
 const pages = (count: number) => Array.from({ length: count }, (_, i) => `10:15:02   ├─ /jobs/job-${i}.html (+3ms) `);

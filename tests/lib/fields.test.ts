@@ -8,7 +8,7 @@ import { kinds } from '../../src/schemas/kinds.ts';
 import { shop } from '../../src/schemas/shop.ts';
 import { bodyProblems } from '../../src/steps/content-check/body-problems.ts';
 import { readContentFile } from '../../src/steps/content-check/content-file.ts';
-import { checkContent } from '../../src/steps/content-check/check-content.ts';
+import { checkContent, readContent } from '../../src/steps/content-check/check-content.ts';
 import { knownNames } from '../../src/steps/content-check/known-names.ts';
 import { libraryOf } from '../../src/steps/content-check/library.ts';
 import { listFiles } from '../../src/steps/support/files.ts';
@@ -65,7 +65,7 @@ it('shows every component, with an example that the content check takes', async 
 
 it('says of every kind of file what it is, and shows one of each the demo has', async () => {
   expect(Object.keys(aboutKinds)).toEqual(Object.keys(kinds));
-  const samples = await samplesOf('.');
+  const samples = samplesOf('.', await readContent('.'));
   expect(Object.keys(kinds).filter((kind) => kind !== 'pages' && !samples[kind])).toEqual([]);
   for (const { file, text } of Object.values(samples)) expect(readFileSync(file, 'utf8').trimEnd()).toBe(text);
   expect(await checkContent('.', await knownNames('.'))).toEqual([]);

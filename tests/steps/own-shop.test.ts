@@ -13,6 +13,7 @@ import { buildPlace } from './build-place.ts';
 const place = mkdtempSync(join(tmpdir(), 'almanac-own-'));
 const builtAt = await buildPlace('own');
 const dist = join(builtAt, 'dist');
+const distByAstro = join(builtAt, 'by-astro');
 const flags = {
   name: 'Ribera Saws',
   address: 'Calle 4; Puebla Nueva',
@@ -35,6 +36,7 @@ const unwanted = [
   'trouble/will-not-start',
 ];
 let built: { status: number | null; text: string };
+let byAstro: typeof built;
 
 beforeAll(() => {
   const given = Object.entries(flags).flatMap(([flag, text]) => [`--${flag}`, text]);
@@ -64,11 +66,12 @@ leaveOut: [${unwanted.join(', ')}]
     '---\ntitle: Legal notice\nsummary: Who is behind this site and how to reach them.\nreviewed: 2026-01-31\n---\n\nRibera Saws, register 12.\n',
   );
   const env = { ...process.env, SHOP: join(place, 'shop'), ASTRO_TELEMETRY_DISABLED: '1', NODE_ENV: 'production' };
-  const ran = spawnSync(process.execPath, ['node_modules/astro/bin/astro.mjs', 'build', '--outDir', dist], {
-    env,
-    encoding: 'utf8',
-  });
-  built = { status: ran.status, text: ran.stdout + ran.stderr };
+  const run = (...words: string[]) => {
+    const ran = spawnSync(process.execPath, words, { env, encoding: 'utf8' });
+    return { status: ran.status, text: ran.stdout + ran.stderr };
+  };
+  built = run('src/commands/build.ts', '--outDir', dist);
+  byAstro = run('node_modules/astro/bin/astro.mjs', 'build', '--outDir', distByAstro);
 }, 600_000);
 afterAll(() => {
   rmSync(place, { recursive: true, force: true });
@@ -86,6 +89,18 @@ it('builds whole, without a machine and in English alone', () => {
   // Its search has one list, which names no other to ask for.
   expect(pages().filter((f) => /^pagefind[\\/]list\./.test(f))).toEqual([join('pagefind', 'list.en.js')]);
   expect(readFileSync(join(dist, 'pagefind/list.en.js'), 'utf8')).toContain(String.raw`\"beside\":[]`);
+});
+
+it('is to the byte what Astro makes by itself, without the program and the pages being made apart', () => {
+  expect(byAstro.status, byAstro.text.slice(-2000)).toBe(0);
+  const all = (folder: string) =>
+    readdirSync(folder, { recursive: true, withFileTypes: true })
+      .filter((e) => e.isFile())
+      .map((e) => join(e.parentPath, e.name).slice(folder.length))
+      .sort();
+  expect(all(dist)).toEqual(all(distByAstro));
+  const other = all(dist).filter((f) => !readFileSync(join(dist, f)).equals(readFileSync(join(distByAstro, f))));
+  expect(other).toEqual([]);
 });
 
 it('holds no name of the demo shop, its place or its machines', () => {

@@ -1,8 +1,6 @@
 /** Runs one of the project's own tools with the Node that runs this script. */
 import { spawn } from 'node:child_process';
-import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
-import { BuildOutput } from './build-output.ts';
 
 export const projectFolder = fileURLToPath(new URL('../../../', import.meta.url));
 
@@ -53,22 +51,7 @@ export function runAstro(args: readonly string[]): Promise<number> {
   return runNode('node_modules/astro/bin/astro.mjs', args);
 }
 
-/** Quiet unless it takes long or something is wrong; ends with one line. `--verbose` among the words shows all of it. */
+/** Builds the site in a program of its own, which gives back its memory: see ../build.ts. */
 export function buildSite(words: readonly string[] = []): Promise<number> {
-  if (words.includes('--verbose')) return runAstro(['build', ...words]);
-  const start = performance.now();
-  const seconds = () => (performance.now() - start) / 1000;
-  const output = new BuildOutput(seconds, (line) => console.log(line));
-  return new Promise((done) => {
-    const child = spawn(process.execPath, [`${projectFolder}node_modules/astro/bin/astro.mjs`, 'build', ...words], {
-      cwd: projectFolder,
-      stdio: ['inherit', 'pipe', 'inherit'],
-      env: environment,
-    });
-    createInterface({ input: child.stdout }).on('line', (line) => output.hear(line));
-    child.on('close', (code) => {
-      if (code === 0 && output.pages > 0) console.log(`${output.pages} pages built in ${seconds().toFixed(1)} s.`);
-      done(code ?? 1);
-    });
-  });
+  return runNode('src/commands/build/run.ts', words);
 }

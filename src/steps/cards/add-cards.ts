@@ -15,30 +15,45 @@ export const cardFolder = 'cards';
 /** Raised when a card of the same words and colors comes out otherwise, so that none of the old ones is taken. */
 const drawnBy = 1;
 
-interface Wanted {
-  readonly file: string;
-  readonly card: Card;
+/** The cards that pages name, each once. */
+export class CardList {
+  readonly wanted = new Map<string, Card>();
+
+  note(page: string): void {
+    const head = page.slice(0, 8000);
+    const file = decodeURI(property(head, 'og:image').split(`/${cardFolder}/`)[1] ?? '');
+    if (file === '' || this.wanted.has(file)) return;
+    this.wanted.set(file, { title: property(head, 'og:title'), shop: property(head, 'og:site_name'), host: '' });
+  }
 }
+
+/** Where drawn cards are kept. */
+export const cardCache = (project: string): string => join(project, 'node_modules/.cache/almanac-cards');
 
 /** @param site the address of the site @param color the shop's own, where it has one */
 export async function addCards(dist: string, cache: string, site: string, color: string | undefined): Promise<void> {
+  const cards = new CardList();
+  for (const page of (await listFiles(dist)).filter((file) => file.endsWith('.html')))
+    cards.note(readFileSync(join(dist, page), 'utf8'));
+  await drawCards(cards, dist, cache, site, color);
+}
+
+export async function drawCards(
+  cards: CardList,
+  dist: string,
+  cache: string,
+  site: string,
+  color: string | undefined,
+): Promise<void> {
   const sheet = color === undefined ? tokens() : withColor(tokens(), color);
   const of = (name: string) => token(sheet, name).light;
   const colors: Colors = { paper: of('paper'), ink: of('ink'), action: of('action') };
-  const host = new URL(site).host;
-  const wanted = new Map<string, Wanted>();
-  for (const page of (await listFiles(dist)).filter((file) => file.endsWith('.html'))) {
-    const head = readFileSync(join(dist, page), 'utf8').slice(0, 8000);
-    const file = decodeURI(property(head, 'og:image').split(`/${cardFolder}/`)[1] ?? '');
-    if (file === '' || wanted.has(file)) continue;
-    const card = { title: property(head, 'og:title'), shop: property(head, 'og:site_name'), host };
-    wanted.set(file, { file, card });
-  }
+  const { host } = new URL(site);
   mkdirSync(cache, { recursive: true });
-  for (const one of wanted.values()) await draw(one, dist, cache, colors);
+  for (const [file, card] of cards.wanted) await draw(file, { ...card, host }, dist, cache, colors);
 }
 
-async function draw({ file, card }: Wanted, dist: string, cache: string, colors: Colors): Promise<void> {
+async function draw(file: string, card: Card, dist: string, cache: string, colors: Colors): Promise<void> {
   const about = JSON.stringify([drawnBy, width, height, card, colors]);
   const mark = createHash('sha256').update(about).digest('hex').slice(0, 24);
   const kept = join(cache, `${mark}.png`);

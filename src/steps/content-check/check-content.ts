@@ -20,7 +20,21 @@ import { schemaProblems } from './schema-problems.ts';
 import { isShopsOwn, shopProblems } from './shop-problems.ts';
 
 /** @param today the day that no review may lie after, as YYYY-MM-DD */
-export async function checkContent(projectFolder: string, known: Known, today = localDay()): Promise<Problem[]> {
+export async function checkContent(
+  projectFolder: string,
+  known: Known,
+  today = localDay(),
+): Promise<readonly Problem[]> {
+  return (await checkedFiles(projectFolder, known, today)).problems;
+}
+
+export interface Checked {
+  readonly problems: readonly Problem[];
+  /** The articles and records that make up the site, each read once. */
+  readonly files: readonly ContentFile[];
+}
+
+export async function checkedFiles(projectFolder: string, known: Known, today = localDay()): Promise<Checked> {
   const { files: all, shown, shop } = await readAll(projectFolder);
   const unwanted = leftOutBy(shop?.yaml.data);
   // What is left out may still be named: links to it go when the site is built.
@@ -41,13 +55,8 @@ export async function checkContent(projectFolder: string, known: Known, today = 
     ];
   });
   const linked = await linkProblems(projectFolder);
-  return [
-    ...each,
-    ...linked,
-    ...shown,
-    ...acrossFiles(files, library, today),
-    ...shopProblems(projectFolder, shop, all),
-  ];
+  const across = acrossFiles(files, library, today);
+  return { problems: [...each, ...linked, ...shown, ...across, ...shopProblems(projectFolder, shop, all)], files };
 }
 
 /** A link stands for a file that may be elsewhere tomorrow, and a walk passes it over: an article behind one is not there. */

@@ -3,26 +3,30 @@ import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { checkContent } from './check-content.ts';
 import { knownNames } from './known-names.ts';
+import { programWanted } from '../support/program-wanted.ts';
 import { stopBuild } from '../support/stop-build.ts';
-import { report } from './problem.ts';
+import { report, type Problem } from './problem.ts';
 
 export function checkedContent(): AstroIntegration {
   return {
     name: 'almanac-content-check',
     hooks: {
       'astro:config:setup': async ({ config, command }) => {
-        if (command !== 'build' && command !== 'dev') return;
+        if (programWanted() !== undefined || (command !== 'build' && command !== 'dev')) return;
         const folder = fileURLToPath(config.root);
         const problems = await checkContent(folder, await knownNames(folder));
         if (problems.length === 0) return;
         if (command === 'dev') console.error(report(problems));
-        else
-          stopBuild(
-            'Something in content/ is not right; the site was not built.',
-            'Each place is listed above, by file and line. `npm run content` checks again without building.',
-            report(problems),
-          );
+        else stopAtProblems(problems);
       },
     },
   };
+}
+
+export function stopAtProblems(problems: readonly Problem[]): never {
+  stopBuild(
+    'Something in content/ is not right; the site was not built.',
+    'Each place is listed above, by file and line. `npm run content` checks again without building.',
+    report(problems),
+  );
 }

@@ -2,6 +2,7 @@
 import { writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
+import { programWanted } from '../support/program-wanted.ts';
 import { editionName, editionOf, type Edition } from './edition.ts';
 
 const asked = 'almanac:edition';
@@ -31,6 +32,7 @@ export function namedEdition(): AstroIntegration {
         });
       },
       'astro:build:done': async ({ dir }) => {
+        if (programWanted() !== undefined) return;
         await writeFile(new URL(editionFile, dir), `${editionName(edition)}\n`);
       },
     },

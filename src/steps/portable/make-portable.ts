@@ -8,6 +8,7 @@ import { join } from 'node:path';
 import { ClassicScripts } from './classic-scripts.ts';
 import { relativeCss } from './css.ts';
 import { listFiles } from '../support/files.ts';
+import { stopBuild } from '../support/stop-build.ts';
 import { applyEdits, type Edit } from './edits.ts';
 import { HashedFiles } from './hashed-files.ts';
 import { Islands } from './islands.ts';
@@ -19,48 +20,80 @@ import { parsePage, type Page, type PageElement } from './parse-page.ts';
 import { policyTag } from './policy.ts';
 import { relativePath, rootOf, type FileSet } from './site-paths.ts';
 
+const brokenLinks = 'BrokenLinks';
+
 export class BrokenLinks extends Error {
   constructor(problems: readonly LinkProblem[]) {
     super(
       `${problems.length} broken link${problems.length === 1 ? '' : 's'}:\n${problems.map((p) => `  ${p.file} -> ${p.link}  (${p.why})`).join('\n')}`,
     );
-    this.name = 'BrokenLinks';
+    this.name = brokenLinks;
   }
+}
+
+export function stopAtBrokenLinks(reason: unknown): void {
+  // From a thread it comes as a plain error of the same name.
+  if (!(reason instanceof Error) || reason.name !== brokenLinks) throw reason;
+  stopBuild(
+    'The site has links that lead nowhere; it was not built.',
+    'Mend the links listed above. The site built before stands as it was.',
+    reason.message,
+  );
 }
 
 /** @param leftOut pages the shop leaves out, by file */
 export async function makePortable(dist: string, base: string, leftOut: FileSet = new Set()): Promise<void> {
   await addOfflinePage(dist);
   const files = await listFiles(dist);
-  const site: SiteFiles = { files: new Set(files), base, leftOut };
-  const scripts = new ClassicScripts(join(dist, '_astro'));
-  const added = new HashedFiles(dist);
-  const tools = {
-    islands: new Islands(scripts, added),
-    scripts: new PageScripts(scripts, added),
-    styles: new PageStyles(added),
-  };
-
+  const site = new PortableSite(dist, { files: new Set(files), base, leftOut });
   // One page at a time: of each only its ids and its links to places stay in memory, however large the site.
-  const ids = new Map<string, ReadonlySet<string>>();
-  const anchors: Anchor[] = [];
-  const problems: LinkProblem[] = [];
   for (const file of files.filter((f) => f.endsWith('.html'))) {
-    const page = parsePage(file, readFileSync(join(dist, file), 'utf8'));
-    const links = relink(page, site, (e) => isReplaced(e) || isLateSheet(page, e));
-    ids.set(file, page.ids);
-    anchors.push(...links.anchors);
-    problems.push(...links.problems);
     // Read and written at once: thousands of files wait longer for each other than the disk takes for them.
-    writeFileSync(
-      join(dist, page.file),
-      applyEdits(page.html, [...links.edits, ...(await pageEdits(page, site, tools))]),
-    );
+    const html = readFileSync(join(dist, file), 'utf8');
+    writeFileSync(join(dist, file), await site.page(file, html));
   }
-  problems.push(...lostAnchors(anchors, ids));
-  if (problems.length > 0) throw new BrokenLinks(problems);
-  await dropModules(dist, files, await scripts.writeChunks());
-  await makeCssRelative(dist);
+  await site.finish();
+}
+
+/** Takes the pages of a site one after the other. What all of them share is written at the end. */
+export class PortableSite {
+  readonly #dist: string;
+  readonly #site: SiteFiles;
+  readonly #scripts: ClassicScripts;
+  readonly #tools: Tools;
+  readonly #ids = new Map<string, ReadonlySet<string>>();
+  readonly #anchors: Anchor[] = [];
+  readonly #problems: LinkProblem[] = [];
+
+  /** @param site its files are those of the whole site, pages that are yet to come as well */
+  constructor(dist: string, site: SiteFiles) {
+    this.#dist = dist;
+    this.#site = site;
+    this.#scripts = new ClassicScripts(join(dist, '_astro'));
+    const added = new HashedFiles(dist);
+    this.#tools = {
+      islands: new Islands(this.#scripts, added),
+      scripts: new PageScripts(this.#scripts, added),
+      styles: new PageStyles(added),
+    };
+  }
+
+  /** The page as it is published. */
+  async page(file: string, html: string): Promise<string> {
+    const page = parsePage(file, html);
+    const links = relink(page, this.#site, (e) => isReplaced(e) || isLateSheet(page, e));
+    this.#ids.set(file, page.ids);
+    this.#anchors.push(...links.anchors);
+    this.#problems.push(...links.problems);
+    return applyEdits(html, [...links.edits, ...(await pageEdits(page, this.#site, this.#tools))]);
+  }
+
+  async finish(): Promise<void> {
+    const problems = [...this.#problems, ...lostAnchors(this.#anchors, this.#ids)];
+    if (problems.length > 0) throw new BrokenLinks(problems);
+    await dropModules(this.#dist, [...this.#site.files], await this.#scripts.writeChunks());
+    await makeCssRelative(this.#dist);
+  }
 }
 
 /**

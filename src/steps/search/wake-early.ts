@@ -5,13 +5,15 @@ import { join } from 'node:path';
 /** As the search island writes its form. */
 const box = '<form class="find" role="search"';
 
+export const hasBox = (html: string): boolean => html.includes(box);
+
 /** @param langs those the search was made for */
 export function wakeEarly(dist: string, pages: readonly string[], langs: readonly string[]): void {
   for (const page of pages) {
     const file = join(dist, page);
     const html = readFileSync(file, 'utf8');
     const lang = /<html[^>]*\blang="([a-z]+)/.exec(html)?.[1] ?? '';
-    if (!html.includes(box) || !langs.includes(lang)) continue;
+    if (!hasBox(html) || !langs.includes(lang)) continue;
     const root = /<html[^>]*\bdata-root="([^"]*)"/.exec(html)?.[1] ?? './';
     const ahead = [`start.${lang}`, `list.${lang}`].map(
       (name) => `<link rel="preload" as="script" href="${root}pagefind/${name}.js">`,

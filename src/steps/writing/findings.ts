@@ -7,14 +7,14 @@ import { report, type Problem } from '../content-check/problem.ts';
 const settle = 80;
 
 export class Findings {
-  readonly #check: () => Promise<Problem[]>;
+  readonly #check: () => Promise<readonly Problem[]>;
   readonly #pages = new Set<ServerResponse>();
   #now: readonly Problem[] = [];
   #running: Promise<void> | undefined;
   #again = false;
   #timer: NodeJS.Timeout | undefined;
 
-  constructor(check: () => Promise<Problem[]>) {
+  constructor(check: () => Promise<readonly Problem[]>) {
     this.#check = check;
   }
 

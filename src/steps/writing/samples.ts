@@ -5,6 +5,7 @@ import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { kinds } from '../../schemas/kinds.ts';
 import { readContent } from '../content-check/check-content.ts';
+import type { ContentFile } from '../content-check/content-file.ts';
 
 const name = 'almanac:samples';
 
@@ -16,10 +17,13 @@ export interface Sample {
   readonly text: string;
 }
 
-/** A kind of which the site has no file is not there. */
-export async function samplesOf(projectFolder: string): Promise<Readonly<Record<string, Sample>>> {
+/**
+ * A kind of which the site has no file is not there.
+ * @param files what makes up the site
+ */
+export function samplesOf(projectFolder: string, files: readonly ContentFile[]): Readonly<Record<string, Sample>> {
   const samples: Record<string, Sample> = {};
-  for (const file of await readContent(projectFolder)) {
+  for (const file of files) {
     if (!Object.hasOwn(kinds, file.folder) || file.draft || file.id.startsWith('es/')) continue;
     const text = readFileSync(join(projectFolder, file.path), 'utf8').trimEnd();
     const shortest = samples[file.folder];
@@ -42,7 +46,9 @@ export function samples(): AstroIntegration {
                 name,
                 resolveId: (id: string) => (id === name ? `\0${name}` : undefined),
                 load: async (id: string) =>
-                  id === `\0${name}` ? `export default ${JSON.stringify(await samplesOf(folder))};` : undefined,
+                  id === `\0${name}`
+                    ? `export default ${JSON.stringify(samplesOf(folder, await readContent(folder)))};`
+                    : undefined,
               },
             ],
           },

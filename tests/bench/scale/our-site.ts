@@ -1,8 +1,11 @@
 /** The demo shop with made-up articles beside its own, in a folder where nothing else is touched. */
-import { cp, mkdir, rm, symlink, writeFile } from 'node:fs/promises';
+import { cp, mkdir, readdir, rm, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { projectFolder } from '../../../src/commands/support/command.ts';
 import { bodyWith, madeArticle } from './articles.ts';
+
+/** Folders beside the packages in which a build leaves what the next one can use. */
+const kept = new Set(['.cache', '.astro', '.vite', '.cache-tsbuildinfo', '.test-sites']);
 
 const parts = ['src', 'content', 'public', 'astro.config.mjs', 'package.json', 'package-lock.json', 'tsconfig.json'];
 
@@ -10,7 +13,11 @@ export async function prepareOurs(folder: string, size: number, project = projec
   await rm(folder, { recursive: true, force: true });
   await mkdir(folder, { recursive: true });
   for (const part of parts) await cp(join(project, part), join(folder, part), { recursive: true });
-  await symlink(join(project, 'node_modules'), join(folder, 'node_modules'), 'junction');
+  // The packages, and nothing that an earlier build has kept beside them.
+  await mkdir(join(folder, 'node_modules'));
+  for (const name of await readdir(join(project, 'node_modules')))
+    if (!kept.has(name))
+      await symlink(join(project, 'node_modules', name), join(folder, 'node_modules', name), 'junction');
   const place = join(folder, 'content/knowledge/explainers');
   for (let number = 0; number < size; number++) {
     const article = madeArticle(number, size);

@@ -1,0 +1,53 @@
+/** The other end of finish-thread.ts. */
+import { Worker } from 'node:worker_threads';
+import type { FinisherGiven, FromFinisher, ToFinisher } from './between-threads.ts';
+
+/** Pages on their way to it; more would only fill the memory. */
+const atMost = 48;
+
+export class Finisher {
+  readonly #thread: Worker;
+  readonly #ended: Promise<void>;
+  #waiting = 0;
+  #wake: (() => void) | undefined;
+
+  constructor(given: FinisherGiven) {
+    this.#thread = new Worker(new URL('./finish-thread.ts', import.meta.url), { workerData: given });
+    this.#ended = new Promise((done, failed) => {
+      let finished = false;
+      this.#thread.on('message', (said: FromFinisher) => {
+        if (said === 'finished') finished = true;
+        else if (said !== 'taken') failed(Object.assign(said.failed as Error, { name: said.name }));
+        else if (--this.#waiting < atMost) this.#wake?.();
+      });
+      this.#thread.on('error', failed);
+      this.#thread.on('exit', () => {
+        if (finished) done();
+        else failed(new Error('The thread that finishes pages ended before they were all done.'));
+      });
+    });
+    this.#ended.catch(() => this.#wake?.());
+  }
+
+  async page(file: string, html: string): Promise<void> {
+    this.#thread.postMessage({ file, html } satisfies ToFinisher);
+    this.#waiting += 1;
+    if (this.#waiting < atMost) return;
+    await Promise.race([this.#ended, new Promise<void>((wake) => (this.#wake = wake))]);
+  }
+
+  added(file: string): void {
+    this.#thread.postMessage({ added: file } satisfies ToFinisher);
+  }
+
+  /** All pages are on their way; ends when the last is written and the search stands. */
+  end(): Promise<void> {
+    this.#thread.postMessage({ end: true } satisfies ToFinisher);
+    return this.#ended;
+  }
+
+  /** Pages will not come. */
+  async stop(): Promise<void> {
+    await this.#thread.terminate();
+  }
+}

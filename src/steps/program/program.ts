@@ -1,0 +1,85 @@
+/**
+ * The program of a site: what the bundler makes of src/, for making pages and for the reader's browser. It holds no word
+ * of the articles, and so is the same until src/, public/, the packages or the shop's settings change. It is kept, and a
+ * build that finds it there bundles nothing.
+ */
+import { createHash } from 'node:crypto';
+import { existsSync } from 'node:fs';
+import { mkdir, readdir, readFile, rename, rm, stat, utimes, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
+import process from 'node:process';
+import { shopFile, shopFolder } from '../../schemas/places.ts';
+import { shownPictures } from '../support/shown-pictures.ts';
+import { listFiles } from '../support/files.ts';
+
+export interface Program {
+  readonly folder: string;
+  /** What makes pages, below `server`. */
+  readonly entry: string;
+  /** Folders of the packages whose code readers get. */
+  readonly shipped: readonly string[];
+}
+
+export const serverFolder = 'server';
+export const clientFolder = 'client';
+const notesFile = 'notes.json';
+/** Programs of so many shops or states of the source are kept. */
+const keptAtMost = 3;
+
+export const keptPrograms = (project: string): string => join(project, 'node_modules/.cache/almanac-program');
+
+/** Read or bundled by what makes the program, besides src/ and public/. `.package-lock.json` is what is installed. */
+const single = [
+  'package.json',
+  'package-lock.json',
+  'node_modules/.package-lock.json',
+  'astro.config.mjs',
+  'tsconfig.json',
+  shopFile,
+];
+
+/** Two builds with the same key have the same program. */
+export async function programKey(project: string): Promise<string> {
+  const hash = createHash('sha256');
+  hash.update(JSON.stringify([project, shopFolder, process.version, process.platform, process.arch]));
+  const beside = (await readdir(project)).filter((name) => name.startsWith('.env'));
+  const inside = await Promise.all(
+    ['src', 'public'].map(async (folder) =>
+      existsSync(join(project, folder)) ? (await listFiles(join(project, folder))).map((f) => `${folder}/${f}`) : [],
+    ),
+  );
+  for (const name of [...single, ...beside, ...inside.flat(), ...(await shownPictures(project, false))]) {
+    const path = join(project, name);
+    const bytes = existsSync(path) ? await readFile(path) : undefined;
+    hash.update(`\0${name}\0${bytes?.length ?? 'none'}\0`).update(bytes ?? '');
+  }
+  return hash.digest('hex').slice(0, 24);
+}
+
+/** The program kept under a key, if there is one. */
+export async function keptProgram(project: string, key: string): Promise<Program | undefined> {
+  const folder = join(keptPrograms(project), key);
+  if (!existsSync(join(folder, notesFile))) return undefined;
+  const now = new Date();
+  await utimes(folder, now, now);
+  return { folder, ...(JSON.parse(await readFile(join(folder, notesFile), 'utf8')) as Omit<Program, 'folder'>) };
+}
+
+/** Astro's own run ends here: what it has made in `folder` is noted, so that it can be found. */
+export async function noteProgram(folder: string, shipped: Iterable<string>): Promise<void> {
+  const entry = (await readdir(join(folder, serverFolder))).find((name) => /^prerender-entry\..*mjs$/.test(name));
+  if (entry === undefined) throw new Error('Astro has made no program for pages; src/steps/program no longer fits it.');
+  await writeFile(join(folder, notesFile), JSON.stringify({ entry, shipped: [...shipped].sort() }));
+}
+
+/** Keeps what was made in `made` under its key; of older ones the last few stay. */
+export async function keepProgram(project: string, key: string, made: string): Promise<void> {
+  const all = keptPrograms(project);
+  await mkdir(all, { recursive: true });
+  await rm(join(all, key), { recursive: true, force: true });
+  await rename(made, join(all, key));
+  const others = (await readdir(all)).filter((name) => name !== key && !name.startsWith('.'));
+  const aged = await Promise.all(others.map(async (name) => ({ name, age: (await stat(join(all, name))).mtimeMs })));
+  for (const { name } of aged.sort((a, b) => b.age - a.age).slice(keptAtMost - 1))
+    await rm(join(all, name), { recursive: true, force: true });
+}
