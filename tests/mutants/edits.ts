@@ -117,11 +117,11 @@ export const edits: readonly Edit[] = [
     tests: ofTopic('fault-order'),
   },
   {
-    what: 'the search forgets misspellings',
-    file: 'src/steps/search/other-words.ts',
-    from: '[...entry.data.aliases, ...entry.data.misspelled]',
-    to: '[...entry.data.aliases]',
-    tests: ['tests/steps/other-words.test.ts'],
+    what: 'the glossary of a shop says nothing over that of the knowledge',
+    file: 'src/steps/search/misspelled.ts',
+    from: 'files.set(file, join(folder, file))',
+    to: 'files.set(join(folder, file), join(folder, file))',
+    tests: ['tests/steps/search/misspelled.test.ts'],
   },
   {
     what: 'a reading a fifth off the size is no slip',
