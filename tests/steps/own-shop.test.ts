@@ -37,6 +37,8 @@ const unwanted = [
 ];
 let built: { status: number | null; text: string };
 let byAstro: typeof built;
+/** The legal notice before it was edited. */
+let first = '';
 
 beforeAll(() => {
   const given = Object.entries(flags).flatMap(([flag, text]) => [`--${flag}`, text]);
@@ -70,7 +72,13 @@ leaveOut: [${unwanted.join(', ')}]
     const ran = spawnSync(process.execPath, words, { env, encoding: 'utf8' });
     return { status: ran.status, text: ran.stdout + ran.stderr };
   };
+  // The second build takes the program the first has kept, and one page says something else.
   built = run('src/commands/build.ts', '--outDir', dist);
+  if (built.status === 0) {
+    first = readFileSync(join(dist, 'pages/legal.html'), 'utf8');
+    appendFileSync(join(shop, 'pages/legal.mdx'), '\nHeld by the county.\n');
+    built = run('src/commands/build.ts', '--outDir', dist);
+  }
   byAstro = run('node_modules/astro/bin/astro.mjs', 'build', '--outDir', distByAstro);
 }, 600_000);
 afterAll(() => {
@@ -91,7 +99,9 @@ it('builds whole, without a machine and in English alone', () => {
   expect(readFileSync(join(dist, 'pagefind/list.en.js'), 'utf8')).toContain(String.raw`\"beside\":[]`);
 });
 
-it('is to the byte what Astro makes by itself, without the program and the pages being made apart', () => {
+it('is to the byte what Astro makes by itself, though its program was made before the last edit', () => {
+  expect(first).not.toContain('Held by the county.');
+  expect(readFileSync(join(dist, 'pages/legal.html'), 'utf8')).toContain('Held by the county.');
   expect(byAstro.status, byAstro.text.slice(-2000)).toBe(0);
   const all = (folder: string) =>
     readdirSync(folder, { recursive: true, withFileTypes: true })

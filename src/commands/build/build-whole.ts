@@ -5,6 +5,7 @@ import { stopAtProblems } from '../../steps/content-check/integration.ts';
 import { knownNames } from '../../steps/content-check/known-names.ts';
 import { makePages } from '../../steps/pages/make-pages.ts';
 import { siteData, type SiteData } from '../../steps/program/site-data.ts';
+import { letGo } from '../../steps/support/let-go.ts';
 import { chooseShop } from '../../steps/support/choose-shop.ts';
 import { findProgram } from './find-program.ts';
 
@@ -19,6 +20,7 @@ export async function buildWhole(dist: string, hear: (line: string) => void): Pr
   program.catch(() => undefined);
   try {
     const site = await checkedSite();
+    letGo();
     await makePages({ project: projectFolder, dist, program: await program, site, say: hear });
   } catch (reason) {
     stop.abort();

@@ -9,6 +9,7 @@ import { PortableSite } from '../portable/make-portable.ts';
 import { packSearch } from '../search/add-search.ts';
 import { PageIndex } from '../search/index-pages.ts';
 import { hasBox } from '../search/wake-early.ts';
+import { letGo } from '../support/let-go.ts';
 import type { FinisherGiven, FromFinisher, ToFinisher } from './between-threads.ts';
 
 if (!parentPort) throw new Error('This file is the inside of a thread; finisher.ts starts it.');
@@ -25,6 +26,7 @@ async function take(message: ToFinisher): Promise<void> {
   if ('added' in message) return void all.add(message.added);
   if ('end' in message) {
     await site.finish();
+    letGo();
     await packSearch(await index, dist, project, withBox);
     await (await index).close();
     port.postMessage('finished' satisfies FromFinisher);

@@ -12,12 +12,16 @@ import { addPublishing } from '../publishing/add-publishing.ts';
 import { basePath, leftOutFiles, siteAddress } from '../site-address.ts';
 import { shopColor } from '../support/shop-says.ts';
 import { FreshFolder } from '../support/fresh-folder.ts';
+import { letGo } from '../support/let-go.ts';
 import { listFiles } from '../support/files.ts';
 import { addWorker } from '../worker/add-worker.ts';
 import { Finisher } from './finisher.ts';
 import { PagePictures } from './pictures.ts';
 import { Renderer, type PagePath } from './renderer.ts';
 import type { SiteData } from '../program/site-data.ts';
+
+/** Pages from one giving back of memory to the next. */
+const letGoAfter = 500;
 
 export interface Wanted {
   readonly project: string;
@@ -48,7 +52,9 @@ export async function makePages({ project, dist, program, site, say }: Wanted): 
   try {
     const pictures = await PagePictures.listen((file) => finisher.added(file));
     const cards = new CardList();
+    let sinceLetGo = 0;
     for (const path of paths) {
+      if (++sinceLetGo % letGoAfter === 0) letGo();
       const html = await renderer.render(path);
       if (path.file.endsWith('.html')) {
         if (address !== undefined) cards.note(html);
@@ -60,6 +66,7 @@ export async function makePages({ project, dist, program, site, say }: Wanted): 
       }
     }
     say('[almanac-pages] links, scripts, styles and search');
+    letGo();
     const finished = finisher.end();
     await pictures.make(folder);
     if (address !== undefined) await drawCards(cards, folder, cardCache(project), address, shopColor(project));

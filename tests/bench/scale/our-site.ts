@@ -2,12 +2,16 @@
 import { cp, mkdir, readdir, rm, symlink, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { projectFolder } from '../../../src/commands/support/command.ts';
-import { bodyWith, madeArticle } from './articles.ts';
+import { articleName, bodyWith, madeArticle } from './articles.ts';
 
 /** Folders beside the packages in which a build leaves what the next one can use. */
 const kept = new Set(['.cache', '.astro', '.vite', '.cache-tsbuildinfo', '.test-sites']);
 
+const articlesFolder = 'content/knowledge/explainers';
 const parts = ['src', 'content', 'public', 'astro.config.mjs', 'package.json', 'package-lock.json', 'tsconfig.json'];
+
+/** From the folder of the site. */
+export const articleFile = (number: number): string => `${articlesFolder}/${articleName(number)}.mdx`;
 
 export async function prepareOurs(folder: string, size: number, project = projectFolder): Promise<void> {
   await rm(folder, { recursive: true, force: true });
@@ -18,7 +22,6 @@ export async function prepareOurs(folder: string, size: number, project = projec
   for (const name of await readdir(join(project, 'node_modules')))
     if (!kept.has(name))
       await symlink(join(project, 'node_modules', name), join(folder, 'node_modules', name), 'junction');
-  const place = join(folder, 'content/knowledge/explainers');
   for (let number = 0; number < size; number++) {
     const article = madeArticle(number, size);
     const head = [
@@ -31,7 +34,7 @@ export async function prepareOurs(folder: string, size: number, project = projec
       '---',
     ].join('\n');
     await writeFile(
-      join(place, `${article.name}.mdx`),
+      join(folder, articleFile(number)),
       `${head}\n\n${bodyWith(article, (name) => `/explainers/${name}/`)}`,
     );
   }

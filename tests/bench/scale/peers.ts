@@ -12,6 +12,8 @@ export interface Peer {
   /** Program and words that build it, from its folder. */
   readonly build: readonly string[];
   readonly out: string;
+  /** What it keeps from one build for the next. */
+  readonly caches: readonly string[];
   /** Puts the framework's own files into the folder. */
   readonly prepare: (folder: string, size: number) => Promise<void>;
 }
@@ -40,6 +42,7 @@ export const peers: readonly Peer[] = [
     packages: { astro: '7.3.5', '@astrojs/starlight': '0.42.4' },
     build: ['node_modules/astro/bin/astro.mjs', 'build'],
     out: 'dist',
+    caches: ['.astro', 'node_modules/.astro', 'node_modules/.vite'],
     prepare: async (folder, size) => {
       await write(folder, {
         'astro.config.mjs': `import starlight from '@astrojs/starlight';
@@ -61,6 +64,7 @@ export const collections = { docs: defineCollection({ loader: docsLoader(), sche
     packages: { vitepress: '1.6.4' },
     build: ['node_modules/vitepress/bin/vitepress.js', 'build'],
     out: '.vitepress/dist',
+    caches: ['.vitepress/cache', '.vitepress/.temp'],
     prepare: async (folder, size) => {
       await write(folder, {
         '.vitepress/config.mjs': `export default { title: 'Notes', themeConfig: { search: { provider: 'local' } } };\n`,
