@@ -1,11 +1,17 @@
 /** The site's program: the one that is kept, or one that Astro makes now, in a process of its own. */
 import { spawn } from 'node:child_process';
-import { mkdir, rm } from 'node:fs/promises';
-import { join } from 'node:path';
+import { rm } from 'node:fs/promises';
 import process from 'node:process';
 import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
-import { keepProgram, keptProgram, keptPrograms, programKey, type Program } from '../../steps/program/program.ts';
+import {
+  keepProgram,
+  keptProgram,
+  keptPrograms,
+  placeToMake,
+  programKey,
+  type Program,
+} from '../../steps/program/program.ts';
 
 const maker = fileURLToPath(new URL('./make-program.ts', import.meta.url));
 
@@ -13,9 +19,7 @@ export async function findProgram(project: string, hear: (line: string) => void,
   const key = await programKey(project);
   const kept = await keptProgram(project, key);
   if (kept) return kept;
-  const making = join(keptPrograms(project), `.making-${process.pid}`);
-  await rm(making, { recursive: true, force: true });
-  await mkdir(making, { recursive: true });
+  const making = await placeToMake(project);
   try {
     await make(project, making, hear, stop);
     await keepProgram(project, key, making);

@@ -59,7 +59,7 @@ export async function makePages({ project, dist, program, site, say }: Wanted): 
       if (path.file.endsWith('.html')) {
         if (address !== undefined) cards.note(html);
         await finisher.page(path.file, html);
-        say(`  ├─ ${path.file}`);
+        if (path.file !== offlinePage.file) say(`  ├─ ${path.file}`);
       } else {
         await mkdir(dirname(join(folder, path.file)), { recursive: true });
         await writeFile(join(folder, path.file), html);

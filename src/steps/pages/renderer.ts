@@ -38,12 +38,9 @@ interface LogEvent {
   readonly message: string;
 }
 
-/** A kind of content a shop has none of, own pages for one, is no mistake. */
-const nothingThere = /^The collection "\w+" does not exist or is empty/;
 const destination = {
   write({ level, label, message }: LogEvent): void {
-    if ((level === 'warn' || level === 'error') && !nothingThere.test(message))
-      console.error(`[${label ?? level}] ${message}`);
+    if (level === 'warn' || level === 'error') console.error(`[${label ?? level}] ${message}`);
   },
 };
 

@@ -10,6 +10,7 @@ import { join } from 'node:path';
 import process from 'node:process';
 import { shopFile, shopFolder } from '../../schemas/places.ts';
 import { shownPictures } from '../support/shown-pictures.ts';
+import { isRunning } from '../support/fresh-folder.ts';
 import { listFiles } from '../support/files.ts';
 
 export interface Program {
@@ -25,6 +26,9 @@ export const clientFolder = 'client';
 const notesFile = 'notes.json';
 /** Programs of so many shops or states of the source are kept. */
 const keptAtMost = 3;
+
+/** A program that is being made; what a build that was stopped left there is cleared away by the next. */
+const making = '.making-';
 
 export const keptPrograms = (project: string): string => join(project, 'node_modules/.cache/almanac-program');
 
@@ -76,10 +80,24 @@ export async function noteProgram(folder: string, shipped: Iterable<string>): Pr
 export async function keepProgram(project: string, key: string, made: string): Promise<void> {
   const all = keptPrograms(project);
   await mkdir(all, { recursive: true });
+  // Another build may have kept the same one meanwhile, and be reading it.
+  if (existsSync(join(all, key, notesFile))) return;
   await rm(join(all, key), { recursive: true, force: true });
   await rename(made, join(all, key));
-  const others = (await readdir(all)).filter((name) => name !== key && !name.startsWith('.'));
+  const others = (await readdir(all)).filter((name) => name !== key && !name.startsWith(making));
   const aged = await Promise.all(others.map(async (name) => ({ name, age: (await stat(join(all, name))).mtimeMs })));
   for (const { name } of aged.sort((a, b) => b.age - a.age).slice(keptAtMost - 1))
     await rm(join(all, name), { recursive: true, force: true });
+}
+
+/** An empty folder to make a program in. */
+export async function placeToMake(project: string): Promise<string> {
+  const all = keptPrograms(project);
+  await mkdir(all, { recursive: true });
+  for (const name of (await readdir(all)).filter((one) => one.startsWith(making)))
+    if (!isRunning(Number(name.slice(making.length)))) await rm(join(all, name), { recursive: true, force: true });
+  const folder = join(all, `${making}${process.pid}`);
+  await rm(folder, { recursive: true, force: true });
+  await mkdir(folder);
+  return folder;
 }

@@ -42,7 +42,8 @@ function storeOf(files: readonly ContentFile[]): SiteData['store'] {
       .filter((file) => file.place !== '' && file.folder === name && file.ending === kind.ending && !file.draft)
       .sort((a, b) => (a.id < b.id ? -1 : 1))
       .map((file): [string, Entry] => [file.id, entryOf(file, kinds[name as KindName].schema)]);
-    if (entries.length > 0) store.set(name, new Map(entries));
+    // A kind of content a shop has none of is an empty one: Astro warns of one that is missing.
+    store.set(name, new Map(entries));
   }
   return store;
 }

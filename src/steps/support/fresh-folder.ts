@@ -56,7 +56,7 @@ async function clearLeftovers(folder: string): Promise<void> {
   }
 }
 
-function isRunning(pid: number): boolean {
+export function isRunning(pid: number): boolean {
   try {
     process.kill(pid, 0);
     return true;
