@@ -3,7 +3,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { listFiles } from '../steps/support/files.ts';
 import { projectFolder } from './support/command.ts';
-import { kindOf, Scales, type Weight } from './weights/measure.ts';
+import { isFaces, kindOf, Scales, type Weight } from './weights/measure.ts';
 
 const dist = join(projectFolder, 'dist');
 if (!existsSync(dist)) {
@@ -32,7 +32,9 @@ for (const [kind, weights] of [...kinds].sort()) {
   console.log(row('heaviest', ordered.at(-1) as Weight));
 }
 const all = files.reduce((sum, file) => sum + scales.gzip(file), 0);
+const faces = files.filter(isFaces).reduce((total, file) => total + scales.gzip(file), 0);
 const sum = files.find((f) => f.startsWith('_astro/sum.'));
-console.log(`\nLoaded when someone types a sum: ${kB(sum ? scales.gzip(sum) : 0)}`);
+console.log(`\nThe faces, once for the site, before the first page is painted: ${kB(faces)}`);
+console.log(`Loaded when someone types a sum: ${kB(sum ? scales.gzip(sum) : 0)}`);
 console.log(`Search engine, loaded on the search page: ${kB(scales.gzip('pagefind/engine.js'))}`);
 console.log(`First save for use without a signal: ${files.length} files, ${kB(all)}`);

@@ -1,5 +1,7 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { kindOf, Scales, type Weight } from '../../src/commands/weights/measure.ts';
+import { isFaces, kindOf, Scales, type Weight } from '../../src/commands/weights/measure.ts';
 import { dist, pages, readPage } from '../e2e/support/site.ts';
 import { listFiles } from '../../src/steps/support/files.ts';
 
@@ -42,10 +44,31 @@ describe.each(['html', 'css', 'js', 'woken'] as const)('%s', (part) => {
   });
 });
 
-test('a page without a calculator carries nothing of one', () => {
-  const guides = pages.filter((file) => kindOf(file) === 'guides').map((file) => [file, readPage(file)] as const);
-  expect(guides.length).toBeGreaterThan(0);
-  for (const [file, html] of guides) expect(html, file).not.toMatch(/calculators\.[^"]*\.css|islands\./);
+test('a page without a calculator carries nothing of one', async () => {
+  const sheets = (await listFiles(dist)).filter((file) => /^_astro\/look\.\w+\.css$/.test(file));
+  const rulesOf = (file: string) => readFileSync(join(dist, file), 'utf8').match(/\.calc-[a-z]/g)?.length ?? 0;
+  const heavy = new Set(sheets.filter((file) => rulesOf(file) > 20));
+  expect(heavy.size).toBeGreaterThan(0);
+  const without = pages
+    .map((file) => [file, readPage(file)] as const)
+    .filter(([, html]) => !/class="calc[ "]/.test(html));
+  expect(without.map(([file]) => kindOf(file))).toContain('guides');
+  for (const [file, html] of without)
+    for (const sheet of html.matchAll(/_astro\/look\.\w+\.css/g)) expect(heavy, file).not.toContain(sheet[0]);
+  const guides = without.filter(([file]) => kindOf(file).endsWith('guides'));
+  for (const [file, html] of guides) expect(html, file).not.toMatch(/islands\./);
+});
+
+test('every page has the faces, the same for the whole site, and one sheet of its kind', async () => {
+  const faces = (await listFiles(dist)).filter(isFaces);
+  expect(faces).toHaveLength(1);
+  // Words 28 kB, two sets of digits 6 kB: files packed already, written as text and packed again.
+  expect(scales.gzip(faces[0] ?? '')).toBeLessThan(35_000);
+  for (const file of pages)
+    expect(
+      [...readPage(file).matchAll(/<link rel="stylesheet" href="[^"]*_astro\/(\w+)\.\w+\.css">/g)].map((m) => m[1]),
+      file,
+    ).toEqual(['faces', 'look']);
 });
 
 test('a job with six calculators carries one kit', () => {

@@ -1,7 +1,7 @@
 /** What the page of a complaint makes of its list: the machine in hand, answers in any order, suspects put aside. */
 import { describe, expect, it } from 'vitest';
 import { aboutMinutesApart } from '../../src/words/fault.ts';
-import { inOrder, planFor } from '../../src/islands/FaultSearch/plan-for.ts';
+import { inOrder, planAtRest, planFor } from '../../src/islands/FaultSearch/plan-for.ts';
 import { nothingYet, searchKind, type Given, type Search } from '../../src/islands/FaultSearch/kept.ts';
 
 const suspect = (id: string, likelihood: number) => ({ id, name: id, likelihood });
@@ -40,6 +40,26 @@ describe('the machine in hand', () => {
       spark: expect.closeTo(0.36, 12) as number,
     });
     expect(now.plan.belief.somethingElse).toBeCloseTo(0.1, 12);
+  });
+});
+
+describe('the plan that comes with the page', () => {
+  const atRest = planAtRest(page);
+  it('says of the untouched list what planning it says', () => {
+    const { plan } = planFor(page, nothingYet('x'), undefined);
+    expect(atRest).toMatchObject({ belief: plan.belief, next: plan.next, stop: plan.stop, answered: 0 });
+    expect(inOrder({ model: page.model, plan: atRest })).toEqual(inOrder(planFor(page, nothingYet('x'), undefined)));
+  });
+  it('stands until something is answered, put aside, gone on with, or the saw has not all of the list', () => {
+    expect(planFor(page, nothingYet('x'), 'cut-off-saw', atRest).plan).toBe(atRest);
+    const changed: [Search, string | undefined][] = [
+      [given({ pull: 'sound' }), undefined],
+      [{ ...nothingYet('x'), ruledOut: { cord: 'cord' } }, undefined],
+      [{ ...nothingYet('x'), goOn: true }, undefined],
+      [nothingYet('x'), 'floor-saw'],
+    ];
+    for (const [search, kind] of changed)
+      expect(planFor(page, search, kind, atRest)).toEqual(planFor(page, search, kind));
   });
 });
 

@@ -7,8 +7,9 @@ import { parsePage } from '../../steps/portable/parse-page.ts';
 
 export interface Weight {
   readonly file: string;
-  /** Bytes after gzip; fonts and pictures are packed already and count as they are. */
+  /** Bytes after gzip; pictures are not counted. */
   readonly html: number;
+  /** Without the faces, which are fetched once for the whole site. */
   readonly css: number;
   /** What comes before anybody touches the page. */
   readonly js: number;
@@ -40,7 +41,8 @@ export class Scales {
       [...new Set([...addresses].map(near))].reduce((total, path) => total + this.gzip(path), 0);
     const sheets = elements
       .filter((e) => e.tag === 'link' && e.attributes['rel'] === 'stylesheet')
-      .map((e) => e.attributes['href'] ?? '');
+      .map((e) => e.attributes['href'] ?? '')
+      .filter((href) => !isFaces(href));
     const scripts = elements
       .filter((e) => e.tag === 'script' && e.attributes['src'] !== undefined)
       .map((e) => e.attributes['src'] ?? '');
@@ -58,6 +60,8 @@ export class Scales {
     };
   }
 }
+
+export const isFaces = (file: string): boolean => /(?:^|\/)faces\.\w+\.css$/.test(file);
 
 /** "calculators" for calculators/x.html, "es/guides" for es/guides/x.html, "kept on the device" for the job sheet and own saws, "start and lists" for the rest. */
 export function kindOf(file: string): string {

@@ -68,10 +68,10 @@ export default function FaultSearch(page: FaultSearchProps) {
   }
 
   const kind = page.kinds[on.machine];
-  const { model, checks, suspects, wayOutMinutes } = page;
+  const { model, checks, suspects, wayOutMinutes, atRest } = page;
   const now = useMemo(
-    () => planFor({ model, checks, suspects, wayOutMinutes }, search, kind),
-    [model, checks, suspects, wayOutMinutes, search, kind],
+    () => planFor({ model, checks, suspects, wayOutMinutes }, search, kind, atRest),
+    [model, checks, suspects, wayOutMinutes, atRest, search, kind],
   );
   const begun = Object.keys(search.given).length + Object.keys(search.ruledOut).length > 0 || search.was !== undefined;
 

@@ -1,9 +1,18 @@
 /** The plan of a search as it stands, on the machine in hand. */
-import { planOrder, type FaultModel, type Plan } from '../../core/topics/fault-order/index.ts';
-import type { Search } from './kept.ts';
+import { planOrder, type FaultModel, type Plan, type PlannedCheck } from '../../core/topics/fault-order/index.ts';
+import { nothingYet, type Search } from './kept.ts';
 import type { FaultSearchProps } from './props.ts';
 
 type Page = Pick<FaultSearchProps, 'model' | 'checks' | 'suspects' | 'wayOutMinutes'>;
+
+/** What the page shows of a plan. It travels inside the HTML, so it holds no more. */
+export interface ShownPlan extends Pick<
+  Plan,
+  'belief' | 'found' | 'next' | 'stop' | 'answered' | 'method' | 'expectedMinutes'
+> {
+  readonly ranking: readonly Pick<PlannedCheck, 'id' | 'minutes'>[];
+  readonly path: readonly Pick<PlannedCheck, 'id' | 'minutes'>[];
+}
 
 /** Without a machine on the bench everything on the list may apply. */
 const applies = (kinds: readonly string[] | undefined, kind: string | undefined): boolean =>
@@ -27,11 +36,34 @@ function modelFor({ model, checks, suspects }: Page, kind: string | undefined): 
 
 export interface PlanNow {
   readonly model: FaultModel;
-  readonly plan: Plan;
+  readonly plan: ShownPlan;
 }
 
-export function planFor(page: Page, search: Search, kind: string | undefined): PlanNow {
+/** The plan of a search nobody has begun, made once with the page: a list of twelve checks takes a second or more. */
+export function planAtRest(page: Page): ShownPlan {
+  const { plan } = planFor(page, nothingYet(''), undefined);
+  const { belief, found, next, stop, answered, method, expectedMinutes } = plan;
+  const short = ({ id, minutes }: Pick<PlannedCheck, 'id' | 'minutes'>) => ({ id, minutes });
+  return {
+    belief,
+    ...(found ? { found } : {}),
+    ...(next ? { next } : {}),
+    ...(stop ? { stop } : {}),
+    answered,
+    method,
+    expectedMinutes,
+    ranking: plan.ranking.map(short),
+    path: plan.path.map(short),
+  };
+}
+
+const isBegun = ({ given, ruledOut, goOn }: Search): boolean =>
+  goOn || Object.keys(given).length + Object.keys(ruledOut).length > 0;
+
+/** @param atRest the plan of this page's whole list before anything is answered, where it is at hand */
+export function planFor(page: Page, search: Search, kind: string | undefined, atRest?: ShownPlan): PlanNow {
   const model = modelFor(page, kind);
+  if (atRest && model === page.model && !isBegun(search)) return { model, plan: atRest };
   const entries = model.checks.flatMap((c) => {
     const given = search.given[c.id];
     return given ? [{ check: c.id, ...given }] : [];

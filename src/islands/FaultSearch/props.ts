@@ -1,6 +1,7 @@
 /** What a complaint page hands over: the model the core plans with, and the words for people. */
 import type { FaultModel } from '../../core/topics/fault-order/index.ts';
 import type { CautionLevel } from '../../core/contract/result.ts';
+import type { ShownPlan } from './plan-for.ts';
 
 export interface CheckWords {
   /** State the machine must be in first. */
@@ -34,6 +35,8 @@ export interface FaultSearchProps {
   readonly id: string;
   readonly title: string;
   readonly model: FaultModel;
+  /** Made from the model with the page. */
+  readonly atRest: ShownPlan;
   readonly checks: Readonly<Record<string, CheckWords>>;
   readonly suspects: Readonly<Record<string, SuspectWords>>;
   readonly cautions: Readonly<Record<string, ShownCaution>>;

@@ -61,6 +61,8 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
   // Long rows need the whole width; the answer then stands beside them in a narrow column.
   const longRows = topic.fields.some((f) => f.kind === 'rows' && !f.more && hasLongRows(f));
   const compact = page.compact === true;
+  // In full it is what its page is about; in short it stands under a heading of the article.
+  const Head = compact ? 'h3' : 'h2';
   const mark = worked && markOf(worked);
   // The short form leads to the full one, which goes by the topic's name.
   const query = () => linkQuery(figures, topic.fields, compact ? page.name : page.id, calculation.said);
@@ -138,9 +140,9 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
         <form class="calc-form" noValidate onSubmit={submit} aria-labelledby={`${page.id}-figures`}>
           <fieldset class="calc-switchable" disabled={!live}>
             <div class="calc-top">
-              <h3 class="calc-head" id={`${page.id}-figures`}>
+              <Head class="calc-head" id={`${page.id}-figures`}>
                 {say.figures}
-              </h3>
+              </Head>
               {hasTwoSystems(topic.fields, worked?.answer.values ?? []) && (
                 <UnitSwitch id={page.id} system={system} onSwitch={bench.switchUnits} />
               )}
@@ -168,9 +170,9 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
           data-pagefind-ignore="index"
         >
           <div class="calc-top">
-            <h3 class="calc-head" id={`${page.id}-answer-head`} ref={answerHead} tabIndex={-1}>
+            <Head class="calc-head" id={`${page.id}-answer-head`} ref={answerHead} tabIndex={-1}>
               {say.answer}
-            </h3>
+            </Head>
             {mark &&
               (stale ? (
                 <span class="calc-mark calc-earlier">{say.earlier}</span>

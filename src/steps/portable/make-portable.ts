@@ -12,10 +12,9 @@ import { stopBuild } from '../support/stop-build.ts';
 import { applyEdits, type Edit } from './edits.ts';
 import { HashedFiles } from './hashed-files.ts';
 import { Islands } from './islands.ts';
-import { isLateSheet, sheetEdits } from './late-sheets.ts';
 import { lostAnchors, relink, type Anchor, type LinkProblem, type SiteFiles } from './links.ts';
 import { PageScripts } from './page-scripts.ts';
-import { PageStyles } from './page-styles.ts';
+import { isSheet, PageSheets } from './page-sheet.ts';
 import { parsePage, type Page, type PageElement } from './parse-page.ts';
 import { policyTag } from './policy.ts';
 import { relativePath, rootOf, type FileSet } from './site-paths.ts';
@@ -74,14 +73,14 @@ export class PortableSite {
     this.#tools = {
       islands: new Islands(this.#scripts, added),
       scripts: new PageScripts(this.#scripts, added),
-      styles: new PageStyles(added),
+      sheets: new PageSheets(added, site.files),
     };
   }
 
   /** The page as it is published. */
   async page(file: string, html: string): Promise<string> {
     const page = parsePage(file, html);
-    const links = relink(page, this.#site, (e) => isReplaced(e) || isLateSheet(page, e));
+    const links = relink(page, this.#site, isReplaced);
     this.#ids.set(file, page.ids);
     this.#anchors.push(...links.anchors);
     this.#problems.push(...links.problems);
@@ -92,6 +91,8 @@ export class PortableSite {
     const problems = [...this.#problems, ...lostAnchors(this.#anchors, this.#ids)];
     if (problems.length > 0) throw new BrokenLinks(problems);
     await dropModules(this.#dist, [...this.#site.files], await this.#scripts.writeChunks());
+    // Their text stands in the pages' own sheets.
+    await Promise.all([...this.#site.files].filter(isAstroSheet).map((f) => rm(join(this.#dist, f))));
     await makeCssRelative(this.#dist);
   }
 }
@@ -108,17 +109,16 @@ async function addOfflinePage(dist: string): Promise<void> {
 interface Tools {
   readonly islands: Islands;
   readonly scripts: PageScripts;
-  readonly styles: PageStyles;
+  readonly sheets: PageSheets;
 }
 
-async function pageEdits(page: Page, { base, files }: SiteFiles, tools: Tools): Promise<Edit[]> {
+async function pageEdits(page: Page, { base }: SiteFiles, tools: Tools): Promise<Edit[]> {
   const address = (file: string) => (page.file === '404.html' ? base + file : relativePath(page.file, file));
   const islands = await tools.islands.forPage(page);
   const edits = [
     ...(islands?.edits ?? []),
     ...(await tools.scripts.forPage(page, islands?.taken ?? new Set(), address)),
-    ...sheetEdits(page, files, address),
-    ...(await tools.styles.forPage(page, address)),
+    ...(await tools.sheets.forPage(page, address)),
   ];
   for (const e of page.elements) {
     if (isPreload(e)) edits.push({ start: e.start, end: e.end, text: '' });
@@ -147,7 +147,11 @@ function isPreload(e: PageElement): boolean {
 
 /** Elements another part of this step writes anew. */
 function isReplaced(e: PageElement): boolean {
-  return isPreload(e) || (e.tag === 'script' && e.attributes['type'] === 'module');
+  return isSheet(e) || isPreload(e) || (e.tag === 'script' && e.attributes['type'] === 'module');
+}
+
+function isAstroSheet(file: string): boolean {
+  return file.startsWith('_astro/') && file.endsWith('.css');
 }
 
 async function dropModules(dist: string, before: readonly string[], keep: ReadonlySet<string>): Promise<void> {

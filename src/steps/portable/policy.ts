@@ -8,7 +8,7 @@ export const policy = [
   "script-src 'self' 'wasm-unsafe-eval'",
   "style-src 'self'",
   "img-src 'self' data:",
-  "font-src 'self'",
+  'font-src data:',
   "connect-src 'self'",
   "manifest-src 'self'",
   "worker-src 'self'",

@@ -226,7 +226,7 @@ test('a page gets the policy first in its head and the way to the top on <html>'
   await makePortable(dist, '/');
   const html = await readFile(join(dist, 'jobs/belt.html'), 'utf8');
   expect(html).toMatch(
-    /^<html lang="en" data-root="\.\.\/"><head><meta http-equiv="Content-Security-Policy"[^>]*><title>Belt<\/title><link rel="stylesheet" href="\.\.\/_astro\/inline\.\w+\.css"><link rel="stylesheet" href="\.\.\/_astro\/styles\.\w+\.css"><\/head><body><p\s+class="a s\w{6}">x<\/p>/,
+    /^<html lang="en" data-root="\.\.\/"><head><meta http-equiv="Content-Security-Policy"[^>]*><title>Belt<\/title><link rel="stylesheet" href="\.\.\/_astro\/look\.\w+\.css"><link rel="stylesheet" href="\.\.\/_astro\/own\.\w+\.css"><\/head><body><p\s+class="a s\w{6}">x<\/p>/,
   );
   await rm(dist, { recursive: true });
 });

@@ -83,7 +83,7 @@ describe('the folder', () => {
   test('turns style attributes into classes that still count', async () => {
     const html = await read('text.html');
     expect(html).toMatch(/<t[hd] class="s[0-9a-f]{6}">right|<t[hd] class="s[0-9a-f]{6}">two/);
-    const sheet = /_astro\/styles\.\w+\.css/.exec(html)?.[0] ?? '';
+    const sheet = /_astro\/own\.\w+\.css/.exec(html)?.[0] ?? '';
     expect(await read(sheet)).toMatch(/text-align:\s*right/);
   });
 

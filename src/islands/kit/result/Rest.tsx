@@ -51,7 +51,7 @@ export function Below({ page, worked, reader, live, desk, onReach }: BelowProps)
     <div class={worked.pencil > 0 ? 'calc-below calc-pencil' : 'calc-below'}>
       {others.length > 0 && (
         <section class="calc-others" aria-label={say.allFigures}>
-          <h3 class="calc-head">{say.allFigures}</h3>
+          <h2 class="calc-head">{say.allFigures}</h2>
           <OtherValues values={others} saying={sayingOf(worked)} reader={reader} sources={page.sources} />
         </section>
       )}
