@@ -15,11 +15,8 @@ for (const sheet of document.querySelectorAll<HTMLElement>('[data-checks]')) {
 
   const keep = () => save(place, { day: today(), done: Object.fromEntries(boxes.map((b) => [idOf(b), b.checked])) });
   for (const box of boxes) box.addEventListener('change', keep);
-  if (clear) {
-    clear.hidden = false;
-    clear.addEventListener('click', () => {
-      for (const box of boxes) box.checked = false;
-      keep();
-    });
-  }
+  clear?.addEventListener('click', () => {
+    for (const box of boxes) box.checked = false;
+    keep();
+  });
 }

@@ -1,13 +1,8 @@
 /**
- * Folds what was written open. Until this runs a style rule keeps the folded part out of sight, so nothing moves; paper
- * opens all of it again, and a link into a folded part opens that part.
+ * What is folded (components/frame/BeforePaint.astro does it) opens for paper. It is never folded from here: by now it
+ * may be read, and nothing that is read moves.
  */
 const folds = [...document.querySelectorAll<HTMLDetailsElement>('details.fold')];
-
-for (const fold of folds) {
-  fold.open = false;
-  fold.dataset['folded'] = '';
-}
 
 let opened: HTMLDetailsElement[] = [];
 window.addEventListener('beforeprint', () => {
@@ -19,7 +14,5 @@ window.addEventListener('afterprint', () => {
   opened = [];
 });
 
-for (const button of document.querySelectorAll<HTMLButtonElement>('button[data-print]')) {
-  button.hidden = false;
+for (const button of document.querySelectorAll<HTMLButtonElement>('button[data-print]'))
   button.addEventListener('click', () => window.print());
-}
