@@ -12,6 +12,8 @@ import { listFiles } from '../../src/steps/support/files.ts';
  */
 const budgets: Readonly<Record<string, Omit<Weight, 'file'>>> = {
   'start and lists': { html: 30_000, css: 8_000, js: 19_500, woken: 19_500 },
+  // The engine begins while its page is read.
+  search: { html: 5_000, css: 8_000, js: 38_000, woken: 38_000 },
   guides: { html: 12_000, css: 8_800, js: 4_700, woken: 4_700 },
   'es/guides': { html: 12_000, css: 8_800, js: 4_700, woken: 4_700 },
   trouble: { html: 5_500, css: 6_700, js: 2_300, woken: 2_300 },
@@ -65,8 +67,11 @@ test('every page has the faces, the same for the whole site, and one sheet of it
   // Words 28 kB, two sets of digits 6 kB: files packed already, written as text and packed again.
   expect(scales.gzip(faces[0] ?? '')).toBeLessThan(35_000);
   for (const file of pages)
+    // Rules that style attributes of the page became, where it has any, stand in a few bytes behind.
     expect(
-      [...readPage(file).matchAll(/<link rel="stylesheet" href="[^"]*_astro\/(\w+)\.\w+\.css">/g)].map((m) => m[1]),
+      [...readPage(file).matchAll(/<link rel="stylesheet" href="[^"]*_astro\/(\w+)\.\w+\.css">/g)].flatMap((m) =>
+        m[1] === 'own' ? [] : [m[1]],
+      ),
       file,
     ).toEqual(['faces', 'look']);
 });
@@ -89,5 +94,5 @@ test('what is loaded when someone types a sum stays near the size of its evaluat
 
 test('the search engine starts small', () => {
   // Of these, the words that mean the same and the sayings of both languages are 2 kB.
-  expect(scales.gzip('pagefind/engine.js')).toBeLessThan(21_500);
+  expect(scales.gzip('pagefind/engine.js')).toBeLessThan(22_500);
 });

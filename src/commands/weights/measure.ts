@@ -67,6 +67,7 @@ export const isFaces = (file: string): boolean => /(?:^|\/)faces\.\w+\.css$/.tes
 export function kindOf(file: string): string {
   const folder = posix.dirname(file);
   if (file === 'job-sheet.html' || file === 'own-saws.html') return 'kept on the device';
+  if (file === 'search.html' || file === 'es/search.html') return 'search';
   if (file === 'writing.html') return 'for whoever writes';
   return folder === '.' || folder === 'es' ? 'start and lists' : folder;
 }

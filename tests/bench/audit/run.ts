@@ -12,7 +12,7 @@ import { spawn, spawnSync } from 'node:child_process';
 import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { loadavg, tmpdir } from 'node:os';
 import { join } from 'node:path';
-import process, { argv, env, execPath, platform } from 'node:process';
+import { argv, env, execPath, platform } from 'node:process';
 import { chromiumHelp, findChromium } from '../../../src/commands/support/chromium.ts';
 import { serveFolder } from '../../../src/commands/support/serve.ts';
 import { asRoot } from '../../e2e/support/browser-options.ts';
