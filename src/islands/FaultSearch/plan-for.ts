@@ -1,18 +1,9 @@
 /** The plan of a search as it stands, on the machine in hand. */
-import { planOrder, type FaultModel, type Plan, type PlannedCheck } from '../../core/topics/fault-order/index.ts';
+import { planOrder, type FaultModel, type PlannedCheck } from '../../core/topics/fault-order/index.ts';
 import { nothingYet, type Search } from './kept.ts';
-import type { FaultSearchProps } from './props.ts';
+import type { FaultSearchProps, ShownPlan } from './props.ts';
 
 type Page = Pick<FaultSearchProps, 'model' | 'checks' | 'suspects' | 'wayOutMinutes'>;
-
-/** What the page shows of a plan. It travels inside the HTML, so it holds no more. */
-export interface ShownPlan extends Pick<
-  Plan,
-  'belief' | 'found' | 'next' | 'stop' | 'answered' | 'method' | 'expectedMinutes'
-> {
-  readonly ranking: readonly Pick<PlannedCheck, 'id' | 'minutes'>[];
-  readonly path: readonly Pick<PlannedCheck, 'id' | 'minutes'>[];
-}
 
 /** Without a machine on the bench everything on the list may apply. */
 const applies = (kinds: readonly string[] | undefined, kind: string | undefined): boolean =>

@@ -1,7 +1,6 @@
 /** What a complaint page hands over: the model the core plans with, and the words for people. */
-import type { FaultModel } from '../../core/topics/fault-order/index.ts';
+import type { FaultModel, Plan, PlannedCheck } from '../../core/topics/fault-order/index.ts';
 import type { CautionLevel } from '../../core/contract/result.ts';
-import type { ShownPlan } from './plan-for.ts';
 
 export interface CheckWords {
   /** State the machine must be in first. */
@@ -28,6 +27,15 @@ export interface ShownCaution {
   /** The one order that matters most. */
   readonly first: string;
   readonly do: readonly string[];
+}
+
+/** What the page shows of a plan. It travels inside the HTML, so it holds no more. */
+export interface ShownPlan extends Pick<
+  Plan,
+  'belief' | 'found' | 'next' | 'stop' | 'answered' | 'method' | 'expectedMinutes'
+> {
+  readonly ranking: readonly Pick<PlannedCheck, 'id' | 'minutes'>[];
+  readonly path: readonly Pick<PlannedCheck, 'id' | 'minutes'>[];
 }
 
 export interface FaultSearchProps {
