@@ -32,7 +32,7 @@ async function open(name: string): Promise<void> {
 }
 
 async function pressPrint(): Promise<void> {
-  await page.locator('.calc-answer').getByRole('button', { name: 'Print', exact: true }).click();
+  await page.locator('.calc-acts').getByRole('button', { name: 'Print', exact: true }).click();
   await page.locator('html[data-bench-card]').waitFor();
 }
 
