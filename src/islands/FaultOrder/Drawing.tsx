@@ -1,7 +1,7 @@
-/** How likely each suspect is, as bars behind the names; below, the checks as steps along the minutes they take. */
+/** How likely each suspect is, as bars under the names; below, the checks as steps along the minutes they take. */
 import { valueOf } from '../../core/contract/result.ts';
 import { fitText, linear, Picture, type DrawingProps } from '../kit/index.ts';
-import { lineHigh, Steps, type Step } from './Steps.tsx';
+import { barHigh, lineHigh, Steps, underBase, type Step } from './Steps.tsx';
 
 const [left, right, first] = [6, 354, 38];
 const most = 8;
@@ -36,19 +36,19 @@ export function Drawing({ id, answer }: DrawingProps) {
         const y = first + i * lineHigh;
         return (
           <g key={i}>
-            <rect
-              class="pic-under"
-              x={left}
-              y={y - 13}
-              width={Math.max(1.5, x(b.chance) - left)}
-              height={lineHigh - 2}
-            />
-            <text class="pic-text" x={left + 3} y={y}>
-              {fitText(b.name, right - left - 55)}
+            <text class="pic-text" x={left} y={y}>
+              {fitText(b.name, right - left - 52)}
             </text>
             <text class="pic-figure" x={right} y={y} text-anchor="end">
               {percent(b.chance)}
             </text>
+            <rect
+              class="pic-bar"
+              x={left}
+              y={y + underBase}
+              width={Math.max(1.5, x(b.chance) - left)}
+              height={barHigh}
+            />
           </g>
         );
       })}

@@ -1,4 +1,4 @@
-/** Checks one after the other: behind each name a bar as long as its minutes, from where the one before ended. */
+/** Checks one after the other: under each name a bar as long as its minutes, from where the one before ended. */
 import { formatNumber } from '../../core/quantity/index.ts';
 import { fitText, linear } from '../kit/index.ts';
 
@@ -20,6 +20,9 @@ interface Props {
 
 /** From one line of the drawing to the next. */
 export const lineHigh = 19;
+/** A bar lies so far under the base line of its name, and is so high. */
+export const underBase = 3.5;
+export const barHigh = 3.5;
 
 export function Steps({ steps, left, right, top, more }: Props) {
   const ends = steps.reduce<number[]>((sums, s) => [...sums, (sums.at(-1) ?? 0) + s.minutes], []);
@@ -37,19 +40,19 @@ export function Steps({ steps, left, right, top, more }: Props) {
         const figures = `${formatNumber(s.minutes, 0)} min, ${Math.round(s.reached * 100)} %`;
         return (
           <g key={i}>
-            <rect
-              class={i === 0 ? 'pic-under pic-under-first' : 'pic-under'}
-              x={from.toFixed(1)}
-              y={y - 13}
-              width={Math.max(2, to - from).toFixed(1)}
-              height={lineHigh - 2}
-            />
-            <text class="pic-text" x={left + 3} y={y}>
-              <tspan class="pic-figure">{i + 1}</tspan> {fitText(s.name, right - left - figures.length * 7.6 - 29)}
+            <text class="pic-text" x={left} y={y}>
+              <tspan class="pic-figure">{i + 1}</tspan> {fitText(s.name, right - left - figures.length * 7.6 - 26)}
             </text>
             <text class="pic-figure" x={right} y={y} text-anchor="end">
               {figures}
             </text>
+            <rect
+              class={i === 0 ? 'pic-accent-fill' : 'pic-bar'}
+              x={from.toFixed(1)}
+              y={y + underBase}
+              width={Math.max(2, to - from).toFixed(1)}
+              height={barHigh}
+            />
           </g>
         );
       })}

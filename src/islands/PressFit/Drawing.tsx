@@ -120,7 +120,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
       ))}
       <path
         class="pic-limit"
-        d={`${rows.map((_, i) => `M${x(strength).toFixed(1)} ${top + i * rowHigh + barTop - 3}v${barHeight + 6}`).join('')}`}
+        d={`${rows.map((_, i) => `M${x(strength).toFixed(1)} ${top + i * rowHigh + barTop - 2}v${barHeight + 3}`).join('')}`}
       />
       <Axis
         x={(s) => x(s / toUnit(1, mega))}
