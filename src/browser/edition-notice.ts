@@ -67,6 +67,7 @@ async function start(): Promise<void> {
   });
   if (!firstSave) lookAfter(present.active);
 
+  if (firstSave) await pageIsRead();
   const registration = await container.register(new URL('sw.js', root), { scope: root.href, updateViaCache: 'none' });
   const offer = (waiting: ServiceWorker) =>
     strip('newer', say.newer, say.show, () => {
@@ -86,6 +87,12 @@ async function start(): Promise<void> {
   if (registration.waiting && registration.active) offer(registration.waiting);
   watch(registration.installing);
   registration.addEventListener('updatefound', () => watch(registration.installing));
+}
+
+/** The first save fetches the whole site; what the reader came for, an answer of the search among it, goes before. */
+async function pageIsRead(): Promise<void> {
+  if (document.readyState !== 'complete') await new Promise((done) => addEventListener('load', done, { once: true }));
+  await new Promise((done) => setTimeout(done, 1000));
 }
 
 function lookAfter(worker: ServiceWorker | null): void {
