@@ -20,6 +20,17 @@ export interface PhoneTable {
   readonly html: string;
 }
 
+/** The names of a table's columns: what tells it from the others of a page to somebody who hears it. */
+export function columnsOf(html: string): string {
+  const names = cells(/<thead[^>]*>([\s\S]*?)<\/thead>/.exec(html)?.[1] ?? '').filter((name) => name !== '');
+  return names
+    .join(', ')
+    .replace(/&(lt|gt|quot|#39);/g, (_, name: keyof typeof letters) => letters[name])
+    .replaceAll('&amp;', '&');
+}
+
+const letters = { lt: '<', gt: '>', quot: '"', '#39': "'" } as const;
+
 /** Words in the cells and three columns or more become blocks; figures move sideways; two columns fit. */
 export function forPhone(html: string): PhoneTable {
   const head = cells(/<thead[^>]*>([\s\S]*?)<\/thead>/.exec(html)?.[1] ?? '');

@@ -1,6 +1,6 @@
 /** The rule by which an article's table is laid out on a phone, on tables of three kinds. */
 import { expect, test } from 'vitest';
-import { forPhone } from '../../src/lib/table-rows.ts';
+import { columnsOf, forPhone } from '../../src/lib/table-rows.ts';
 
 const table = (head: string[], ...rows: string[][]) =>
   `<thead><tr>${head.map((h) => `<th>${h}</th>`).join('')}</tr></thead><tbody>${rows
@@ -36,4 +36,11 @@ test('figures beside a sentence become blocks, a row head of its own stays the h
 test('two columns stay as they are', () => {
   const two = table(['mark', 'must be'], ['bore', 'the size of the shaft, slides on by hand without play']);
   expect(forPhone(two)).toEqual({ form: 'as it is', html: two });
+});
+
+test('a table is told from the others of its page by its columns', () => {
+  expect(columnsOf(table(['material', 'silica &amp; <b>quartz</b>', ''], ['tile', '30', '']))).toBe(
+    'material, silica & quartz',
+  );
+  expect(columnsOf('<tbody><tr><td>no head</td></tr></tbody>')).toBe('');
 });
