@@ -31,7 +31,8 @@ beforeAll(async () => {
     scrollTo(0, document.documentElement.scrollHeight);
   });
   const before = await movedSoFar();
-  await page.locator('#edition-line[data-state=kept]').waitFor();
+  // Some hundred files, on a machine that may do much else.
+  await page.locator('#edition-line[data-state=kept]').waitFor({ timeout: 120_000 });
   movedWhileSaving = (await movedSoFar()) - before;
   await site.serving.close();
 });
