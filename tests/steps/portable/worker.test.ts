@@ -227,7 +227,7 @@ test('a host that alters pages is asked for one file on each visit, and the read
   fetched.length = 0;
   await visitor.page.goto(`${host.address}index.html`);
   // Asked for first: before the page registers its worker there is no registration either.
-  await expect.poll(() => fetched).toHaveLength(1);
+  await expect.poll(() => fetched, { timeout: 30_000 }).toHaveLength(1);
   await visitor.page.waitForFunction(async () => !(await navigator.serviceWorker.getRegistration()));
   expect(fetched).toHaveLength(1);
   expect(await visitor.page.locator('#edition-line').textContent()).toBe('');
