@@ -3,11 +3,10 @@
  * foot, <p id="edition-line">. Only a newer edition may show more: a strip fixed at the bottom, <div id="edition-notice"
  * hidden>, which moves nothing and waits while a box has the focus. On a page opened from disk nothing is registered.
  */
-import { noticeWords } from '../words/notice.ts';
+import { fill } from '../words/say/fill.ts';
+import type { NoticeWords } from '../words/notice.ts';
 import { whenNoBoxHasFocus } from './no-box-has-focus.ts';
 import type { FromWorker, ToWorker } from './worker/scope.ts';
-
-const say = noticeWords[document.documentElement.lang.startsWith('es') ? 'es' : 'en'];
 
 type LineState = 'saving' | 'kept' | 'cut-short' | 'altered' | 'no-room';
 
@@ -35,7 +34,7 @@ function strip(state: 'newer' | 'elsewhere', text: string, label: string, press:
   });
 }
 
-async function start(): Promise<void> {
+async function start(say: NoticeWords): Promise<void> {
   const root = new URL(document.documentElement.dataset['root'] ?? './', location.href);
   addManifest(root);
   const container = navigator.serviceWorker;
@@ -51,14 +50,14 @@ async function start(): Promise<void> {
   container.addEventListener('message', ({ data }: MessageEvent<FromWorker>) => {
     if (data.type === 'kept') {
       [ended, whole] = [true, true];
-      if (!full) line('kept', say.kept(data.pages));
+      if (!full) line('kept', fill(say.kept, data));
     } else if (data.type === 'no-room') {
       [ended, full] = [true, true];
       line('no-room', whole ? say.noRoomForNewer : say.noRoom);
     } else if (data.type === 'altered') {
       ended = true;
       if (!data.again) line('altered', say.altered);
-    } else if (firstSave && !ended) line('saving', say.saving(data.done, data.total));
+    } else if (firstSave && !ended) line('saving', fill(say.saving, data));
   });
   container.addEventListener('controllerchange', () => {
     if (asked) whenNoBoxHasFocus(() => location.reload());
@@ -108,8 +107,9 @@ function addManifest(root: URL): void {
 }
 
 // Astro's server for writing has no worker: that keeps built pages.
-if (!import.meta.env.DEV && location.protocol.startsWith('http') && 'serviceWorker' in navigator) {
-  start().catch(() => {
+const words = globalThis.almanacNotice;
+if (!import.meta.env.DEV && words && location.protocol.startsWith('http') && 'serviceWorker' in navigator) {
+  start(words).catch(() => {
     // Private windows and full disks refuse the worker; the site reads the same without it.
   });
 }

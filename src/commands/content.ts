@@ -2,6 +2,8 @@
 import { checkContent } from '../steps/content-check/check-content.ts';
 import { knownNames } from '../steps/content-check/known-names.ts';
 import { report } from '../steps/content-check/problem.ts';
+import { languages, nameOf, wordsIn } from '../words/lang.ts';
+import { languagesOfShop } from '../steps/support/shop-says.ts';
 import { chooseShop } from '../steps/support/choose-shop.ts';
 import { projectFolder } from './support/command.ts';
 
@@ -12,3 +14,6 @@ else {
   console.error(report(problems));
   process.exitCode = 1;
 }
+const spoken = languagesOfShop(projectFolder);
+for (const lang of languages.filter((one) => spoken.has(one) && !wordsIn(one).reading))
+  console.log(`Not measured: how easy ${nameOf(lang)} is to read; src/words/${lang} has no reading.ts.`);

@@ -1,6 +1,6 @@
 /**
  * npm run new -- <job|guide|explainer|table|machine> "Title": writes the beginnings of a page into the shop's folder.
- * --for <kinds of machine>, --reader <mechanic|customer>, --es "Título" for a guide's Spanish twin. At a terminal it asks
+ * --for <kinds of machine>, --reader <mechanic|customer>, --<code of a language> "Title in it" for a guide's twin. At a terminal it asks
  * for what is left out, unless the title is there already; elsewhere that takes the usual word, so that scripts may call
  * it. Never writes over a file.
  * Exit: 0 made, 2 refused.
@@ -9,6 +9,7 @@ import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { createInterface } from 'node:readline/promises';
 import { pathToSay, places, shopFolder } from '../schemas/places.ts';
+import { first, nameIn, others } from '../words/lang.ts';
 import { chooseShop } from '../steps/support/choose-shop.ts';
 import { localDay } from '../steps/support/local-day.ts';
 import { fileNameOf, readWanted, takeApart, type Wanted } from './new/arguments.ts';
@@ -17,15 +18,18 @@ import { folderOf, skeleton } from './new/skeleton.ts';
 import { projectFolder } from './support/command.ts';
 
 /** A sentence when a name is taken, or the files to write, each with its text. */
-function filesFor({ es, ...wanted }: Wanted): Map<string, string> | string {
+function filesFor({ twins, ...wanted }: Wanted): Map<string, string> | string {
   const folder = folderOf[wanted.kind];
   const name = fileNameOf(wanted.title);
   const ending = wanted.kind === 'machine' ? 'yaml' : 'mdx';
   if (name === '' || name === 'index') return `"${wanted.title}" gives no file name: use a few letters or digits.`;
   const today = localDay();
-  const texts = new Map([[`${folder}/${name}.${ending}`, skeleton({ ...wanted, today, lang: 'en' })]]);
-  if (es !== undefined)
-    texts.set(`${folder}/es/${name}.${ending}`, skeleton({ ...wanted, title: es, today, lang: 'es' }));
+  const texts = new Map([[`${folder}/${name}.${ending}`, skeleton({ ...wanted, today, lang: first })]]);
+  for (const lang of others) {
+    const title = twins[lang];
+    if (title !== undefined)
+      texts.set(`${folder}/${nameIn(lang, name)}.${ending}`, skeleton({ ...wanted, title, today, lang }));
+  }
   for (const file of texts.keys())
     for (const place of places)
       if (existsSync(join(projectFolder, place, file)))

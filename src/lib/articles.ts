@@ -1,23 +1,28 @@
 /** Every article once, with its address. Collections are read a single time: asking on each page is slow at scale. */
 import { getCollection, type CollectionEntry } from 'astro:content';
-import type { Lang } from '../words/index.ts';
+import { addressIn, first, splitName, type Lang } from '../words/index.ts';
+import { spoken } from './spoken.ts';
 
-export const folders = ['guides', 'jobs', 'tables', 'explainers', 'calculators'] as const;
+/** What the bench reads: in English. */
+export const benchFolders = ['jobs', 'tables', 'explainers', 'calculators'] as const;
+export const folders = ['guides', ...benchFolders] as const;
 export type Folder = (typeof folders)[number];
 
 export interface Article {
   readonly folder: Folder;
   readonly slug: string;
   readonly lang: Lang;
-  /** "/guides/cutting-wet/" */
+  /** "/guides/cutting-wet/", the same in every language */
+  readonly inside: string;
+  /** "/es/guides/cutting-wet/" */
   readonly path: string;
   readonly entry: CollectionEntry<Folder>;
 }
 
 function toArticle(folder: Folder, entry: CollectionEntry<Folder>): Article {
-  const lang: Lang = entry.id.startsWith('es/') ? 'es' : 'en';
-  const slug = entry.id.replace(/^es\//, '');
-  return { folder, slug, lang, path: `${lang === 'es' ? '/es' : ''}/${folder}/${slug}/`, entry };
+  const { lang, name: slug } = splitName(entry.id);
+  const inside = `/${folder}/${slug}/`;
+  return { folder, slug, lang, inside, path: addressIn(lang, inside), entry };
 }
 
 let cache: Promise<readonly Article[]> | undefined;
@@ -29,15 +34,15 @@ export function allArticles(): Promise<readonly Article[]> {
   return cache;
 }
 
-export async function articlesIn(folder: Folder, lang: Lang = 'en'): Promise<readonly Article[]> {
+export async function articlesIn(folder: Folder, lang: Lang = first): Promise<readonly Article[]> {
   return (await allArticles()).filter((a) => a.folder === folder && a.lang === lang);
 }
 
-/** The same guide in the other language, when there is one. */
-export async function twinOf(article: Article): Promise<Article | undefined> {
-  byPath ??= allArticles().then((list) => new Map(list.map((a) => [a.path, a])));
-  const inside = `/${article.folder}/${article.slug}/`;
-  return (await byPath).get(article.lang === 'es' ? inside : `/es${inside}`);
+/** The languages of the site that it is written in. */
+export async function languagesOf(article: Article): Promise<readonly Lang[]> {
+  written ??= allArticles().then((list) => new Set(list.map((a) => a.path)));
+  const paths = await written;
+  return spoken.filter((lang) => paths.has(addressIn(lang, article.inside)));
 }
 
-let byPath: Promise<ReadonlyMap<string, Article>> | undefined;
+let written: Promise<ReadonlySet<string>> | undefined;

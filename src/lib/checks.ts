@@ -1,7 +1,7 @@
 /** The lists of checks, and the guide that shows each. */
 import { getCollection, type CollectionEntry } from 'astro:content';
 import { articlesIn, type Article } from './articles.ts';
-import type { Lang } from '../words/index.ts';
+import { addressIn, type Lang } from '../words/index.ts';
 
 let cache: Promise<readonly CollectionEntry<'checks'>[]> | undefined;
 
@@ -11,7 +11,7 @@ export function allChecks(): Promise<readonly CollectionEntry<'checks'>[]> {
   return cache;
 }
 
-export const checkPath = (id: string, lang: Lang): string => `${lang === 'es' ? '/es' : ''}/check/${id}/`;
+export const checkPath = (id: string, lang: Lang): string => addressIn(lang, `/check/${id}/`);
 
 export async function guideOf(list: string, lang: Lang): Promise<Article | undefined> {
   return (await articlesIn('guides', lang)).find((a) => a.entry.body?.includes(`<Checks of="${list}"`));

@@ -3,6 +3,7 @@
  * without such steps has none, and a caution stands before the step it protects here too.
  */
 import { mdxToMdast } from 'satteri';
+import { saidIn } from '../schemas/languages.ts';
 import { wordsFor, type Lang } from '../words/index.ts';
 import { liveAddress } from './addresses.ts';
 import type { Article } from './articles.ts';
@@ -19,7 +20,7 @@ export async function howToOf(article: Article): Promise<string | undefined> {
   const words = await records('glossary');
   const sections = sectionsOf(mdxToMdast(entry.body) as TextNode, (id) => {
     const word = words.get(id);
-    return (lang === 'es' ? word?.es?.term : undefined) ?? word?.term ?? id;
+    return word ? saidIn(word, lang).term : id;
   });
   if (sections.flatMap((section) => section.steps).length < fewest) return undefined;
   const { data } = entry;
@@ -61,7 +62,7 @@ async function cautionsIn(lang: Lang): Promise<(id: string) => string> {
   return (id) => {
     const hazard = all.get(id);
     if (!hazard) return '';
-    const said = lang === 'es' ? hazard.es : hazard;
+    const said = saidIn(hazard, lang);
     return `${wordsFor(lang).level[hazard.level]}: ${said.title}. ${said.do.join(' ')}`;
   };
 }

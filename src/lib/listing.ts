@@ -1,6 +1,6 @@
 /** Rows for lists of pages. */
 import { articlesIn, type Article, type Folder } from './articles.ts';
-import type { Lang } from '../words/index.ts';
+import { first, type Lang } from '../words/index.ts';
 
 export interface Row {
   readonly path: string;
@@ -10,7 +10,7 @@ export interface Row {
   readonly line?: string;
 }
 
-export async function rowsIn(folder: Folder, lang: Lang = 'en'): Promise<readonly Row[]> {
+export async function rowsIn(folder: Folder, lang: Lang = first): Promise<readonly Row[]> {
   const list = await articlesIn(folder, lang);
   // Guides stand in the order of use, everything else by title.
   const orderOf = (a: Article) => ('order' in a.entry.data ? a.entry.data.order : 0);

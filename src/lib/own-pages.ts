@@ -1,10 +1,13 @@
 /** The shop's own pages: legal notice, privacy, who works here; named at the foot. */
 import { getCollection, type CollectionEntry } from 'astro:content';
-import type { Lang } from '../words/index.ts';
+import { addressIn, first, splitName, type Lang } from '../words/index.ts';
+import { spoken } from './spoken.ts';
 
 export interface OwnPage {
   readonly slug: string;
   readonly lang: Lang;
+  /** "/pages/privacy/", the same in every language */
+  readonly inside: string;
   readonly path: string;
   readonly entry: CollectionEntry<'pages'>;
 }
@@ -15,9 +18,9 @@ function all(): Promise<readonly OwnPage[]> {
   cache ??= getCollection('pages').then((list) =>
     list
       .map((entry): OwnPage => {
-        const lang: Lang = entry.id.startsWith('es/') ? 'es' : 'en';
-        const slug = entry.id.replace(/^es\//, '');
-        return { slug, lang, path: `${lang === 'es' ? '/es' : ''}/pages/${slug}/`, entry };
+        const { lang, name: slug } = splitName(entry.id);
+        const inside = `/pages/${slug}/`;
+        return { slug, lang, inside, path: addressIn(lang, inside), entry };
       })
       .sort((a, b) => a.entry.data.title.localeCompare(b.entry.data.title, a.lang)),
   );
@@ -31,10 +34,12 @@ export async function ownPages(lang: Lang): Promise<readonly OwnPage[]> {
 /** For the foot: in the reader's language where there is a twin, else in English. */
 export async function ownPagesFor(lang: Lang): Promise<readonly OwnPage[]> {
   const twins = await ownPages(lang);
-  const english = (await ownPages('en')).filter((page) => !twins.some((twin) => twin.slug === page.slug));
-  return lang === 'en' ? twins : [...twins, ...english];
+  const english = (await ownPages(first)).filter((page) => !twins.some((twin) => twin.slug === page.slug));
+  return lang === first ? twins : [...twins, ...english];
 }
 
-export async function ownTwinOf(page: OwnPage): Promise<OwnPage | undefined> {
-  return (await all()).find((other) => other.slug === page.slug && other.lang !== page.lang);
+/** The languages of the site that it is written in. */
+export async function languagesOfOwn(page: OwnPage): Promise<readonly Lang[]> {
+  const same = new Set((await all()).filter((other) => other.slug === page.slug).map((other) => other.lang));
+  return spoken.filter((lang) => same.has(lang));
 }

@@ -1,7 +1,6 @@
 /** What the shop says of itself, in the reader's language where it has it. */
 import type { MachineKind } from '../schemas/machine-kinds.ts';
-import type { Lang } from '../words/index.ts';
-import { machineKindNames } from '../words/machine-kinds.ts';
+import { first, wordsIn, type Lang } from '../words/index.ts';
 import { shop } from './shop.ts';
 
 /** "tel:" link of the shop's number. */
@@ -17,7 +16,7 @@ export interface ShopSaid extends Said {
 }
 
 export function shopIn(lang: Lang): ShopSaid {
-  const own: Partial<Said> & { front?: typeof shop.front } = (lang === 'en' ? shop : shop[lang]) ?? {};
+  const own: Partial<Said> & { front?: typeof shop.front } = (lang === first ? shop : shop[lang]) ?? {};
   const borrowed = (['line', 'hours', 'visit', 'notice'] as const).filter((key) => own[key] === undefined && shop[key]);
   return {
     line: own.line ?? shop.line,
@@ -32,6 +31,6 @@ export function shopIn(lang: Lang): ShopSaid {
 
 /** What a kind of machine is called here. */
 export function kindName(kind: MachineKind, lang: Lang): string {
-  const own = lang === 'en' ? shop.kinds : shop[lang]?.kinds;
-  return own?.[kind] ?? machineKindNames[lang][kind] ?? kind;
+  const own = lang === first ? shop.kinds : shop[lang]?.kinds;
+  return own?.[kind] ?? wordsIn(lang).machineKinds[kind];
 }

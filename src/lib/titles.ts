@@ -2,7 +2,8 @@
 import { allArticles, type Article } from './articles.ts';
 import { allFaults } from './faults.ts';
 import { allTrouble, troublePath } from './trouble.ts';
-import type { Lang } from '../words/index.ts';
+import { saidIn } from '../schemas/languages.ts';
+import { first, type Lang } from '../words/index.ts';
 
 export interface PageTitle {
   readonly path: string;
@@ -22,15 +23,13 @@ export async function titleOf(page: string, lang: Lang): Promise<PageTitle | und
   const [folder, slug] = page.split('/');
   if (folder === 'faults') {
     const fault = (await allFaults()).find((f) => f.id === slug);
-    return fault && { path: `/faults/${fault.id}/`, title: fault.data.title, lang: 'en' };
+    return fault && { path: `/faults/${fault.id}/`, title: fault.data.title, lang: first };
   }
   if (folder === 'trouble') {
     const found = (await allTrouble()).find((t) => t.id === slug);
-    return (
-      found && { path: troublePath(found.id, lang), title: (lang === 'es' ? found.data.es : found.data).title, lang }
-    );
+    return found && { path: troublePath(found.id, lang), title: saidIn(found.data, lang).title, lang };
   }
   const same = (await articlesByName()).get(page) ?? [];
-  const best = same.find((a) => a.lang === lang) ?? same[0];
+  const best = same.find((a) => a.lang === lang) ?? same.find((a) => a.lang === first);
   return best && { path: best.path, title: best.entry.data.title, lang: best.lang };
 }

@@ -1,6 +1,7 @@
 /** What can be wrong with a saw, as its user says it, in the order of the list. */
 import { getCollection, type CollectionEntry } from 'astro:content';
-import type { Lang } from '../words/index.ts';
+import { saidIn } from '../schemas/languages.ts';
+import { addressIn, first, type Lang } from '../words/index.ts';
 import type { Row } from './listing.ts';
 
 let cache: Promise<readonly CollectionEntry<'trouble'>[]> | undefined;
@@ -10,11 +11,11 @@ export function allTrouble(): Promise<readonly CollectionEntry<'trouble'>[]> {
   return cache;
 }
 
-export const troublePath = (id: string, lang: Lang): string => `${lang === 'es' ? '/es' : ''}/trouble/${id}/`;
+export const troublePath = (id: string, lang: Lang): string => addressIn(lang, `/trouble/${id}/`);
 
 export async function troubleRows(lang: Lang): Promise<readonly Row[]> {
   return (await allTrouble()).map(({ id, data }) => {
-    const { title, line } = lang === 'es' ? data.es : data;
+    const { title, line } = saidIn(data, lang);
     return { path: troublePath(id, lang), title, summary: line };
   });
 }
@@ -22,5 +23,5 @@ export async function troubleRows(lang: Lang): Promise<readonly Row[]> {
 /** The customer's page of a complaint at the bench ("faults/hard-to-start"). */
 export async function customerPageOf(fault: string): Promise<string> {
   const found = (await allTrouble()).find((t) => t.data.related.includes(fault));
-  return found ? troublePath(found.id, 'en') : '/trouble/';
+  return found ? troublePath(found.id, first) : '/trouble/';
 }

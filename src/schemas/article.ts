@@ -1,5 +1,7 @@
 /** Front matter of every article. One line of explanation per field, for the person who writes it. */
 import { z } from 'astro/zod';
+import { first, others } from '../words/lang.ts';
+import { langCode } from './languages.ts';
 import { day, text } from './words.ts';
 import { machineKinds } from './machine-kinds.ts';
 
@@ -41,10 +43,14 @@ const line = z
   .optional()
   .describe('One line under the heading: what it is for. Without it the summary stands there.');
 
-/** Customer care guides. A Spanish twin stands in guides/es/ under the same file name. */
+const lang = langCode
+  .default(first)
+  .describe(`The language it is written in; ${others.map((code) => `${code} for a file in ${code}/`).join(', ')}.`);
+
+/** Customer care guides. A twin in another language stands in the folder of its name, under the same file name. */
 export const guide = z.strictObject({
   ...shared,
-  lang: z.enum(['en', 'es']).default('en').describe('The language it is written in; es for a file in es/.'),
+  lang,
   order: z
     .number()
     .int()
@@ -74,11 +80,11 @@ export const calculatorPage = z.strictObject({
   line,
 });
 
-/** The shop's own pages, named at the foot: legal notice, privacy, who works here. Twins in pages/es/ under the same name. */
+/** The shop's own pages, named at the foot: legal notice, privacy, who works here. Twins as with guides. */
 export const ownPage = z.strictObject({
   title: shared.title,
   summary: shared.summary,
-  lang: z.enum(['en', 'es']).default('en').describe('The language it is written in; es for a file in es/.'),
+  lang,
   reviewed: shared.reviewed,
   aliases: shared.aliases,
   draft: shared.draft,

@@ -1,6 +1,7 @@
-/** checks/: what a customer looks at before a cut, one list for each group of machines, in both languages side by side. */
+/** checks/: what a customer looks at before a cut, one list for each group of machines, in all languages side by side. */
 import { z } from 'astro/zod';
 import { id } from './article.ts';
+import { inOthers } from './languages.ts';
 import { machineKinds } from './machine-kinds.ts';
 import { day, text } from './words.ts';
 
@@ -13,7 +14,7 @@ const said = {
 const check = z.strictObject({
   id: id.describe('A short name of its own.'),
   ...said,
-  es: z.strictObject(said).describe('The same in Spanish.'),
+  ...inOthers(z.strictObject(said)),
   hazard: id.optional().describe('Caution that stands before it, by file name in hazards/.'),
   parts: z
     .array(id)
@@ -25,14 +26,14 @@ const check = z.strictObject({
 export const checkList = z
   .strictObject({
     title: z.string().min(5).max(70).describe('Heading of the list.'),
-    es: z.strictObject({ title: z.string().min(5).max(70) }).describe('The same in Spanish.'),
+    ...inOthers(z.strictObject({ title: z.string().min(5).max(70) })),
     kinds: z.array(z.enum(machineKinds)).min(1).describe('Kinds of machine it is for.'),
     reviewed: day.describe('Day somebody in the shop last went through it, as YYYY-MM-DD.'),
     groups: z
       .array(
         z.strictObject({
           name: z.string().min(3).max(40).describe('What the group is looked at for.'),
-          es: z.string().min(3).max(40).describe('The same in Spanish.'),
+          ...inOthers(z.string().min(3).max(40)),
           checks: z.array(check).min(1).describe('In the order of use.'),
         }),
       )

@@ -3,6 +3,7 @@ import { z } from 'astro/zod';
 import { describeProblem } from '../core/contract/messages.ts';
 import { facts, origins, readFacts, type Fact, type FactKey, type Facts, type Origin } from '../core/machine/index.ts';
 import { isOver, isUnder } from '../core/thresholds/index.ts';
+import { inOthers } from './languages.ts';
 import { machineKinds } from './machine-kinds.ts';
 
 const figure = z.union([z.string().min(1), z.number(), z.boolean()]);
@@ -20,10 +21,10 @@ const written = z.strictObject({
   name: z.string().min(2).describe('Name of the machine, as the shop calls it.'),
   kind: z.enum(machineKinds).describe('What kind of machine it is: the pages that speak of that kind are its pages.'),
   summary: z.string().min(10).describe('What it is, in one sentence.'),
-  es: z
-    .strictObject({ name: z.string().min(2), summary: z.string().min(10) })
-    .optional()
-    .describe('The same for customers who read Spanish.'),
+  ...inOthers(
+    z.strictObject({ name: z.string().min(2), summary: z.string().min(10) }),
+    (language) => `The same for customers who read ${language}.`,
+  ),
   facts: z
     .partialRecord(z.enum(keys), fact)
     .default({})

@@ -1,6 +1,7 @@
 /** parts/: the parts of a kind of machine, as the drawing numbers them, each with the page that is asked for most. File name: the kind of machine. */
 import { z } from 'astro/zod';
 import { id, pagePath } from './article.ts';
+import { inOthers } from './languages.ts';
 import { text } from './words.ts';
 
 /** "/guides/cutting-wet/", with or without an anchor. */
@@ -10,7 +11,7 @@ const address = z
 
 export const partList = z.strictObject({
   title: text(5).describe('What the drawing shows.'),
-  es: z.strictObject({ title: text(5) }).describe('The same in Spanish.'),
+  ...inOthers(z.strictObject({ title: text(5) })),
   parts: z
     .array(
       z.strictObject({
@@ -21,9 +22,10 @@ export const partList = z.strictObject({
           .array(pagePath)
           .default([])
           .describe('Other pages about it, for the page of this drawing: faults, jobs, tables, calculators.'),
-        es: z
-          .strictObject({ name: z.string().max(36).pipe(text(3)), see: address })
-          .describe('Name and page in Spanish.'),
+        ...inOthers(
+          z.strictObject({ name: z.string().max(36).pipe(text(3)), see: address }),
+          (language) => `Name and page in ${language}.`,
+        ),
       }),
     )
     .min(1)

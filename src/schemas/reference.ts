@@ -1,6 +1,7 @@
 /** Small records that articles use by file name: cautions, sources, words. */
 import { z } from 'astro/zod';
 import { id } from './article.ts';
+import { inOthers } from './languages.ts';
 import { harms, levelOf, levels, likelihoods } from './caution-level.ts';
 
 const caution = {
@@ -34,7 +35,7 @@ export const hazard = z
       .optional()
       .describe('Whether that is to be expected when the order is not followed, or only possible.'),
     ...caution,
-    es: z.strictObject(caution).describe('The same in Spanish, for what customers read.'),
+    ...inOthers(z.strictObject(caution), (language) => `The same in ${language}, for what customers read.`),
     sources: z.array(id).default([]).describe('What it rests on, by file name in sources/.'),
   })
   .superRefine(({ level, harm, likelihood }, context) => {
@@ -57,18 +58,20 @@ export const source = z.strictObject({
   quotedBy: z.string().optional().describe('Where it was seen quoted, when the work itself was not.'),
   url: z.url().optional().describe('Where it can be read.'),
   note: z.string().optional().describe('What whoever leans on it should know.'),
-  es: z
-    .strictObject({ title: z.string().min(5).optional(), where: z.string().optional() })
-    .optional()
-    .describe(
-      'For Spanish pages: the title where it is our own words and no name of a work, and the place in Spanish.',
-    ),
+  ...inOthers(
+    z.strictObject({ title: z.string().min(5).optional(), where: z.string().optional() }),
+    (language) =>
+      `For ${language} pages: the title where it is our own words and no name of a work, and the place in ${language}.`,
+  ),
 });
 
 export const word = z.strictObject({
   term: z.string().min(2).describe('The word.'),
   means: z.string().min(10).describe('The plain meaning, one or two sentences.'),
-  es: z.strictObject({ term: z.string(), means: z.string() }).optional().describe('Word and meaning in Spanish.'),
+  ...inOthers(
+    z.strictObject({ term: z.string(), means: z.string() }),
+    (language) => `Word and meaning in ${language}.`,
+  ),
   aliases: z
     .array(z.string())
     .default([])

@@ -1,6 +1,7 @@
 /** content/shop/shop.yaml: everything that makes this *this* shop's site. */
 import { z } from 'astro/zod';
 import { pagePath } from './article.ts';
+import { inOthers, langCode } from './languages.ts';
 import { machineKinds } from './machine-kinds.ts';
 import { text } from './words.ts';
 
@@ -51,7 +52,7 @@ const said = {
   kinds: kindNames.optional(),
 };
 
-const inAnother = z.strictObject({ ...said, line: said.line.optional(), hours: said.hours.optional() }).optional();
+const inAnother = z.strictObject({ ...said, line: said.line.optional(), hours: said.hours.optional() });
 
 export const shop = z.strictObject({
   name: z.string().max(60).pipe(text(2)).describe('Shown at the top of every page and on every printed sheet.'),
@@ -61,8 +62,10 @@ export const shop = z.strictObject({
     .describe('True while the shop, its machines and customers are made up; the site then says so on every page.'),
   address: z.array(text()).min(1).describe('Street and town, one line each.'),
   phone: text(3).describe('As people should dial it, in quotes.'),
-  es: inAnother.describe(
-    'Line, hours, visit, notice, front and kinds in Spanish; what is missing shows in English, marked as such.',
+  ...inOthers(
+    inAnother,
+    (language) =>
+      `Line, hours, visit, notice, front and kinds in ${language}; what is missing shows in English, marked as such.`,
   ),
   currency: z
     .string()
@@ -81,7 +84,7 @@ export const shop = z.strictObject({
     .describe('Sales tax on parts and on labor, in percent.'),
   units: z.enum(['metric', 'inch']).describe('Units shown first; every box reads both.'),
   languages: z
-    .array(z.enum(['en', 'es']))
+    .array(langCode)
     .refine((list) => list.includes('en'), 'en among them: the pages for mechanics are in English')
     .refine((list) => new Set(list).size === list.length, 'each language once')
     .describe('Every language the site speaks; English carries the mechanic’s pages and is always one of them.'),

@@ -1,6 +1,7 @@
-/** trouble/: a complaint as whoever uses the saw has it. One file for both languages; its pages say what to look at, what to leave alone and when to bring it in. */
+/** trouble/: a complaint as whoever uses the saw has it. One file for all languages; its pages say what to look at, what to leave alone and when to bring it in. */
 import { z } from 'astro/zod';
 import { id } from './article.ts';
+import { inOthers } from './languages.ts';
 import { machineKinds } from './machine-kinds.ts';
 import { day, text } from './words.ts';
 
@@ -18,7 +19,7 @@ const said = {
 
 export const trouble = z.strictObject({
   ...said,
-  es: z.strictObject(said).describe('The same in Spanish.'),
+  ...inOthers(z.strictObject(said)),
   hazard: id.describe('The one caution at the top, by file name in hazards/.'),
   order: z.number().int().min(1).max(99).describe('Place in the list of complaints, 1 first.'),
   kinds: z.array(z.enum(machineKinds)).min(1).describe('Kinds of machine it applies to.'),

@@ -1,6 +1,6 @@
-/** Makes the site one shop's: where pages find its shop.yaml, its color and mark, and only the languages it speaks. */
+/** Makes the site one shop's: where pages find its shop.yaml, its color and mark. */
 import { readFileSync } from 'node:fs';
-import { rm, writeFile } from 'node:fs/promises';
+import { writeFile } from 'node:fs/promises';
 import { basename, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
@@ -12,10 +12,6 @@ import { shop as schema, type Shop } from '../schemas/shop.ts';
 import { markFiles } from './look/mark.ts';
 import { token, tokens, withColor } from './look/tokens.ts';
 import { programWanted } from './support/program-wanted.ts';
-import { listFiles } from './support/files.ts';
-
-/** Languages other than English, each with the folder its pages stand in. */
-const folderOf = { es: 'es' } as const;
 
 export const shopOf = (project: string): Shop => schema.parse(parse(readFileSync(join(project, shopFile), 'utf8')));
 
@@ -24,14 +20,6 @@ const marksOf = (project: string) => markFiles(project, shopOf(project).mark, to
 /** Writes every file of the site that shows the shop's mark. */
 export async function addMarks(dist: string, project: string): Promise<void> {
   for (const [name, bytes] of await marksOf(project)) await writeFile(join(dist, name), bytes);
-}
-
-/** Whether a page, by its file, is in a language the shop speaks. */
-export function isSpoken(file: string, languages: readonly string[]): boolean {
-  return Object.entries(folderOf).every(
-    ([language, folder]) =>
-      languages.includes(language) || !(file.startsWith(`${folder}/`) || file === `${folder}.html`),
-  );
 }
 
 export function oneShop(): AstroIntegration {
@@ -65,13 +53,10 @@ export function oneShop(): AstroIntegration {
           }, next);
         });
       },
-      // Before links are looked at: one that leads into a language left out is then a broken one, and told.
       'astro:build:done': async ({ dir }) => {
         if (programWanted() !== undefined) return;
         const dist = fileURLToPath(dir);
         await addMarks(dist, project);
-        const { languages } = shop();
-        for (const file of await listFiles(dist)) if (!isSpoken(file, languages)) await rm(join(dist, file));
       },
     },
   };

@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { parse } from 'yaml';
 import { shopFile } from '../schemas/places.ts';
+import { languages, nameIn } from '../words/lang.ts';
 import { leftOut } from './support/shop-says.ts';
 
 export function siteAddress(): string | undefined {
@@ -23,5 +24,5 @@ export function basePath(site: string | undefined): string {
 /** Pages the shop leaves out, as files of the site, each in every language. */
 export function leftOutFiles(project: string): ReadonlySet<string> {
   const pages = [...leftOut(project)];
-  return new Set([...pages, ...pages.map((page) => `es/${page}`)].map((page) => `${page}.html`));
+  return new Set(pages.flatMap((page) => languages.map((lang) => `${nameIn(lang, page)}.html`)));
 }

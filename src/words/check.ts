@@ -1,6 +1,4 @@
-/** The check before a cut. */
-import { check as en } from './en/check.ts';
-import { check as es } from './es/check.ts';
-import type { InEach } from './lang.ts';
+/** The check before a cut: a page hands its words to the script. */
+import type { Language } from './lang.ts';
 
-export const checkWords: InEach<typeof en> = { en, es };
+export type CheckWords = Language['check']['onScreen'];

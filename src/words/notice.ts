@@ -1,6 +1,8 @@
-/** What is said about the copy kept on the device. */
-import { notice as en } from './en/notice.ts';
-import { notice as es } from './es/notice.ts';
-import type { InEach } from './lang.ts';
+/** What is said about the copy kept on the device: a page hands its words to the script. */
+import type { Language } from './lang.ts';
 
-export const noticeWords: InEach<typeof en> = { en, es };
+export type NoticeWords = Language['notice'];
+
+declare global {
+  var almanacNotice: NoticeWords | undefined;
+}

@@ -1,11 +1,11 @@
-/** The quote sheet, in the language the customer asks for. */
-import { quote as en } from './en/quote.ts';
-import { quote as es } from './es/quote.ts';
-import type { InEach, Lang } from './lang.ts';
+/** The quote sheet: in English at once, in the language the customer asks for when it is chosen. */
+import type { Lang } from './lang.ts';
+import { wordsFrom } from './words-from.ts';
+import { quote } from './en/quote.ts';
 
-export type QuoteWords = typeof en;
-const quotes: InEach<QuoteWords> = { en, es };
+export type QuoteWords = typeof quote;
+export const quoteInEnglish = quote;
 
-export function quoteWords(lang: Lang): QuoteWords {
-  return quotes[lang];
+export function quoteIn(lang: Lang): Promise<QuoteWords> {
+  return wordsFrom(import.meta.glob<QuoteWords>('./!(en)/quote.ts', { import: 'quote' }), lang);
 }

@@ -1,7 +1,4 @@
-/** The search. */
-import { search as en } from './en/search.ts';
-import { search as es } from './es/search.ts';
-import type { InEach } from './lang.ts';
+/** The search: a page hands its words to the script. */
+import type { Language } from './lang.ts';
 
-export type SearchWords = typeof en;
-export const searchWords: InEach<typeof en> = { en, es };
+export type SearchWords = Language['search'];

@@ -1,7 +1,14 @@
-/** The job sheet, and the paper of it that the customer takes home. */
-import { customerPaper as en } from './en/sheet.ts';
-import { customerPaper as es } from './es/sheet.ts';
-import type { InEach } from './lang.ts';
+/** The job sheet, and the paper of it that the customer takes home: in another language when it is chosen. */
+import type { Lang } from './lang.ts';
+import { wordsFrom } from './words-from.ts';
+import { customerPaper } from './en/sheet.ts';
 
 export { sheet as sheetWords } from './en/sheet.ts';
-export const customerPaperWords: InEach<typeof en> = { en, es };
+
+export type CustomerPaperWords = typeof customerPaper;
+export const customerPaperInEnglish = customerPaper;
+
+export function customerPaperIn(lang: Lang): Promise<CustomerPaperWords> {
+  const others = import.meta.glob<CustomerPaperWords>('./!(en)/sheet.ts', { import: 'customerPaper' });
+  return wordsFrom(others, lang);
+}

@@ -23,7 +23,7 @@ export const layers: readonly Layer[] = [
     layers: ['core', 'islands', 'browser', 'words', 'styles'],
     packages: /^(?:preact(?:\/|$)|uqr$)/,
   },
-  { name: 'schemas', owns: /^src\/schemas\//, layers: ['schemas', 'core'], packages: /^(?:astro\/zod|yaml)$/ },
+  { name: 'schemas', owns: /^src\/schemas\//, layers: ['schemas', 'core', 'words'], packages: /^(?:astro\/zod|yaml)$/ },
   { name: 'lib', owns: /^src\/lib\//, layers: ['lib', 'schemas', 'core', 'words', 'styles'], packages: /^(?!node:)/ },
   {
     name: 'components',

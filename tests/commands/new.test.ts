@@ -62,7 +62,7 @@ describe('what is typed', () => {
       title: 'Store it',
       kinds: ['floor-saw', 'ring-saw'],
       reader: 'customer',
-      es: 'Guárdela',
+      twins: { es: 'Guárdela' },
     });
   });
 
@@ -119,7 +119,7 @@ describe('at a terminal', () => {
       title: 'Store it dry',
       kinds: ['floor-saw'],
       reader: 'customer',
-      es: 'Guárdela seca',
+      twins: { es: 'Guárdela seca' },
     });
     expect(left).toEqual([]);
   });

@@ -72,7 +72,7 @@ describe('npm run shop:new', () => {
     [{ rate: '0' }, /--rate "0": a number from 0\.01/],
     [{ tax: '51' }, /--tax "51": a number from 0 to 50/],
     [{ currency: 'EUO' }, /--currency "EUO": three capitals of a currency/],
-    [{ languages: 'es' }, /--languages "es": en, or en,es/],
+    [{ languages: 'es' }, /--languages "es": en, alone or before es, like en,es/],
     [{ name: ' ' }, /--name this cannot be left empty/],
   ])('says what is wrong with %j', (change, words) => {
     const made = make('two', change);

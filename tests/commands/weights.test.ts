@@ -13,13 +13,14 @@ import { listFiles } from '../../src/steps/support/files.ts';
 const budgets: Readonly<Record<string, Omit<Weight, 'file'>>> = {
   'start and lists': { html: 30_000, css: 8_000, js: 19_500, woken: 19_500 },
   // The engine begins while its page is read.
-  search: { html: 5_000, css: 8_000, js: 38_000, woken: 38_000 },
+  search: { html: 6_300, css: 8_000, js: 38_000, woken: 38_000 },
   guides: { html: 12_000, css: 8_800, js: 4_700, woken: 4_700 },
   'es/guides': { html: 12_000, css: 8_800, js: 4_700, woken: 4_700 },
   trouble: { html: 5_500, css: 6_700, js: 2_300, woken: 2_300 },
   'es/trouble': { html: 5_500, css: 6_700, js: 2_300, woken: 2_300 },
-  check: { html: 6_500, css: 7_200, js: 17_000, woken: 17_000 },
-  'es/check': { html: 6_500, css: 7_200, js: 17_000, woken: 17_000 },
+  // The words of the script come with the page, in its language alone.
+  check: { html: 6_800, css: 7_200, js: 16_000, woken: 16_000 },
+  'es/check': { html: 7_000, css: 7_200, js: 16_000, woken: 16_000 },
   point: { html: 9_500, css: 5_500, js: 2_100, woken: 2_100 },
   'es/point': { html: 9_500, css: 5_500, js: 2_100, woken: 2_100 },
   machines: { html: 8_500, css: 5_400, js: 2_100, woken: 2_100 },

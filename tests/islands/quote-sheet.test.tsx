@@ -11,7 +11,7 @@ import { quoteRows } from '../../src/islands/RepairWorth/quote/file.ts';
 import { emptyLetter, validUntil, type Letter } from '../../src/islands/RepairWorth/quote/letter.ts';
 import { dayWriter, moneyWriter } from '../../src/islands/RepairWorth/quote/money.ts';
 import { QuoteSheet } from '../../src/islands/RepairWorth/quote/QuoteSheet.tsx';
-import { quoteWords } from '../../src/words/index.ts';
+import { wordsIn, type Lang } from '../../src/words/index.ts';
 import { shop } from './page.ts';
 import { runs } from '../runs.ts';
 
@@ -42,8 +42,17 @@ const letter: Letter = {
   work: 'Belt and bearings',
   number: '1182',
 };
-const sheet = (raw: RawInputs, more: Partial<Letter> = {}) =>
-  renderToString(<QuoteSheet id="sheet" data={dataOf(raw)} letter={{ ...letter, ...more }} shop={shop} />);
+const sheet = (raw: RawInputs, { lang = 'en', ...more }: Partial<Letter> & { lang?: Lang } = {}) =>
+  renderToString(
+    <QuoteSheet
+      id="sheet"
+      data={dataOf(raw)}
+      letter={{ ...letter, ...more }}
+      shop={shop}
+      lang={lang}
+      words={wordsIn(lang).quote}
+    />,
+  );
 const plain = (html: string) => html.replace(/<[^>]+>/g, ' ').replace(/\s+/g, ' ');
 
 /** Every text of a dictionary with the way to it; sentences with a gap are read with a figure in it. */
@@ -59,7 +68,7 @@ function texts(words: object, path = ''): [string, string][] {
 }
 
 describe('the words of the quote sheet', () => {
-  const [en, es] = [new Map(texts(quoteWords('en'))), new Map(texts(quoteWords('es')))];
+  const [en, es] = [new Map(texts(wordsIn('en').quote)), new Map(texts(wordsIn('es').quote))];
   it('are the same list in both languages, none of them empty', () => {
     expect([...es.keys()]).toEqual([...en.keys()]);
     expect([...en, ...es].filter(([, text]) => text.trim() === '').map(([at]) => at)).toEqual([]);
@@ -73,7 +82,7 @@ describe('the words of the quote sheet', () => {
 });
 
 describe.each(['en', 'es'] as const)('the sheet in %s', (language) => {
-  const html = sheet(shopSide, { language });
+  const html = sheet(shopSide, { lang: language });
   it('says who, what, how much and how long', () => {
     const text = plain(html);
     const money = moneyWriter(language, 'USD');
@@ -97,9 +106,9 @@ describe.each(['en', 'es'] as const)('the sheet in %s', (language) => {
     expect(plain(html)).not.toMatch(/64[.,]19|11[.,]37|22[.,]74|37 %|40 %|markup|margin|margen|most worth/i);
   });
   it('says that the engine has not been looked at until it has', () => {
-    const words = quoteWords(language);
+    const words = wordsIn(language).quote;
     expect(plain(html)).toContain(words.engineOpen);
-    const checked = plain(sheet({ ...shopSide, engine: 'good' }, { language }));
+    const checked = plain(sheet({ ...shopSide, engine: 'good' }, { lang: language }));
     expect(checked).not.toContain(words.engineOpen);
     expect(checked).toContain(words.engineGood);
   });
@@ -145,7 +154,7 @@ describe('the lines of a quote', () => {
   });
   it('take the fee off where it is credited, and name it as owed where it is not', () => {
     expect(plain(sheet({ quote: 260, diagnosticFee: 45, diagnosticCredited: true }))).toMatch(/Left to pay \$215\.00/);
-    expect(plain(sheet({ quote: 260, diagnosticFee: 45 }))).toContain(quoteWords('en').feeOwed('$45.00'));
+    expect(plain(sheet({ quote: 260, diagnosticFee: 45 }))).toContain(wordsIn('en').quote.feeOwed('$45.00'));
   });
 });
 
@@ -169,7 +178,7 @@ describe('a quote', () => {
 });
 
 describe('the quote as a table', () => {
-  const rows = quoteRows(dataOf(shopSide), { ...letter, language: 'es', customer: '=HYPERLINK("x")' }, shop);
+  const rows = quoteRows(dataOf(shopSide), { ...letter, customer: '=HYPERLINK("x")' }, shop, wordsIn('es').quote);
   it('has the lines and the total, and no cost', () => {
     const text = csvText(rows);
     expect(text).toContain('Drive belt,1,106.98,106.98');

@@ -1,6 +1,6 @@
 /** What the build hands to the search box beside the full text: titles, other words and headings, as numbers of words. */
 
-import type { Tongue } from './forms.ts';
+import type { Lang } from '../../words/lang.ts';
 
 /** What a result is, in the order the numbers of `PackedRow` mean. */
 export const resultKinds = [
@@ -55,5 +55,5 @@ export interface PackedList {
   /** Misspelled word -> the one that is meant, where content knows both. */
   readonly misspelled: Readonly<Record<string, string>>;
   /** The other languages of the site that have a list. */
-  readonly beside: readonly Tongue[];
+  readonly beside: readonly Lang[];
 }

@@ -1,4 +1,6 @@
 /** What the search engine offers a page. One global, `almanacSearch`, from the script pagefind/engine.js. */
+import type { Lang } from '../../words/lang.ts';
+import type { Speech } from '../../words/say/speech.ts';
 import type { ResultKind } from '../language/packed-list.ts';
 import type { Replaced } from './question.ts';
 
@@ -42,9 +44,9 @@ export interface Found {
   readonly certainty: number;
 }
 
-/** That the pages of the other language answer better. */
+/** That the pages of another language answer better. */
 export interface Elsewhere {
-  readonly lang: 'en' | 'es';
+  readonly lang: Lang;
   /** Its search page, with the question. */
   readonly address: string;
   readonly title: string;
@@ -60,8 +62,10 @@ export interface SearchEngine {
   /** Loads the index of the page's language. Call it when the search page opens: it takes a moment. */
   readonly ready: () => Promise<void>;
   readonly find: (words: string, options?: SearchOptions) => Promise<Found>;
-  /** Asks the other language's list, when that answers better than `certainty`. */
+  /** Asks the lists of the other languages, when one answers better than `certainty`. */
   readonly elsewhere: (words: string, certainty: number) => Promise<Elsewhere | undefined>;
+  /** Called by a language's list: what is known of its words. */
+  readonly learn: (lang: Lang, speech: Speech) => void;
   /** Called by the index files themselves. */
   readonly put: (name: string, said: string) => void;
 }

@@ -1,7 +1,8 @@
 /** The packed search engine: Pagefind and the pages' own phrases on the page's own thread, files read by script tag. */
 import type { Fragment, SubResult } from 'almanac:pagefind';
 import type { PackedList } from '../language/packed-list.ts';
-import type { Tongue } from '../language/forms.ts';
+import type { Lang } from '../../words/lang.ts';
+import { addressOf } from '../../words/say/address.ts';
 import { byPhrases, type OwnHit } from './by-phrases.ts';
 import type { Elsewhere, Found, Hit, OfferedPage, SearchOptions } from './contract.ts';
 import { openFullText, readAhead, searchText, type TextHit } from './full-text.ts';
@@ -12,20 +13,20 @@ import { pageText } from './page-text.ts';
 import { readQuestion } from './question.ts';
 import { rank } from './rank.ts';
 import { readSizes, type Offer } from './sizes.ts';
+import { learn, speechIn } from './speech.ts';
 
 const root = new URL('..', (document.currentScript as HTMLScriptElement).src);
-const ours: Tongue = document.documentElement.lang.startsWith('es') ? 'es' : 'en';
-const other: Tongue = ours === 'en' ? 'es' : 'en';
-const lists = new Map<Tongue, Promise<List | undefined>>();
-const listed = new Set<Tongue>();
+const ours = document.documentElement.lang as Lang;
+const lists = new Map<Lang, Promise<List | undefined>>();
+const listed = new Set<Lang>();
 
-function listOf(lang: Tongue): Promise<List | undefined> {
+function listOf(lang: Lang): Promise<List | undefined> {
   const known =
     lists.get(lang) ??
-    readText(`list.${lang}`).then(
-      (text) => {
+    Promise.all([readText(`list.${lang}`), speechIn(lang)]).then(
+      ([text, speech]) => {
         listed.add(lang);
-        return readList(JSON.parse(text) as PackedList, lang);
+        return readList(JSON.parse(text) as PackedList, lang, speech);
       },
       () => undefined,
     );
@@ -33,9 +34,11 @@ function listOf(lang: Tongue): Promise<List | undefined> {
   return known;
 }
 
-/** A site in one language has one list; another is not asked for. */
-async function otherList(): Promise<List | undefined> {
-  return (await listOf(ours))?.beside.includes(other) ? listOf(other) : undefined;
+/** The lists of the site's other languages; one that is not there is not asked for. */
+async function otherLists(): Promise<readonly (readonly [Lang, List])[]> {
+  const beside = (await listOf(ours))?.beside ?? [];
+  const found = await Promise.all(beside.map(async (lang) => [lang, await listOf(lang)] as const));
+  return found.flatMap(([lang, list]) => (list ? [[lang, list] as const] : []));
 }
 
 const empty: Found = { total: 0, hits: [], hidden: 0, replaced: [], left: [], offers: [], certainty: 0 };
@@ -45,7 +48,7 @@ async function find(words: string, options: SearchOptions = {}): Promise<Found> 
   const list = await listOf(ours);
   if (!list) return empty;
   const question = readQuestion(words, list);
-  const sizes = readSizes(words, (word) => list.standsIn(word) !== undefined);
+  const sizes = readSizes(words, (word) => list.standsIn(word) !== undefined, list.speech);
   const text = await searchText(question.sharp, list);
   const own = byPhrases(question.families, list);
   const scores = new Map([...text].map(([row, hit]) => [row, hit.score]));
@@ -116,29 +119,32 @@ async function toOffer(offer: Offer): Promise<OfferedPage | undefined> {
   const address = new URL(file, root);
   address.search = offerQuery(offer);
   address.hash = anchor;
-  for (const [lang, list] of [
-    [ours, listOf],
-    [other, otherList],
-  ] as const) {
-    const title = (await list(lang))?.rows.find((row) => row.address === file)?.title;
+  const own = await listOf(ours);
+  for (const [lang, list] of [...(own ? [[ours, own] as const] : []), ...(await otherLists())]) {
+    const title = list.rows.find((row) => row.address === file)?.title;
     if (title !== undefined)
       return { address: address.href, title, said, filled: Object.keys(figures).length > 0, foreign: lang !== ours };
   }
   return undefined;
 }
 
-/** The other language is worth a pointer when its best phrase answers that much better, and well by itself. */
+/** Another language is worth a pointer when its best phrase answers that much better, and well by itself. */
 const better = 1.3;
 const well = 0.3;
 
 async function elsewhere(words: string, certainty: number): Promise<Elsewhere | undefined> {
-  const list = await otherList();
-  if (!list) return undefined;
-  const own = [...byPhrases(readQuestion(words, list).families, list)].sort(([, a], [, b]) => b.score - a.score)[0];
-  if (!own || own[1].score < well || own[1].score < certainty * better) return undefined;
-  const address = new URL(other === 'es' ? 'es/search.html' : 'search.html', root);
+  const best = (await otherLists())
+    .flatMap(([lang, list]) => {
+      const [row, hit] = [...byPhrases(readQuestion(words, list).families, list)].sort(
+        ([, a], [, b]) => b.score - a.score,
+      )[0] ?? [0, undefined];
+      return hit ? [{ lang, score: hit.score, title: list.rows[row]?.title ?? '' }] : [];
+    })
+    .sort((a, b) => b.score - a.score)[0];
+  if (!best || best.score < well || best.score < certainty * better) return undefined;
+  const address = new URL(addressOf(best.lang, '/search').slice(1) + '.html', root);
   address.searchParams.set('q', words);
-  return { lang: other, address: address.href, title: list.rows[own[0]]?.title ?? '' };
+  return { lang: best.lang, address: address.href, title: best.title };
 }
 
 async function ready(): Promise<void> {
@@ -147,7 +153,7 @@ async function ready(): Promise<void> {
   if (fullText.status === 'rejected' && list.status === 'fulfilled' && list.value) throw fullText.reason;
 }
 
-globalThis.almanacSearch = { ready, find, elsewhere, put };
+globalThis.almanacSearch = { ready, find, elsewhere, learn, put };
 
 // Begun before anybody asks; who asks meets the same failure, and can say so.
 ready().catch(() => undefined);

@@ -1,11 +1,12 @@
 /** Pagefind's answers, row by row: one question, and more only where that one finds too little. */
 import { createInstance, type Fragment, type Instance } from 'almanac:pagefind';
-import type { Tongue } from '../language/forms.ts';
+import type { Lang } from '../../words/lang.ts';
 import { plainly } from '../language/sayings.ts';
 import { carrying } from '../language/stop-words.ts';
 import { normalized, wordsOf } from '../language/words-of.ts';
 import { readBundle } from './index-files.ts';
 import type { List } from './list.ts';
+import { speechIn } from './speech.ts';
 
 export interface TextHit {
   readonly score: number;
@@ -20,7 +21,7 @@ const mostWords = 8;
 
 let instance: Promise<Instance> | undefined;
 
-export function openFullText(lang: Tongue): Promise<Instance> {
+export function openFullText(lang: Lang): Promise<Instance> {
   instance ??= open(lang).catch((reason: unknown) => {
     instance = undefined;
     throw reason;
@@ -29,7 +30,7 @@ export function openFullText(lang: Tongue): Promise<Instance> {
 }
 
 /** What Pagefind starts from comes in one script; it would ask for three files, one of them after the others. */
-async function open(lang: Tongue): Promise<Instance> {
+async function open(lang: Lang): Promise<Instance> {
   await readBundle(`start.${lang}`);
   const opened = createInstance({ basePath: '/pagefind/', baseUrl: '/', noWorker: true, excerptLength: 24 });
   // Asked for nothing, it answers when it has started.
@@ -38,10 +39,12 @@ async function open(lang: Tongue): Promise<Instance> {
 }
 
 /** What a question's words stand in is fetched while the list is still on its way, which alone knows what is meant. */
-export function readAhead(question: string, lang: Tongue): void {
-  const words = carrying(wordsOf(plainly(normalized(question), lang)), lang);
-  openFullText(lang)
-    .then((fullText) => fullText.preload(words.join(' ')))
+export function readAhead(question: string, lang: Lang): void {
+  Promise.all([openFullText(lang), speechIn(lang)])
+    .then(([fullText, speech]) => {
+      const words = carrying(wordsOf(plainly(normalized(question, speech), speech), speech), speech);
+      return fullText.preload(words.join(' '));
+    })
     .catch(() => undefined);
 }
 

@@ -7,7 +7,9 @@ import {
   type PhraseKind,
   type ResultKind,
 } from '../language/packed-list.ts';
-import { formsOf, type Tongue } from '../language/forms.ts';
+import type { Lang } from '../../words/lang.ts';
+import type { Speech } from '../../words/say/speech.ts';
+import { formsOf } from '../language/forms.ts';
 import { kinOf } from '../language/kin.ts';
 import { stem } from '../language/stem.ts';
 
@@ -34,7 +36,9 @@ export interface Phrase {
 }
 
 export interface List {
-  readonly lang: Tongue;
+  readonly lang: Lang;
+  /** What is known of the words of its language. */
+  readonly speech: Speech;
   readonly rows: readonly Row[];
   readonly phrase: (number: number) => Phrase;
   /** Numbers of the phrases a family stands in. */
@@ -47,21 +51,22 @@ export interface List {
   readonly inText: (forms: string) => boolean;
   readonly misspelled: Readonly<Record<string, string>>;
   /** The other languages of the site that have a list. */
-  readonly beside: readonly Tongue[];
+  readonly beside: readonly Lang[];
   /** Number in the full text -> row. */
   readonly rowOf: ReadonlyMap<string, number>;
 }
 
-export function readList(packed: PackedList, lang: Tongue): List {
+export function readList(packed: PackedList, lang: Lang, speech: Speech): List {
   const words = packed.words.split(' ');
   const known = ` ${packed.known} `;
-  const forms = new Set(words.map((word) => formsOf(word, lang)));
+  const forms = new Set(words.map((word) => formsOf(word, speech)));
   const { families, ...phrases } = readPhrases(
     packed,
-    words.map((word) => stem(word, lang)),
+    words.map((word) => stem(word, speech)),
   );
   return {
     lang,
+    speech,
     rows: packed.rows.map(([address, title, kind, reader, page, file]) => ({
       address,
       title,
@@ -71,7 +76,7 @@ export function readList(packed: PackedList, lang: Tongue): List {
       file: packed.files[file] ?? '',
     })),
     ...phrases,
-    words: [...new Set([...words, ...[...kinOf(lang).keys()].filter((word) => families.has(stem(word, lang)))])],
+    words: [...new Set([...words, ...[...kinOf(speech).keys()].filter((word) => families.has(stem(word, speech)))])],
     // Looked for in the text as it came: a question has a few words, and a big site ten thousands.
     inText: (word) => forms.has(word) || known.includes(` ${word} `),
     misspelled: packed.misspelled,

@@ -27,14 +27,12 @@ export interface Question {
   readonly forMeaning: boolean;
 }
 
-const meaning = /^\s*(?:what (?:is|are|does)|what's|que (?:es|son|significa)|qu[eé] (?:es|son|significa)|¿qu[eé])\b/i;
-
 /** Beginnings are taken for a word still being typed from so many letters on, and for so many words at most. */
 const beginning = 2;
 const mostEndings = 12;
 
 export function readQuestion(text: string, list: List): Question {
-  const asked = wordsOf(plainly(normalized(text), list.lang));
+  const asked = wordsOf(plainly(normalized(text, list.speech), list.speech), list.speech);
   const open = /[\p{L}\p{N}]$/u.test(text) ? asked.length - 1 : -1;
   const words: string[] = [];
   const families: (readonly string[])[] = [];
@@ -42,18 +40,18 @@ export function readQuestion(text: string, list: List): Question {
   const left: string[] = [];
   const take = (word: string, ...more: readonly string[]) => {
     words.push(word);
-    families.push([...new Set([stem(word, list.lang), ...more])]);
+    families.push([...new Set([stem(word, list.speech), ...more])]);
   };
   asked.forEach((word, at) => {
     const standIn = list.misspelled[word];
     if (standIn !== undefined) {
       replaced.push({ typed: word, used: standIn });
-      for (const part of wordsOf(standIn)) take(part);
-    } else if (isStopWord(word, list.lang)) words.push(word);
+      for (const part of wordsOf(standIn, list.speech)) take(part);
+    } else if (isStopWord(word, list.speech)) words.push(word);
     else if (isKnown(word, list)) take(word);
     else if (at === open && endings(word, list).length > 0) take(word, ...endings(word, list));
     else {
-      const nearest = nearestWord(word, list.words, (w) => -list.weightOf(stem(w, list.lang)));
+      const nearest = nearestWord(word, list.words, (w) => -list.weightOf(stem(w, list.speech)));
       const parts = nearest === undefined ? inTwo(word, list) : undefined;
       if (nearest !== undefined) {
         replaced.push({ typed: word, used: nearest });
@@ -64,8 +62,8 @@ export function readQuestion(text: string, list: List): Question {
     }
   });
   // The full text knows nothing of words that mean the same: it is asked with the pages' own.
-  const sharp = carrying(words, list.lang).map((word) =>
-    list.inText(formsOf(word, list.lang)) ? word : siteWord(word, list.lang),
+  const sharp = carrying(words, list.speech).map((word) =>
+    list.inText(formsOf(word, list.speech)) ? word : siteWord(word, list.speech),
   );
   return {
     words,
@@ -75,21 +73,21 @@ export function readQuestion(text: string, list: List): Question {
     replaced,
     left,
     hasNumber: asked.some((word) => /\d/.test(word)),
-    forMeaning: meaning.test(text),
+    forMeaning: list.speech.meaning?.test(text) ?? false,
   };
 }
 
-const denies = (word: string, list: List): boolean => stem(word, list.lang) === 'no';
+const denies = (word: string, list: List): boolean => stem(word, list.speech) === 'no';
 
 export function isKnown(word: string, list: List): boolean {
-  const family = stem(word, list.lang);
-  return family === 'no' || list.standsIn(family) !== undefined || list.inText(formsOf(word, list.lang));
+  const family = stem(word, list.speech);
+  return family === 'no' || list.standsIn(family) !== undefined || list.inText(formsOf(word, list.speech));
 }
 
 /** Families of the words that begin so. */
 function endings(word: string, list: List): string[] {
   if (word.length < beginning) return [];
-  const found = list.words.filter((w) => w.startsWith(word)).map((w) => stem(w, list.lang));
+  const found = list.words.filter((w) => w.startsWith(word)).map((w) => stem(w, list.speech));
   return [...new Set(found)].slice(0, mostEndings);
 }
 
@@ -97,7 +95,8 @@ function endings(word: string, list: List): string[] {
 function inTwo(word: string, list: List): readonly [string, string] | undefined {
   for (let cut = 3; cut <= word.length - 3; cut += 1) {
     const [a, b] = [word.slice(0, cut), word.slice(cut)];
-    if (isKnown(a, list) && isKnown(b, list) && !isStopWord(a, list.lang) && !isStopWord(b, list.lang)) return [a, b];
+    if (isKnown(a, list) && isKnown(b, list) && !isStopWord(a, list.speech) && !isStopWord(b, list.speech))
+      return [a, b];
   }
   return undefined;
 }

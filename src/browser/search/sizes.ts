@@ -5,6 +5,7 @@
  * A blade with its marked surface speed leads to its row of the table, which holds the answer, and to the calculator
  * with these two boxes filled and all others empty: what turns the blade is the reader's to say before any verdict.
  */
+import { plain, type Speech } from '../../words/say/speech.ts';
 import { normalized } from '../language/words-of.ts';
 
 /** A page a size leads to, from the site's folder; the strongest first. */
@@ -34,8 +35,8 @@ const fuelWords = /\b(?:fuel|gas|gasoline|petrol|ethanol|gasolina|etanol|nafta)\
 const none: Sizes = { pins: [], offers: [] };
 
 /** @param inUse whether a word stands in a title, another word or a heading of some page */
-export function readSizes(question: string, inUse: (word: string) => boolean): Sizes {
-  const text = normalized(question);
+export function readSizes(question: string, inUse: (word: string) => boolean, speech: Speech = plain): Sizes {
+  const text = normalized(question, speech);
   if (inTrouble.test(text)) return none;
   const found = [
     ring(question, text),

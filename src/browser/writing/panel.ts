@@ -24,8 +24,8 @@ dd { margin: 0; overflow-wrap: anywhere; }
 `;
 
 const path = decodeURIComponent(location.pathname).replace(/\.html$|\/$/g, '');
-/** "/es/guides/cutting-wet" is made from guides/es/cutting-wet. */
-const page = path.replace(/^\/es\/(\w+)\//, '/$1/es/');
+/** A page in another language, "/xx/guides/cutting-wet", is made from guides/xx/cutting-wet. */
+const page = path.replace(new RegExp(`^/(${document.documentElement.lang})/(\\w+)/`), '/$2/$1/');
 const isHere = ({ file }: Finding): boolean => page !== '' && file.replace(/\.\w+$/, '').endsWith(page);
 
 function show(findings: readonly Finding[]): void {

@@ -1,5 +1,6 @@
 /** What is typed after "npm run new --", read into one page to make; or a sentence that says what is wrong with it. */
 import { machineKinds, type MachineKind } from '../../schemas/machine-kinds.ts';
+import { nameOf, others, type Other } from '../../words/lang.ts';
 import { didYouMean, listed } from '../../steps/content-check/problem.ts';
 import { folderOf, type NewKind, type Reader } from './skeleton.ts';
 
@@ -8,13 +9,16 @@ export interface Wanted {
   readonly title: string;
   readonly kinds: readonly MachineKind[];
   readonly reader: Reader;
-  /** Title of the Spanish twin. */
-  readonly es: string | undefined;
+  /** Titles of a guide's twins, by language. */
+  readonly twins: Readonly<Partial<Record<Other, string>>>;
 }
 
 const usage = 'npm run new -- job "Change the recoil cord" --for cut-off-saw,floor-saw --reader mechanic';
 const names = Object.keys(folderOf);
-const options = ['--for', '--reader', '--es'] as const;
+const twinOption = <L extends Other>(lang: L): `--${L}` => `--${lang}`;
+/** A language's code, for the title of the twin in it. */
+export const twinOptions = others.map((lang) => ({ lang, option: twinOption(lang), language: nameOf(lang) }));
+const options = ['--for', '--reader', ...twinOptions.map(({ option }) => option)] as const;
 export type Option = (typeof options)[number];
 
 /** What was typed, taken apart: the words in their order, and what each option was given. */
@@ -51,10 +55,11 @@ export function wantedOf({ words, given }: Typed): Wanted | string {
   if (title.trim() === '') return `It needs a title: ${usage}`;
   if (more.length > 0) return `One title, please, in quotes: "${[title, ...more].join(' ')}"`;
   const longest = kind === 'machine' ? Infinity : 70;
-  for (const text of [title, given['--es'] ?? '...'])
+  const asked = twinOptions.filter(({ option }) => given[option] !== undefined);
+  for (const text of [title, ...asked.map(({ option }) => given[option] ?? '')])
     if (text.trim().length < 3 || text.length > longest) return `"${text}": a title has 3 to 70 letters.`;
-  if (given['--es'] !== undefined && kind !== 'guide')
-    return `Only a guide has a Spanish twin of its own; --es does not go with ${kind}.`;
+  for (const { option, language } of kind === 'guide' ? [] : asked)
+    return `Only a guide has a ${language} twin of its own; ${option} does not go with ${kind}.`;
   const kinds = (given['--for'] ?? '')
     .split(',')
     .map((k) => k.trim())
@@ -65,7 +70,13 @@ export function wantedOf({ words, given }: Typed): Wanted | string {
   if (kind === 'machine' && kinds.length > 1) return `A machine is of one kind, not of ${kinds.join(' and ')}.`;
   const reader = given['--reader'] ?? (kind === 'guide' ? 'customer' : 'mechanic');
   if (reader !== 'customer' && reader !== 'mechanic') return `--reader "${reader}": mechanic or customer.`;
-  return { kind, title: title.trim(), kinds: kinds.filter(isMachineKind), reader, es: given['--es'] };
+  return {
+    kind,
+    title: title.trim(),
+    kinds: kinds.filter(isMachineKind),
+    reader,
+    twins: Object.fromEntries(asked.map(({ lang, option }) => [lang, given[option]])),
+  };
 }
 
 const isKind = (text: string): text is NewKind => Object.hasOwn(folderOf, text);

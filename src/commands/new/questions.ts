@@ -1,6 +1,6 @@
 /** What "npm run new" asks at a terminal: only what was not typed, each answer checked before the next question. */
 import { machineKinds } from '../../schemas/machine-kinds.ts';
-import { wantedOf, type Typed, type Wanted } from './arguments.ts';
+import { twinOptions, wantedOf, type Typed, type Wanted } from './arguments.ts';
 import { folderOf } from './skeleton.ts';
 
 /** Puts one question to whoever sits there; the usual answer stands in for an empty one. */
@@ -35,11 +35,12 @@ export async function askedFor(typed: Typed, ask: Ask, tell: (sentence: string) 
     await until('Who reads it? mechanic, customer', words[0] === 'guide' ? 'customer' : 'mechanic', (answer) => {
       given['--reader'] = answer;
     });
-  if (given['--es'] === undefined && words[0] === 'guide')
-    await until('Its title in Spanish (none: leave empty)', '', (answer) => {
-      if (answer === '') delete given['--es'];
-      else given['--es'] = answer;
-    });
+  for (const { option, language } of words[0] === 'guide' ? twinOptions : [])
+    if (given[option] === undefined)
+      await until(`Its title in ${language} (none: leave empty)`, '', (answer) => {
+        if (answer === '') delete given[option];
+        else given[option] = answer;
+      });
   const wanted = wantedOf({ words, given });
   if (typeof wanted === 'string') throw new Error(wanted);
   return wanted;

@@ -1,5 +1,6 @@
 /** The text a new page starts with: the fields it needs, the headings it is read by, and in each what belongs there. */
 import { stringify } from 'yaml';
+import { wordsIn, type Lang } from '../../words/lang.ts';
 import type { MachineKind } from '../../schemas/machine-kinds.ts';
 
 /** What "npm run new" can make, each with its folder. */
@@ -20,7 +21,7 @@ export interface NewPage {
   readonly kinds: readonly MachineKind[];
   /** YYYY-MM-DD */
   readonly today: string;
-  readonly lang: 'en' | 'es';
+  readonly lang: Lang;
 }
 
 type Sections = readonly (readonly [heading: string, inside: string])[];
@@ -48,24 +49,6 @@ const sections: Readonly<Record<Exclude<NewKind, 'machine' | 'guide'>, Sections>
   ],
 };
 
-const guide: Readonly<Record<'en' | 'es', Sections>> = {
-  en: [
-    ['Before you start', '1. What must be off, cold or out of the way.'],
-    ['Step by step', '1. One step a line, the verb first.'],
-    ['Stop and bring it in when', '- What you see, hear or smell.'],
-  ],
-  es: [
-    ['Antes de empezar', '1. Qué debe estar apagado, frío o apartado.'],
-    ['Paso a paso', '1. Un paso por línea, el verbo primero.'],
-    ['Deténgase y tráigala cuando', '- Lo que ve, oye o huele.'],
-  ],
-};
-
-const summaries = {
-  en: 'One sentence that says what this page is for: write it before you publish.',
-  es: 'Una frase que diga para qué sirve esta página: escríbala antes de publicar.',
-};
-
 /** A value as YAML writes it on one line, quoted where it must be. */
 const value = (text: unknown) => stringify(text, { lineWidth: 0 }).trim();
 
@@ -74,11 +57,12 @@ export function skeleton(page: NewPage): string {
 }
 
 function article({ kind, title, reader, kinds, today, lang }: NewPage): string {
-  const body = kind === 'guide' ? guide[lang] : kind === 'machine' ? [] : sections[kind];
+  const words = wordsIn(lang).newGuide;
+  const body = kind === 'guide' ? words.sections : kind === 'machine' ? [] : sections[kind];
   const head = [
     `title: ${value(title)}`,
     '# Shown in lists and in search; at most 220 letters.',
-    `summary: ${value(summaries[lang])}`,
+    `summary: ${value(words.summary)}`,
     `reader: ${reader}`,
     ...(kind === 'guide' ? [`lang: ${lang}`] : []),
     '# The day somebody last went through it.',

@@ -1,6 +1,7 @@
 /** Everything that stands between a built site and its readers. Missing twins are among what the content check finds. */
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { addressIn, splitName } from '../../words/lang.ts';
 import { checkContent, readContent } from '../../steps/content-check/check-content.ts';
 import type { ContentFile } from '../../steps/content-check/content-file.ts';
 import type { Known } from '../../steps/content-check/library.ts';
@@ -25,7 +26,7 @@ export async function notReady(projectFolder: string, dist: string, known: Known
 }
 
 function pageOf({ folder, id }: ContentFile, dist: string): string | undefined {
-  const page = id.startsWith('es/') ? `es/${folder}/${id.slice(3)}` : `${folder}/${id}`;
-  const path = join(dist, `${page}.html`);
+  const { lang, name } = splitName(id);
+  const path = join(dist, `${addressIn(lang, `/${folder}/${name}`)}.html`);
   return existsSync(path) ? readFileSync(path, 'utf8') : undefined;
 }

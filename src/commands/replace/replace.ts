@@ -1,4 +1,5 @@
 /** What "npm run replace" does, in one folder. */
+import { nameIn, nameOf, others } from '../../words/lang.ts';
 import { copyFileSync, existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { kindOf, kinds } from '../../schemas/kinds.ts';
@@ -52,11 +53,13 @@ export async function replace(
   }
   writeMarks(shop, { ...readMarks(shop), [page]: markOf(readFileSync(original, 'utf8')) });
   if (seen) return { done: `Noted: ${said(page)} was compared with its original as it is today.` };
-  const twin = page.replace('/', '/es/');
-  const alsoTwin = existsSync(join(knowledge, twin)) && !existsSync(join(shop, twin));
+  const [folder = '', ...name] = page.split('/');
+  const twins = others
+    .map((lang) => ({ language: nameOf(lang), page: `${folder}/${nameIn(lang, name.join('/'))}` }))
+    .filter((twin) => existsSync(join(knowledge, twin.page)) && !existsSync(join(shop, twin.page)));
   return {
-    done: `Made ${said(page)}: it now stands in for the page of the knowledge. Change it there${page.endsWith('.mdx') ? ', and put the day into "reviewed"' : ''}.${
-      alsoTwin ? `\nIts Spanish twin is still the almanac's: npm run replace -- ${twin}` : ''
-    }`,
+    done: `Made ${said(page)}: it now stands in for the page of the knowledge. Change it there${page.endsWith('.mdx') ? ', and put the day into "reviewed"' : ''}.${twins
+      .map((twin) => `\nIts ${twin.language} twin is still the almanac's: npm run replace -- ${twin.page}`)
+      .join('')}`,
   };
 }

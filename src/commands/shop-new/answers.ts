@@ -1,4 +1,5 @@
 /** What "npm run shop:new" asks, each question with its flag, its check and what to write when it is refused. */
+import { first, isLang, languages, others } from '../../words/lang.ts';
 import type { NewShop } from './shop-file.ts';
 
 interface Question {
@@ -40,9 +41,15 @@ export const questions = [
   },
   {
     flag: 'languages',
-    ask: 'Languages for customers, en or en,es',
+    ask: `Languages for customers, ${first} alone or with ${others.join(', ')}: ${languages.join(',')}`,
     usual: 'en',
-    wrong: (text) => (/^en(,\s*es)?$/.test(text.trim()) ? undefined : `"${text}": en, or en,es`),
+    wrong: (text) => {
+      const list = text.split(',').map((code) => code.trim());
+      const right = list[0] === first && new Set(list).size === list.length && list.every(isLang);
+      return right
+        ? undefined
+        : `"${text}": ${first}, alone or before ${others.join(', ')}, like ${languages.join(',')}`;
+    },
   },
 ] as const satisfies readonly Question[];
 

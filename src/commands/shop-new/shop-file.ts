@@ -1,5 +1,6 @@
 /** The text of a new shop's shop.yaml, every field explained where it stands. */
 import { stringify } from 'yaml';
+import { first, nameOf, others, wordsIn, type Other } from '../../words/lang.ts';
 
 export interface NewShop {
   readonly name: string;
@@ -45,7 +46,7 @@ tax:
   labour: ${shop.tax}
 # Units shown first: metric or inch. Every box reads both.
 units: ${shop.units}
-# en is always there; add es for the Spanish pages customers read.
+# ${first} is always there; ${others.map((lang) => `add ${lang} for the ${nameOf(lang)} pages customers read`).join(', ')}.
 languages: [${shop.languages.join(', ')}]
 
 # What follows may stay as it is. Take a # away where you want the field.
@@ -76,18 +77,23 @@ languages: [${shop.languages.join(', ')}]
 #   other: Pressure washers
 # Pages of the almanac that you do not publish. Links to them go with them.
 # leaveOut: [tables/bolt-torques, calculators/split-pulley]
-# The same in Spanish: line, hours, visit, notice, front, kinds. What is missing shows in English.
-# es:
-#   line: Motores pequeños, reparados
+${others.map(inAnother).join('')}`;
+}
+
+function inAnother(lang: Other): string {
+  const { line, hours } = wordsIn(lang).newShop;
+  return `# The same in ${nameOf(lang)}: line, hours, visit, notice, front, kinds. What is missing shows in English.
+# ${lang}:
+#   line: ${value(line)}
 #   hours:
-#     - De lunes a viernes, de 8 a 17
+#     - ${value(hours)}
 `;
 }
 
 export const pagesNote = `# Your own pages
 
-A legal notice, what is kept about readers, who works here: one .mdx file each, named at the foot of every page. A Spanish
-one stands in es/ under the same name. For example legal.mdx:
+A legal notice, what is kept about readers, who works here: one .mdx file each, named at the foot of every page. One
+in another language stands in the folder of its code (${others.join('/, ')}/) under the same name. For example legal.mdx:
 
 ---
 title: Legal notice

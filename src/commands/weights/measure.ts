@@ -1,4 +1,5 @@
 /** What a reader's device must fetch for one page, packed with gzip as a host sends it. */
+import { isLang, languages, nameIn } from '../../words/lang.ts';
 import { readFileSync } from 'node:fs';
 import { join, posix } from 'node:path';
 import { gzipSync } from 'node:zlib';
@@ -63,11 +64,11 @@ export class Scales {
 
 export const isFaces = (file: string): boolean => /(?:^|\/)faces\.\w+\.css$/.test(file);
 
-/** "calculators" for calculators/x.html, "es/guides" for es/guides/x.html, "kept on the device" for the job sheet and own saws, "start and lists" for the rest. */
+/** "calculators" for calculators/x.html, "xx/guides" for xx/guides/x.html in another language, "kept on the device" for the job sheet and own saws, "start and lists" for the rest. */
 export function kindOf(file: string): string {
   const folder = posix.dirname(file);
   if (file === 'job-sheet.html' || file === 'own-saws.html') return 'kept on the device';
-  if (file === 'search.html' || file === 'es/search.html') return 'search';
+  if (languages.some((lang) => file === `${nameIn(lang, 'search')}.html`)) return 'search';
   if (file === 'writing.html') return 'for whoever writes';
-  return folder === '.' || folder === 'es' ? 'start and lists' : folder;
+  return folder === '.' || isLang(folder) ? 'start and lists' : folder;
 }

@@ -23,13 +23,14 @@ export const aboutComponents: Readonly<Record<string, { readonly name: string; r
 };
 
 export const aboutKinds: Readonly<Record<KindName, string>> = {
-  guides: 'What customers read, in the order of use. A Spanish twin stands in guides/es/ under the same name.',
+  guides:
+    'What customers read, in the order of use. A twin in another language stands in the folder of its code under the same name.',
   jobs: 'Work at the bench, step by step.',
   tables: 'Pages to look a figure up.',
   explainers: 'Why the advice on the other pages is what it is.',
   calculators: 'The page around a calculator; the file has the calculator’s name.',
   faults: 'A complaint at the bench: who may be at fault, and which checks tell them apart.',
-  hazards: 'A caution, in English and Spanish, used by its file name.',
+  hazards: 'A caution, in every language the shop speaks, used by its file name.',
   sources: 'A work that figures rest on, and how it was seen.',
   machines: 'A machine the shop sees, with what its plate says.',
   glossary: 'A word, what it means, and other words for it.',

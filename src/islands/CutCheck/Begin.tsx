@@ -1,12 +1,11 @@
 /** Which saw, who checks, and the records made before. */
 import { useEffect, useState } from 'preact/hooks';
 import { cutChecks, dropCutChecks, type CutCheck, type Draft } from '../../browser/device/index.ts';
-import type { checkWords } from '../../words/check.ts';
+import { fill } from '../../words/say/fill.ts';
 import type { CutCheckProps } from './props.ts';
 import { dayAndTime, isClear } from './said.ts';
 
 interface Props extends CutCheckProps {
-  readonly words: (typeof checkWords)['en'];
   readonly draft: Draft;
   readonly done: number;
   readonly change: (next: Draft) => void;
@@ -36,7 +35,7 @@ export function Begin({ words, lang, list, checks, draft, done, change, begin }:
       <div class="cut-acts">
         {done > 0 && (
           <button type="button" class="cut-button cut-first" onClick={() => begin(false)}>
-            {words.goOn(done, checks.length)}
+            {fill(words.goOn, { done, all: checks.length })}
           </button>
         )}
         <button type="button" class={`cut-button ${done > 0 ? '' : 'cut-first'}`} onClick={() => begin(true)}>

@@ -1,7 +1,8 @@
 /** One check: its caution, what to look at, and the answers. */
 import { useState } from 'preact/hooks';
 import type { Answer } from '../../browser/device/index.ts';
-import type { checkWords } from '../../words/check.ts';
+import type { CheckWords } from '../../words/check.ts';
+import { fill } from '../../words/say/fill.ts';
 import type { ShownCheck } from './props.ts';
 
 interface Props {
@@ -11,7 +12,7 @@ interface Props {
   readonly all: number;
   /** What was answered before. */
   readonly given: Answer | undefined;
-  readonly words: (typeof checkWords)['en'];
+  readonly words: CheckWords;
   readonly answer: (given: Answer) => void;
   readonly back: () => void;
 }
@@ -28,8 +29,8 @@ export function OneCheck({ check, n, all, given, words, answer, back }: Props) {
   };
   return (
     <>
-      <p class="cut-count">{words.of(n + 1, all)}</p>
-      <progress class="cut-bar" value={n} max={all} aria-label={words.of(n + 1, all)} />
+      <p class="cut-count">{fill(words.of, { n: n + 1, all })}</p>
+      <progress class="cut-bar" value={n} max={all} aria-label={fill(words.of, { n: n + 1, all })} />
       {caution && (
         <details class={`hazard-fold hazard-${caution.level} fold`} data-folded>
           <summary>

@@ -1,11 +1,9 @@
 /** The record: when, which saw, who, and every check with its answer. To show, or on one sheet of paper. */
 import type { CutCheck } from '../../browser/device/index.ts';
-import type { checkWords } from '../../words/check.ts';
 import type { CutCheckProps } from './props.ts';
 import { dayAndTime, isClear, saidOf } from './said.ts';
 
 interface Props extends CutCheckProps {
-  readonly words: (typeof checkWords)['en'];
   readonly record: CutCheck;
   readonly kept: boolean;
   readonly another: () => void;

@@ -1,12 +1,12 @@
 /** A check failed: do not cut; call, put it right and look again, or end here. */
-import type { checkWords } from '../../words/check.ts';
+import type { CheckWords } from '../../words/check.ts';
 import type { CutCheckProps } from './props.ts';
 
 interface Props {
   readonly name: string;
   readonly say: string;
   readonly shop: CutCheckProps['shop'];
-  readonly words: (typeof checkWords)['en'];
+  readonly words: CheckWords;
   readonly again: () => void;
   readonly end: () => void;
 }

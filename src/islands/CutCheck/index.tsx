@@ -12,7 +12,6 @@ import {
   type Answer,
   type CutCheck,
 } from '../../browser/device/index.ts';
-import { checkWords } from '../../words/check.ts';
 import { Begin } from './Begin.tsx';
 import { OneCheck } from './OneCheck.tsx';
 import type { CutCheckProps } from './props.ts';
@@ -24,8 +23,7 @@ type Screen = { readonly at: 'begin' } | { readonly at: 'check' | 'stop'; readon
 const empty = { saw: '', who: '', answers: {} };
 
 export default function CutCheckIsland(props: CutCheckProps) {
-  const { lang, list, checks } = props;
-  const words = checkWords[lang];
+  const { list, checks, words } = props;
   const place = ofDevice(draftKind, list);
   const [draft, setDraft] = useState<Omit<CutCheck, 'list' | 'at'>>(empty);
   const [screen, setScreen] = useState<Screen>({ at: 'begin' });
@@ -78,7 +76,6 @@ export default function CutCheckIsland(props: CutCheckProps) {
       {screen.at === 'begin' && (
         <Begin
           {...props}
-          words={words}
           draft={draft}
           done={done}
           change={keep}
@@ -111,7 +108,7 @@ export default function CutCheckIsland(props: CutCheckProps) {
         />
       )}
       {screen.at === 'end' && ended && (
-        <Record {...props} words={words} record={ended.record} kept={ended.kept} another={() => go({ at: 'begin' })} />
+        <Record {...props} record={ended.record} kept={ended.kept} another={() => go({ at: 'begin' })} />
       )}
     </div>
   );

@@ -1,4 +1,5 @@
 /** What the step-through is given: one list of checks in the reader's language. */
+import type { CheckWords } from '../../words/check.ts';
 import type { Lang } from '../../words/lang.ts';
 
 export interface ShownCheck {
@@ -21,6 +22,7 @@ export interface ShownCheck {
 
 export interface CutCheckProps {
   readonly lang: Lang;
+  readonly words: CheckWords;
   /** File name of the list. */
   readonly list: string;
   readonly title: string;

@@ -1,9 +1,9 @@
 /** What an answer says in the record. */
 import type { Answer, Draft } from '../../browser/device/index.ts';
-import type { checkWords } from '../../words/check.ts';
+import type { CheckWords } from '../../words/check.ts';
 import type { Lang } from '../../words/lang.ts';
 
-export function saidOf(given: Answer | undefined, words: (typeof checkWords)['en']): string {
+export function saidOf(given: Answer | undefined, words: CheckWords): string {
   if (given === undefined) return words.notSeen;
   if (given.said === 'yes') return words.saidYes;
   return given.said === 'no' ? words.saidNo : `${words.saidNotHere}: ${given.why}`;

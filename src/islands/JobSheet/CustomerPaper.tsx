@@ -1,6 +1,6 @@
 /** The paper the customer takes home: plain words, no sums, no percentages. Only paper shows it. */
 import type { Lang } from '../../words/lang.ts';
-import { customerPaperWords } from '../../words/sheet.ts';
+import type { CustomerPaperWords } from '../../words/sheet.ts';
 import type { JobSheetProps } from './props.ts';
 import type { Sheet } from './use-sheet.ts';
 
@@ -8,11 +8,11 @@ interface Props {
   readonly sheet: Sheet;
   readonly machine: string;
   readonly lang: Lang;
+  readonly say: CustomerPaperWords;
   readonly shop: JobSheetProps['shop'];
 }
 
-export function CustomerPaper({ sheet, machine, lang, shop }: Props) {
-  const say = customerPaperWords[lang];
+export function CustomerPaper({ sheet, machine, lang, say, shop }: Props) {
   const { head } = sheet;
   const found = sheet.searches.flatMap((s) => (s.was ? [s.was.name] : []));
   const parts = sheet.entries.filter((e) => e.kind === 'part').map((e) => e.sentence);

@@ -2,8 +2,9 @@
 import { useState } from 'preact/hooks';
 import { countOnSheet, takeOut, textsFrom, ticketKeys } from '../../browser/device/index.ts';
 import { siteLink } from '../../browser/site-link.ts';
-import type { Lang } from '../../words/lang.ts';
-import { sheetWords as say } from '../../words/sheet.ts';
+import { customerPaperIn, customerPaperInEnglish, sheetWords as say } from '../../words/sheet.ts';
+import { LanguageBox } from '../languages/LanguageBox.tsx';
+import { useWords } from '../languages/use-words.ts';
 import { ownMachine } from '../BenchStrip/own-machines.ts';
 import { AddLines } from './AddLines.tsx';
 import { CustomerPaper } from './CustomerPaper.tsx';
@@ -13,9 +14,9 @@ import { HandBack, Head, Words } from './Head.tsx';
 import type { JobSheetProps } from './props.ts';
 import { useSheet } from './use-sheet.ts';
 
-export default function JobSheet({ shop, machines, handBack }: JobSheetProps) {
+export default function JobSheet({ shop, machines, languages, handBack }: JobSheetProps) {
   const { live, sheet, set } = useSheet();
-  const [lang, setLang] = useState<Lang>('en');
+  const { lang, words, choose } = useWords(customerPaperInEnglish, customerPaperIn);
   const [undo, setUndo] = useState<{ readonly text: string; readonly back: () => void }>();
   const onBench = machines.find((m) => m.id === sheet.machine)?.name ?? ownMachine(sheet.machine)?.name ?? '';
 
@@ -41,15 +42,7 @@ export default function JobSheet({ shop, machines, handBack }: JobSheetProps) {
             <button type="button" class="job-plain" disabled={!live} onClick={() => print('customer')}>
               {say.printCustomer}
             </button>
-            <select
-              aria-label={say.customerIn}
-              disabled={!live}
-              value={lang}
-              onChange={(e) => setLang(e.currentTarget.value === 'es' ? 'es' : 'en')}
-            >
-              <option value="en">English</option>
-              <option value="es">Español</option>
-            </select>
+            <LanguageBox offered={languages} lang={lang} choose={choose} label={say.customerIn} disabled={!live} />
             <button type="button" class="job-plain" disabled={!live} onClick={remove}>
               {say.remove}
             </button>
@@ -96,7 +89,7 @@ export default function JobSheet({ shop, machines, handBack }: JobSheetProps) {
         </div>
         <Files live={live} ticket={sheet.ticket} others={sheet.others} />
       </div>
-      <CustomerPaper sheet={sheet} machine={sheet.head.machine || onBench} lang={lang} shop={shop} />
+      <CustomerPaper sheet={sheet} machine={sheet.head.machine || onBench} lang={lang} say={words} shop={shop} />
     </div>
   );
 }

@@ -2,6 +2,7 @@
 import type { RefObject } from 'preact';
 import type { Elsewhere, Reader } from '../../browser/search/contract.ts';
 import type { Lang } from '../../words/lang.ts';
+import { count, fill } from '../../words/say/fill.ts';
 import type { SearchWords } from '../../words/search.ts';
 import type { Found } from './use-search.ts';
 
@@ -10,12 +11,15 @@ interface Props {
   elsewhere: Elsewhere | undefined;
   reader: Reader | '';
   list: RefObject<HTMLUListElement>;
+  lang: Lang;
   words: SearchWords;
+  /** How each other language says that its pages answer better. */
+  inOthers: Readonly<Record<string, string>>;
   showMore: () => void;
   showAll: () => void;
 }
 
-export function Results({ found, elsewhere, reader, list, words, showMore, showAll }: Props) {
+export function Results({ found, elsewhere, reader, list, lang, words, inOthers, showMore, showAll }: Props) {
   return (
     <>
       {found.offers.map((offer) => {
@@ -23,13 +27,13 @@ export function Results({ found, elsewhere, reader, list, words, showMore, showA
         const say = offer.filled ? words.offerFilled : words.offerRow;
         return (
           <a key={offer.address} class="find-offer" href={offer.address}>
-            {say(title, offer.said)}
+            {fill(say, { title, figures: offer.said })}
           </a>
         );
       })}
       {found.hidden > 0 && reader !== '' && (
         <p class="find-aside">
-          {words.hidden(found.hidden, words[reader])}{' '}
+          {count(words.hidden, found.hidden, lang, { shown: words[reader] })}{' '}
           <button type="button" onClick={showAll}>
             {words.showAll}
           </button>
@@ -37,8 +41,8 @@ export function Results({ found, elsewhere, reader, list, words, showMore, showA
       )}
       {elsewhere && (
         <p class="find-aside">
-          <a href={elsewhere.address} lang={elsewhere.lang satisfies Lang} hreflang={elsewhere.lang}>
-            {words.elsewhere(elsewhere.title)}
+          <a href={elsewhere.address} lang={elsewhere.lang} hreflang={elsewhere.lang}>
+            {fill(inOthers[elsewhere.lang] ?? '{title}', { title: elsewhere.title })}
           </a>
         </p>
       )}

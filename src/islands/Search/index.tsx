@@ -4,16 +4,18 @@ import { Results } from './Results.tsx';
 import { sayWhatHappened } from './said.ts';
 import { useSearch } from './use-search.ts';
 import type { Lang } from '../../words/lang.ts';
-import { searchWords } from '../../words/search.ts';
+import type { SearchWords } from '../../words/search.ts';
 
 interface Props {
   lang: Lang;
+  words: SearchWords;
+  /** How each other language of the site says that its pages answer better. */
+  elsewhere: Readonly<Record<string, string>>;
 }
 
 const readers = ['', 'customer', 'mechanic'] as const;
 
-export default function Search({ lang }: Props) {
-  const words = searchWords[lang];
+export default function Search({ lang, words, elsewhere: inOthers }: Props) {
   const id = useId();
   const [live, setLive] = useState(false);
   useEffect(() => setLive(true), []);
@@ -80,7 +82,7 @@ export default function Search({ lang }: Props) {
         </fieldset>
       )}
       <p class="find-said" id={`${id}-said`} role="status">
-        {sayWhatHappened(stage, found, words)}
+        {sayWhatHappened(stage, found, words, lang)}
       </p>
       {found && (
         <Results
@@ -88,7 +90,9 @@ export default function Search({ lang }: Props) {
           elsewhere={elsewhere}
           reader={reader}
           list={list}
+          lang={lang}
           words={words}
+          inOthers={inOthers}
           showMore={showMore}
           showAll={() => choose('')}
         />

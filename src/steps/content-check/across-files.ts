@@ -1,10 +1,12 @@
 /** Rules that need more than one file: titles, names, twins, the shop's own file. */
 import { wordsOf } from '../../browser/language/words-of.ts';
+import { first as english, isLang, nameIn, nameOf, others, speechOf, splitName, type Lang } from '../../words/lang.ts';
 import { kindOf, kinds } from '../../schemas/kinds.ts';
 import { places, shopFile, shopFolder } from '../../schemas/places.ts';
 import type { ContentFile } from './content-file.ts';
 import type { Library } from './library.ts';
 import { didYouMean, shown, type Problem } from './problem.ts';
+import { otherLanguagesOf, saidInEach } from './said-in-each.ts';
 
 export function acrossFiles(files: readonly ContentFile[], library: Library, today: string): Problem[] {
   return [
@@ -12,6 +14,7 @@ export function acrossFiles(files: readonly ContentFile[], library: Library, tod
     ...sameTitles(files),
     ...sharedAliases(files),
     ...twinsMissing(files),
+    ...saidInEach(files),
     ...files.flatMap((f) => reviewedLater(f, today)),
     ...files.flatMap((f) => [...badName(f, library), ...twinProblems(f, library)]),
   ];
@@ -36,7 +39,7 @@ function sameTitles(files: readonly ContentFile[]): Problem[] {
   for (const file of files) {
     const title = (file.yaml.data as { title?: unknown } | null | undefined)?.title;
     if (!kindOf(file.folder)?.page || file.draft || typeof title !== 'string') continue;
-    const key = `${file.id.startsWith('es/') ? 'es' : 'en'} ${title.trim().toLowerCase()}`;
+    const key = `${splitName(file.id).lang} ${title.trim().toLowerCase()}`;
     const other = first.get(key);
     if (other === undefined) first.set(key, file.path);
     else
@@ -55,11 +58,11 @@ function sameTitles(files: readonly ContentFile[]): Problem[] {
 function sharedAliases(files: readonly ContentFile[]): Problem[] {
   const first = new Map<string, string>();
   const problems: Problem[] = [];
-  const look = (file: ContentFile, lang: string, aliases: unknown, path: readonly string[]): void => {
+  const look = (file: ContentFile, lang: Lang, aliases: unknown, path: readonly string[]): void => {
     if (!Array.isArray(aliases)) return;
     aliases.forEach((alias: unknown, at) => {
       if (typeof alias !== 'string') return;
-      const key = `${lang} ${wordsOf(alias)
+      const key = `${lang} ${wordsOf(alias, speechOf(lang))
         .map((word) => word.replace(/s$/, ''))
         .join(' ')}`;
       const other = first.get(key);
@@ -79,28 +82,30 @@ function sharedAliases(files: readonly ContentFile[]): Problem[] {
   };
   for (const file of files) {
     if (!kindOf(file.folder)?.page) continue;
-    const data = file.yaml.data as { aliases?: unknown; es?: { aliases?: unknown } } | null | undefined;
-    look(file, file.id.startsWith('es/') ? 'es' : 'en', data?.aliases, []);
-    look(file, 'es', data?.es?.aliases, ['es']);
+    const data = file.yaml.data as Readonly<Record<string, unknown>> | null | undefined;
+    look(file, splitName(file.id).lang, data?.['aliases'], []);
+    for (const lang of others)
+      look(file, lang, (data?.[lang] as { aliases?: unknown } | null | undefined)?.aliases, [lang]);
   }
   return problems;
 }
 
-/** A customer who reads Spanish is not left with half the guides. */
+/** A customer who reads another language is not left with half the guides. */
 function twinsMissing(files: readonly ContentFile[]): Problem[] {
-  const shop = files.find((f) => f.path === shopFile)?.yaml.data as { languages?: unknown } | null | undefined;
-  if (!Array.isArray(shop?.languages) || !shop.languages.includes('es')) return [];
   const guides = files.filter((f) => f.folder === 'guides' && f.place !== '' && f.ending === 'mdx' && !f.draft);
-  const spanish = new Set(guides.filter((f) => f.id.startsWith('es/')).map((f) => f.id.slice(3)));
-  return guides
-    .filter((f) => !f.id.startsWith('es/') && !spanish.has(f.id))
-    .map((f) => ({
-      file: f.path,
-      line: 1,
-      field: 'file name',
-      got: 'a guide without a Spanish twin',
-      allowed: `guides/es/${f.id}.mdx with the same in Spanish, or languages: [en] in ${shopFile}`,
-    }));
+  const written = new Set(guides.map((f) => f.id));
+  const english = guides.filter((f) => splitName(f.id).name === f.id);
+  return otherLanguagesOf(files).flatMap((lang) =>
+    english
+      .filter((f) => !written.has(nameIn(lang, f.id)))
+      .map((f) => ({
+        file: f.path,
+        line: 1,
+        field: 'file name',
+        got: `a guide without a ${nameOf(lang)} twin`,
+        allowed: `guides/${nameIn(lang, f.id)}.mdx with the same in ${nameOf(lang)}, or languages without ${lang} in ${shopFile}`,
+      })),
+  );
 }
 
 function reviewedLater(file: ContentFile, today: string): Problem[] {
@@ -117,7 +122,7 @@ function reviewedLater(file: ContentFile, today: string): Problem[] {
   ];
 }
 
-/** Folders whose articles have a Spanish twin of their own, in es/. */
+/** Folders whose articles have a twin of their own in other languages, in the folder of each. */
 const twinned = (folder: string): boolean => folder === 'guides' || folder === 'pages';
 
 function badName(file: ContentFile, library: Library): Problem[] {
@@ -135,7 +140,7 @@ function badName(file: ContentFile, library: Library): Problem[] {
   if (!kind) return at(`the folder ${file.folder}`, `one of the folders ${Object.keys(kinds).join(', ')}`);
   if (kind.ending !== file.ending)
     return at(file.ending === '' ? 'no ending' : `.${file.ending}`, `a file ending in .${kind.ending}`);
-  const name = twinned(file.folder) ? file.id.replace(/^es\//, '') : file.id;
+  const { name } = twinned(file.folder) ? splitName(file.id) : { name: file.id };
   if (name === 'index') return at(name, `a name of its own: index is the list of ${file.folder}`);
   if (!/^[a-z0-9]+(?:-[a-z0-9]+)*$/.test(name))
     return at(name, 'small letters, digits and single hyphens, like wet-cutting');
@@ -146,27 +151,28 @@ function badName(file: ContentFile, library: Library): Problem[] {
 
 function twinProblems(file: ContentFile, library: Library): Problem[] {
   if (!twinned(file.folder)) return [];
-  const spanish = file.id.startsWith('es/');
+  const { lang: wanted, name } = splitName(file.id);
+  const one = file.folder.replace(/s$/, '');
   const problems: Problem[] = [];
-  if (spanish && !library.ids[file.folder]?.has(file.id.slice(3)))
+  if (wanted !== english && !library.ids[file.folder]?.has(name))
     problems.push({
       file: file.path,
       line: 1,
       field: 'file name',
-      got: `a Spanish ${file.folder.replace(/s$/, '')} without an English one`,
-      allowed: `${file.folder}/${file.id.slice(3)}.mdx beside it, or the file name of the ${file.folder.replace(/s$/, '')} it translates`,
+      got: `a ${nameOf(wanted)} ${one} without an English one`,
+      allowed: `${file.folder}/${name}.mdx beside it, or the file name of the ${one} it translates`,
     });
-  const lang = (file.yaml.data as { lang?: unknown } | null | undefined)?.lang ?? 'en';
-  const wanted = spanish ? 'es' : 'en';
+  const lang = (file.yaml.data as { lang?: unknown } | null | undefined)?.lang ?? english;
   if (lang !== wanted)
     problems.push({
       file: file.path,
       line: file.yaml.lineOf(['lang']),
       field: 'lang',
       got: shown(lang),
-      allowed: spanish
-        ? `lang: es, since the file stands in ${file.folder}/es/`
-        : `lang: en, or the file moved to ${file.folder}/es/`,
+      allowed:
+        wanted === english
+          ? `lang: ${english}, or the file moved to ${file.folder}/${typeof lang === 'string' && isLang(lang) ? lang : others.join('/ or ')}/`
+          : `lang: ${wanted}, since the file stands in ${file.folder}/${wanted}/`,
     });
   return problems;
 }

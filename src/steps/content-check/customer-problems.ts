@@ -2,17 +2,11 @@
 import { kinds } from '../../schemas/kinds.ts';
 import type { CheckList } from '../../schemas/checks.ts';
 import type { TroubleFile } from '../../schemas/trouble.ts';
+import { saidIn } from '../../schemas/languages.ts';
+import { first, languages, nameOf, splitName, wordsIn, type Lang } from '../../words/lang.ts';
+import { readingOf } from '../../words/say/reading.ts';
 import type { ContentFile } from './content-file.ts';
 import type { Problem } from './problem.ts';
-import {
-  englishEase,
-  englishGrade,
-  readingOf,
-  spanishEase,
-  targets,
-  type Reading,
-  type ReadingLanguage,
-} from './reading-level.ts';
 
 /** Too short a text says nothing about its words. */
 const leastWords = 60;
@@ -37,59 +31,57 @@ function tooManyAtTop(file: ContentFile): Problem[] {
   ];
 }
 
+/** A language without an index of its own is not measured; `npm run content` says so. */
 function hardToRead(file: ContentFile): Problem[] {
   return textsFor(file).flatMap(({ lang, text }) => {
-    const reading = readingOf(text, lang);
-    const wrong = reading.words < leastWords ? undefined : tooHard(reading, lang);
-    return wrong ? [{ file: file.path, line: 1, field: lang === 'es' ? 'text in Spanish' : 'text', ...wrong }] : [];
+    const index = wordsIn(lang).reading;
+    if (!index) return [];
+    const reading = readingOf(text, index);
+    const wrong = reading.words < leastWords ? undefined : index.tooHard(reading);
+    if (!wrong) return [];
+    const long = `sentences of ${(reading.words / reading.sentences).toFixed(1)} words on average`;
+    return [
+      {
+        file: file.path,
+        line: 1,
+        field: lang === first ? 'text' : `text in ${nameOf(lang)}`,
+        got: `${wrong.got}, ${long}`,
+        allowed: `${wrong.allowed}: shorter sentences, shorter words`,
+      },
+    ];
   });
 }
 
-function tooHard(reading: Reading, lang: ReadingLanguage): Pick<Problem, 'got' | 'allowed'> | undefined {
-  const long = `sentences of ${(reading.words / reading.sentences).toFixed(1)} words on average`;
-  if (lang === 'es') {
-    const ease = spanishEase(reading);
-    if (ease >= targets.spanishEase) return undefined;
-    return {
-      got: `reading ease ${ease.toFixed(1)} (Szigriszt-Pazos), ${long}`,
-      allowed: `${targets.spanishEase} or more: shorter sentences, shorter words`,
-    };
-  }
-  const [grade, ease] = [englishGrade(reading), englishEase(reading)];
-  if (grade <= targets.grade && ease >= targets.englishEase) return undefined;
-  return {
-    got: `grade ${grade.toFixed(1)} (Flesch-Kincaid), reading ease ${ease.toFixed(1)} (Flesch), ${long}`,
-    allowed: `grade ${targets.grade} or less and ease ${targets.englishEase} or more: shorter sentences, shorter words`,
-  };
-}
-
 /** The running text of a customer's page, by language, one sentence or list item a line. */
-export function textsFor(file: ContentFile): { lang: ReadingLanguage; text: string }[] {
+export function textsFor(file: ContentFile): { lang: Lang; text: string }[] {
   if (file.folder === 'guides' && file.ending === 'mdx')
-    return [{ lang: file.id.startsWith('es/') ? 'es' : 'en', text: proseOf(file.body) }];
+    return [{ lang: splitName(file.id).lang, text: proseOf(file.body) }];
   if (file.folder === 'trouble') {
     const read = kinds.trouble.schema.safeParse(file.yaml.data);
-    return read.success ? both(read.data, troubleText) : [];
+    return read.success ? inEach(read.data, troubleText) : [];
   }
   if (file.folder === 'checks') {
     const read = kinds.checks.schema.safeParse(file.yaml.data);
-    return read.success ? both(read.data, checksText) : [];
+    return read.success ? inEach(read.data, checksText) : [];
   }
   return [];
 }
 
-function both<T>(data: T, textOf: (data: T, lang: ReadingLanguage) => string) {
-  return (['en', 'es'] as const).map((lang) => ({ lang, text: textOf(data, lang) }));
+/** In the languages the file has. */
+function inEach<T extends TroubleFile | CheckList>(data: T, textOf: (data: T, lang: Lang) => string) {
+  return languages
+    .filter((lang) => lang === first || data[lang] !== undefined)
+    .map((lang) => ({ lang, text: textOf(data, lang) }));
 }
 
-function troubleText(data: TroubleFile, lang: ReadingLanguage): string {
-  const { title, line, look, leave, bring } = lang === 'es' ? data.es : data;
+function troubleText(data: TroubleFile, lang: Lang): string {
+  const { title, line, look, leave, bring } = saidIn(data, lang);
   return [title, line, ...look, ...leave, ...bring].join('\n').replaceAll('**', '');
 }
 
-function checksText(data: CheckList, lang: ReadingLanguage): string {
+function checksText(data: CheckList, lang: Lang): string {
   return data.groups
-    .flatMap((g) => g.checks.map((c) => (lang === 'es' ? c.es : c)))
+    .flatMap((g) => g.checks.map((c) => saidIn(c, lang)))
     .flatMap((c) => [c.name, c.say, c.more])
     .join('\n');
 }

@@ -3,6 +3,7 @@ import { existsSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { topics } from '../../core/registry.ts';
+import { addressIn, first, languages, type Lang } from '../../words/lang.ts';
 import { kinds } from '../../schemas/kinds.ts';
 import { namedInArticles } from '../support/browser-sources.ts';
 import { listFiles } from '../support/files.ts';
@@ -24,16 +25,26 @@ export async function knownNames(projectFolder: string): Promise<Known> {
     figures: new Set(await names(namedInArticles.figures)),
     topics: new Set(Object.keys(topics)),
     addresses: new Set([
-      ...pages.filter((p) => !p.includes('[')).map(addressOf),
+      ...pages
+        .map(insideLanguages)
+        .flatMap(({ page, langs }) =>
+          page.includes('[') ? [] : langs.map((lang) => addressIn(lang, addressOf(page))),
+        ),
       // The shop's own pages have no list: the foot names each.
       ...Object.entries(kinds).flatMap(([folder, kind]) => (kind.page && folder !== 'pages' ? [`/${folder}/`] : [])),
     ]),
-    patterns: pages.filter((p) => p.includes('[') && !madeFromArticles.test(p)).map(patternOf),
+    patterns: pages
+      .map(insideLanguages)
+      .flatMap(({ page, langs }) =>
+        page.includes('[') && !madeFromArticles.test(page)
+          ? langs.map((lang) => patternOf(addressIn(lang, `/${page}`)))
+          : [],
+      ),
   };
 }
 
 /** Pages whose addresses the check derives from content/ itself. */
-const madeFromArticles = /^(?:\[folder\]|es\/guides|faults|(?:es\/)?(?:trouble|pages))\//;
+const madeFromArticles = /^(?:\[folder\]|guides|faults|trouble|pages)\//;
 
 /** The components in the object that src/components/mdx-components.ts exports, each from the file it is imported from. */
 async function listedComponents(projectFolder: string): Promise<[string, ReadonlySet<string>][]> {
@@ -60,8 +71,14 @@ async function attributesOf(folder: string, names: readonly string[]): Promise<[
   );
 }
 
+/** A page of src/pages/[...lang] stands in every language, in the folder of each. */
+function insideLanguages(page: string): { page: string; langs: readonly Lang[] } {
+  const inside = /^\[\.\.\.lang\]\/(.*)$/.exec(page)?.[1];
+  return inside === undefined ? { page, langs: [first] } : { page: inside, langs: languages };
+}
+
 function addressOf(page: string): string {
-  return `/${page}/`.replace(/\/index\/$/, '/').replace(/^\/\/$/, '/');
+  return `/${page}/`.replace(/\/index\/$/, '/');
 }
 
 function patternOf(page: string): RegExp {
@@ -69,5 +86,5 @@ function patternOf(page: string): RegExp {
     .replace(/\/index$/, '')
     .split('/')
     .map((part) => (part.startsWith('[') ? '[^/]+' : part));
-  return new RegExp(`^/${parts.join('/')}/$`);
+  return new RegExp(`^${parts.join('/')}/$`);
 }

@@ -1,4 +1,5 @@
 /** Everything an article may point to. */
+import { addressIn, languages, nameIn, splitAddress, splitName } from '../../words/lang.ts';
 import { kindOf, kinds } from '../../schemas/kinds.ts';
 import { isLeftOut } from '../support/shop-says.ts';
 import type { ContentFile } from './content-file.ts';
@@ -50,9 +51,10 @@ export function libraryOf(
     pages.add(`${folder}/${id}`);
     if (file.ending === 'mdx' && !isLeftOut(leftOut, folder, id))
       anchors.set(`${folder}/${id}`, anchorsOf(parseBody(file).tree));
-    // A complaint's file holds both languages, and makes a page in each.
-    if (folder === 'trouble') addresses.add(`/es/${folder}/${id}/`);
-    addresses.add(id.startsWith('es/') ? `/es/${folder}/${id.slice(3)}/` : `/${folder}/${id}/`);
+    const { lang, name } = splitName(id);
+    // A complaint's file holds every language, and makes a page in each.
+    for (const spoken of folder === 'trouble' ? languages : [lang])
+      addresses.add(addressIn(spoken, `/${folder}/${name}/`));
   }
   return { ...known, ids, pages, addresses, anchors, files: pictures };
 }
@@ -65,6 +67,7 @@ export function hasAddress(library: Library, link: string): boolean {
 
 /** "/es/guides/cutting-wet/" -> "guides/es/cutting-wet", the page as content names it. */
 export function pageAt(address: string): string | undefined {
-  const [, spanish = '', folder, slug] = /^\/(es\/)?([a-z]+)\/([a-z0-9-]+)\/?$/.exec(address) ?? [];
-  return folder === undefined || slug === undefined ? undefined : `${folder}/${spanish}${slug}`;
+  const { lang, path } = splitAddress(address);
+  const [, folder, slug] = /^\/([a-z]+)\/([a-z0-9-]+)\/?$/.exec(path) ?? [];
+  return folder === undefined || slug === undefined ? undefined : `${folder}/${nameIn(lang, slug)}`;
 }

@@ -5,7 +5,7 @@ import { cardCache, CardList, drawCards } from '../cards/add-cards.ts';
 import { editionName } from '../edition/edition.ts';
 import { editionFile } from '../edition/integration.ts';
 import { addLicenses } from '../licenses/add-licenses.ts';
-import { addMarks, isSpoken, shopOf } from '../one-shop.ts';
+import { addMarks } from '../one-shop.ts';
 import { clientFolder, type Program } from '../program/program.ts';
 import { stopAtBrokenLinks } from '../portable/make-portable.ts';
 import { addPublishing } from '../publishing/add-publishing.ts';
@@ -21,7 +21,7 @@ import { Renderer, type PagePath } from './renderer.ts';
 import type { SiteData } from '../program/site-data.ts';
 
 /** Pages from one giving back of memory to the next. */
-const letGoAfter = 1000;
+const letGoAfter = 500;
 
 export interface Wanted {
   readonly project: string;
@@ -45,7 +45,7 @@ export async function makePages({ project, dist, program, site, say }: Wanted): 
 
   const renderer = await Renderer.load(program, site);
   const there = await listFiles(folder);
-  const paths = pagesToMake(await renderer.paths(), new Set(there), project);
+  const paths = pagesToMake(await renderer.paths(), new Set(there));
   const files = [...new Set([...there, ...paths.map((path) => path.file)])].sort();
   const pages = paths.filter((path) => path.file.endsWith('.html')).length;
   const finisher = new Finisher({ dist: folder, project, files, base, leftOut: [...leftOutFiles(project)], pages });
@@ -84,10 +84,9 @@ export async function makePages({ project, dist, program, site, say }: Wanted): 
 const offlinePage = { file: 'offline.html', like: '404.html' };
 
 /** What stands in public/ under the same name stays as it is. */
-function pagesToMake(paths: readonly PagePath[], there: ReadonlySet<string>, project: string): readonly PagePath[] {
-  const { languages } = shopOf(project);
+function pagesToMake(paths: readonly PagePath[], there: ReadonlySet<string>): readonly PagePath[] {
   const lost = paths.find((path) => path.file === offlinePage.like);
   return [...paths, ...(lost ? [{ ...lost, file: offlinePage.file }] : [])]
-    .filter(({ file }) => !there.has(file) && isSpoken(file, languages))
+    .filter(({ file }) => !there.has(file))
     .sort((a, b) => (a.file < b.file ? -1 : 1));
 }

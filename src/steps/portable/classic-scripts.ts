@@ -172,7 +172,8 @@ function noteLater(later: Set<string>): Plugin {
 const plainLoad: Plugin = {
   name: 'no-preload-helper',
   setup(build) {
-    build.onLoad({ filter: /preload-helper\.[^/\\]+\.js$/ }, async ({ path }) => {
+    // As a file: what a bundle takes from the table is no file, and gives the helper as it is there.
+    build.onLoad({ filter: /preload-helper\.[^/\\]+\.js$/, namespace: 'file' }, async ({ path }) => {
       const name = /export\s*\{\s*\w+ as (\w+)\s*\}/.exec(await readFile(path, 'utf8'))?.[1];
       return name ? { contents: `export const ${name} = (load) => load();`, resolveDir: dirname(path) } : undefined;
     });

@@ -2,7 +2,7 @@
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { build } from 'esbuild';
-import type { Tongue } from '../../browser/language/forms.ts';
+import type { Lang } from '../../words/lang.ts';
 import { browserSources } from '../support/browser-sources.ts';
 import { classicOptions } from '../support/classic.ts';
 import { listFiles } from '../support/files.ts';
@@ -15,7 +15,7 @@ interface Entry {
 }
 
 /** @param langs those of the site; each gets a script with all that Pagefind starts from */
-export async function packIndex(pagefindFolder: string, outFolder: string, langs: readonly Tongue[]): Promise<void> {
+export async function packIndex(pagefindFolder: string, outFolder: string, langs: readonly Lang[]): Promise<void> {
   const entryFile = 'pagefind-entry.json';
   const { languages } = JSON.parse(await readFile(join(pagefindFolder, entryFile), 'utf8')) as Entry;
   const put = async (name: string): Promise<string> => {

@@ -6,9 +6,11 @@ import {
   type PackedList,
   type PhraseKind,
 } from '../../browser/language/packed-list.ts';
-import { formsOf, type Tongue } from '../../browser/language/forms.ts';
+import { formsOf } from '../../browser/language/forms.ts';
 import { isStopWord } from '../../browser/language/stop-words.ts';
 import { wordsOf } from '../../browser/language/words-of.ts';
+import type { Speech } from '../../words/say/speech.ts';
+import { first, speechOf, type Lang } from '../../words/lang.ts';
 import type { Row } from './page-parts.ts';
 import type { PageText } from './read-fragments.ts';
 
@@ -16,12 +18,13 @@ import type { PageText } from './read-fragments.ts';
 const headingsUpTo = 1000;
 
 export function packList(
-  lang: Tongue,
+  lang: Lang,
   rows: readonly Row[],
   texts: readonly PageText[],
   misspelled: Readonly<Record<string, string>>,
-  beside: readonly Tongue[],
+  beside: readonly Lang[],
 ): PackedList {
+  const speech = speechOf(lang);
   const mine = rows.filter((row) => row.lang === lang);
   const textOf = new Map(texts.map((text) => [text.address, text]));
   const numbers = new Map<string, number>();
@@ -35,7 +38,7 @@ export function packList(
   const anchors: string[] = [];
   /** Puts a phrase down; gives how many that were, 0 or 1. */
   const phrase = (kind: PhraseKind, text: string, anchor?: string): number => {
-    const words = wordsOf(text).filter((word) => !isStopWord(word, lang));
+    const words = wordsOf(text, speech).filter((word) => !isStopWord(word, speech));
     if (words.length === 0) return 0;
     phrases.push(phraseKinds.indexOf(kind) + kindsInANumber * words.length, ...words.map(numberOf));
     if (anchor !== undefined) anchors.push(anchor);
@@ -50,18 +53,19 @@ export function packList(
     const headings = mine.length > headingsUpTo ? [] : row.headings;
     const count =
       phrase('title', row.title) +
-      all('clause', clauses(row.title)) +
+      all('clause', clauses(row.title, speech)) +
       all('alias', row.aliases) +
       headings.reduce((sum, h) => sum + phrase('heading', h.text, h.anchor), 0);
     const kind = resultKinds.indexOf(row.kind);
     return [[row.address, row.title, kind, row.reader, text.page, files.get(text.file) ?? 0, count] as const];
   });
-  const inPhrases = new Set([...numbers.keys()].map((word) => formsOf(word, lang)));
+  const inPhrases = new Set([...numbers.keys()].map((word) => formsOf(word, speech)));
   const pages = new Set(mine.map((row) => row.address));
   const known = new Set<string>();
   for (const text of texts)
     if (pages.has(text.address))
-      for (const word of wordsOf(text.content)) if (!/\d/.test(word) && word.length > 2) known.add(formsOf(word, lang));
+      for (const word of wordsOf(text.content, speech))
+        if (!/\d/.test(word) && word.length > 2) known.add(formsOf(word, speech));
   return {
     words: [...numbers.keys()].join(' '),
     known: [...known]
@@ -72,14 +76,14 @@ export function packList(
     rows: packed,
     phrases,
     anchors,
-    misspelled: lang === 'en' ? misspelled : {},
+    misspelled: lang === first ? misspelled : {},
     beside,
   };
 }
 
 /** "Hard to start, or will not start" says two things. */
-function clauses(title: string): string[] {
-  const head = title.split(/ of | de /)[0] ?? title;
-  const parts = [head, ...title.split(/[,;:?–—]| or | and | o | y /)].map((part) => part.trim());
+function clauses(title: string, { titles }: Speech): string[] {
+  const head = title.split(titles.of)[0] ?? title;
+  const parts = [head, ...title.split(titles.and)].map((part) => part.trim());
   return [...new Set(parts)].filter((part) => part.length > 3 && part !== title);
 }

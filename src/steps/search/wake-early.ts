@@ -15,7 +15,7 @@ export function wakeEarly(dist: string, pages: readonly string[], langs: readonl
     const lang = /<html[^>]*\blang="([a-z]+)/.exec(html)?.[1] ?? '';
     if (!hasBox(html) || !langs.includes(lang)) continue;
     const root = /<html[^>]*\bdata-root="([^"]*)"/.exec(html)?.[1] ?? './';
-    const ahead = [`start.${lang}`, `list.${lang}`].map(
+    const ahead = [`start.${lang}`, `speech.${lang}`, `list.${lang}`].map(
       (name) => `<link rel="preload" as="script" href="${root}pagefind/${name}.js">`,
     );
     // Before every other script: by the time the box wakes, the engine has begun.

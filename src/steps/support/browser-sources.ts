@@ -14,6 +14,8 @@ export const browserSources = {
   /** The search engine's page side, and what stands in for fetch inside it. */
   searchEngine: at(new URL('../../browser/search/engine.ts', import.meta.url)),
   searchFiles: at(new URL('../../browser/search/index-files.ts', import.meta.url)),
+  /** Of each language, what the search must know of its words: <language>/speech.ts. */
+  words: at(new URL('../../words/', import.meta.url)),
   /** What the server for writing puts on every page. */
   writing: at(new URL('../../browser/writing/panel.ts', import.meta.url)),
 };

@@ -24,6 +24,12 @@ export function shopColor(projectFolder: string): string | undefined {
   return typeof color === 'string' ? color : undefined;
 }
 
+/** The codes of the languages its site speaks. */
+export function languagesOfShop(projectFolder: string): ReadonlySet<string> {
+  const list = (shopIn(projectFolder) as { languages?: unknown } | null | undefined)?.languages;
+  return new Set(Array.isArray(list) ? list.filter((code): code is string => typeof code === 'string') : []);
+}
+
 /** @param shop what shop.yaml holds */
 export function leftOutBy(shop: unknown): ReadonlySet<string> {
   const list = (shop as { leaveOut?: unknown } | null | undefined)?.leaveOut;

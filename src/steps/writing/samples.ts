@@ -3,6 +3,7 @@ import { join } from 'node:path';
 import { readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
+import { first, splitName } from '../../words/lang.ts';
 import { kinds } from '../../schemas/kinds.ts';
 import { readContent } from '../content-check/check-content.ts';
 import type { ContentFile } from '../content-check/content-file.ts';
@@ -24,7 +25,7 @@ export interface Sample {
 export function samplesOf(projectFolder: string, files: readonly ContentFile[]): Readonly<Record<string, Sample>> {
   const samples: Record<string, Sample> = {};
   for (const file of files) {
-    if (!Object.hasOwn(kinds, file.folder) || file.draft || file.id.startsWith('es/')) continue;
+    if (!Object.hasOwn(kinds, file.folder) || file.draft || splitName(file.id).lang !== first) continue;
     const text = readFileSync(join(projectFolder, file.path), 'utf8').trimEnd();
     const shortest = samples[file.folder];
     if (!shortest || text.length < shortest.text.length)

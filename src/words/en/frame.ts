@@ -2,6 +2,8 @@
 import { how, level } from './marks.ts';
 
 export const frame = {
+  /** What the language calls itself. */
+  language: 'English',
   skip: 'Skip to the page',
   home: 'Start',
   guides: 'Care guides',
@@ -31,6 +33,9 @@ export const frame = {
   },
   /** Facts about the shop, in the foot and on its page. */
   hurt: 'Somebody is hurt',
+  /** Headings of the guides that say more, as their addresses end. */
+  hurtAt: 'if-somebody-is-hurt',
+  stuckAt: 'the-blade-is-stuck',
   hurtSays: 'Engine off, call for help, press on the wound.',
   stuck: 'The blade is stuck in the cut',
   stuckSays: 'Engine off and wait. Wedge the cut open, lift the saw straight out.',
@@ -61,7 +66,6 @@ export const frame = {
   atoz: 'All pages, A to Z',
   about: 'About this almanac',
   menu: 'Sections',
-  language: 'Español',
   contents: 'Contents',
   whenNot: 'When not',
   onThisPage: 'On this page',
@@ -75,6 +79,8 @@ export const frame = {
   reviewed: 'Last checked',
   before: 'Before you start',
   related: 'Read next',
+  /** Before other words for the same thing, in the glossary. */
+  also: 'Also',
   sourcesHead: 'Sources',
   source: 'Source',
   unchecked: 'unchecked',

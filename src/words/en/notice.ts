@@ -1,7 +1,7 @@
 /** What is said about the copy kept on the device. */
 export const notice = {
-  saving: (done: number, total: number) => `Saving this site on your device: ${done} of ${total} files.`,
-  kept: (pages: number) => `${pages} pages kept on this device. They work without a signal.`,
+  saving: 'Saving this site on your device: {done} of {total} files.',
+  kept: '{pages} pages kept on this device. They work without a signal.',
   cutShort: 'Not all of the site could be saved. The next visit goes on from here.',
   altered: 'The host of this site changes its pages on their way, so they are not kept on this device.',
   noRoom:

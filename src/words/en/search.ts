@@ -1,5 +1,7 @@
 /** What the search box says. */
 
+import type { Counted } from '../say/fill.ts';
+
 /** What a result is, said beside its title. */
 const kinds = {
   guide: 'Guide',
@@ -25,17 +27,18 @@ export const search = {
   mechanic: 'For the bench',
   waking: 'Opening the index…',
   broken: 'Search could not be opened on this device. The list of all pages works without it.',
-  found: (n: number, term: string) => `${n === 1 ? '1 page' : `${n} pages`} for “${term}”.`,
-  replaced: (typed: string, used: string) => `“${typed}” is on no page; searched for “${used}”.`,
-  left: (words: string) => `“${words}” is on no page and was left out.`,
-  none: (term: string) => `Nothing found for “${term}”.`,
-  hidden: (n: number, shown: string) => `${n === 1 ? '1 more page' : `${n} more pages`} outside “${shown}”.`,
+  found: { one: '{n} page for “{term}”.', other: '{n} pages for “{term}”.' } as Counted,
+  replaced: '“{typed}” is on no page; searched for “{used}”.',
+  left: '“{words}” is on no page and was left out.',
+  none: 'Nothing found for “{term}”.',
+  hidden: { one: '{n} more page outside “{shown}”.', other: '{n} more pages outside “{shown}”.' } as Counted,
   showAll: 'Show all',
   kinds,
-  offerFilled: (title: string, figures: string) => `${title}, filled in: ${figures}`,
-  offerRow: (title: string, figures: string) => `${title}: the row for ${figures}`,
+  offerFilled: '{title}, filled in: {figures}',
+  offerRow: '{title}: the row for {figures}',
   inEnglish: '',
-  elsewhere: (title: string) => `En español: ${title}`,
+  /** Said on pages in other languages, of one in this. */
+  elsewhere: 'In English: {title}',
   help: {
     '': [
       'Say it as you would at the counter: saw won’t start, no water, belt came off.',

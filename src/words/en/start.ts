@@ -1,5 +1,8 @@
 /** The start page. */
 export const start = {
+  /** For search engines and cards of messages. */
+  summary:
+    'Care guides for concrete and masonry saws, and the bench almanac behind them: faults, jobs, fits, belts, blades and what a repair is worth.',
   question: 'What does the saw need?',
   searchLabel: 'Search the almanac',
   placeholder: 'belt, 6205, dust',
@@ -9,8 +12,11 @@ export const start = {
   repairSays: 'Faults, fits, belts, worth',
   before: 'Before you start',
   noStart: 'Won’t start',
+  /** Said on the start page in English, where the site speaks this language too. */
+  guidesInThis: 'These guides in English',
   point: 'Point at the saw',
   pointSays: 'Point at a number. It leads to the part in the list below, and from there to every page about it.',
+  pointAliases: ['parts', 'what is this part', 'name of a part', 'diagram'],
   otherSaws: 'Other saws',
   useHead: 'You use a saw',
   repairHead: 'You repair it',

@@ -3,6 +3,7 @@ import type { frame as en } from '../en/frame.ts';
 import { how, level } from './marks.ts';
 
 export const frame: typeof en = {
+  language: 'Español',
   skip: 'Ir al contenido',
   home: 'Inicio',
   guides: 'Guías de cuidado',
@@ -30,6 +31,8 @@ export const frame: typeof en = {
       'Empiece por lo que dice el cliente. Cada página enumera los sospechosos y pone primero las comprobaciones baratas que más dicen.',
   },
   hurt: 'Alguien se lastimó',
+  hurtAt: 'si-alguien-se-lastima',
+  stuckAt: 'el-disco-se-trabó',
   hurtSays: 'Apague el motor, pida ayuda, apriete la herida.',
   stuck: 'El disco se trabó en el corte',
   stuckSays: 'Apague el motor y espere. Abra el corte con una cuña y saque la máquina derecho hacia arriba.',
@@ -60,7 +63,6 @@ export const frame: typeof en = {
   atoz: 'Todas las páginas, de la A a la Z',
   about: 'Acerca de este almanaque',
   menu: 'Secciones',
-  language: 'English',
   contents: 'Contenido',
   whenNot: 'Cuándo no',
   onThisPage: 'En esta página',
@@ -74,6 +76,8 @@ export const frame: typeof en = {
   reviewed: 'Revisado',
   before: 'Antes de empezar',
   related: 'Siga leyendo',
+  // On a building site abroad the English word is heard too.
+  also: 'En inglés',
   sourcesHead: 'Fuentes',
   source: 'Fuente',
   unchecked: 'sin comprobar',

@@ -2,8 +2,8 @@
 import type { notice as en } from '../en/notice.ts';
 
 export const notice: typeof en = {
-  saving: (done, total) => `Guardando este sitio en su dispositivo: ${done} de ${total} archivos.`,
-  kept: (pages) => `${pages} páginas guardadas en este dispositivo. Funcionan sin señal.`,
+  saving: 'Guardando este sitio en su dispositivo: {done} de {total} archivos.',
+  kept: '{pages} páginas guardadas en este dispositivo. Funcionan sin señal.',
   cutShort: 'No se pudo guardar todo el sitio. La próxima visita sigue desde aquí.',
   altered: 'El servidor de este sitio cambia las páginas en el camino; por eso no se guardan en este dispositivo.',
   noRoom: 'En este dispositivo no cabe todo el sitio; por eso no funciona sin señal. Libere espacio y vuelva.',

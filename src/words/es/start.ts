@@ -2,6 +2,7 @@
 import type { start as en } from '../en/start.ts';
 
 export const start: typeof en = {
+  summary: 'Guías de cuidado para cortadoras (sierras) de concreto y mampostería: antes del corte, durante y después.',
   question: '¿Qué necesita la cortadora?',
   searchLabel: 'Buscar en el almanaque',
   placeholder: 'agua, polvo, disco',
@@ -11,8 +12,10 @@ export const start: typeof en = {
   repairSays: 'Taller, tablas y cálculos, en inglés',
   before: 'Antes de arrancar',
   noStart: 'No arranca',
+  guidesInThis: 'Estas guías en español',
   point: 'Señale en la máquina',
   pointSays: 'Señale un número. Lleva a la parte en la lista de abajo, y de ahí a cada página que la trata.',
+  pointAliases: ['partes', 'cómo se llama esta parte', 'piezas', 'diagrama'],
   otherSaws: 'Otras máquinas',
   useHead: 'Usted usa la cortadora (sierra)',
   repairHead: 'Usted la repara',

@@ -5,6 +5,7 @@ import { plainly } from '../../../src/browser/language/sayings.ts';
 import { stem } from '../../../src/browser/language/stem.ts';
 import { carrying } from '../../../src/browser/language/stop-words.ts';
 import { fold, wordsOf } from '../../../src/browser/language/words-of.ts';
+import { speechOf } from '../../../src/words/lang.ts';
 
 describe('words of a text', () => {
   it.each([
@@ -24,7 +25,10 @@ describe('words of a text', () => {
     ['M8 8.8', ['m8', '8.8']],
     ['3/16', ['3/16']],
     ['', []],
-  ])('%s', (text, words) => expect(wordsOf(text)).toEqual(words));
+  ])('%s', (text, words) => {
+    const speech = speechOf(/litros| a /.test(text) ? 'es' : 'en');
+    expect(wordsOf(text, speech)).toEqual(words);
+  });
 });
 
 describe('families', () => {
@@ -50,7 +54,7 @@ describe('families', () => {
     ['es', ['rodamiento', 'balero', 'rulemanes']],
     ['es', ['arrancar', 'prende', 'enciende']],
   ] as const)('%s %s', (lang, words) => {
-    expect(new Set(words.map((word) => stem(word, lang))).size).toBe(1);
+    expect(new Set(words.map((word) => stem(word, speechOf(lang)))).size).toBe(1);
   });
 
   it.each([
@@ -59,7 +63,7 @@ describe('families', () => {
     ['en', 'pull', 'pulley'],
     ['en', 'blade', 'blood'],
   ] as const)('%s keeps %s and %s apart', (lang, a, b) => {
-    expect(stem(a, lang)).not.toBe(stem(b, lang));
+    expect(stem(a, speechOf(lang))).not.toBe(stem(b, speechOf(lang)));
   });
 });
 
@@ -70,7 +74,7 @@ describe('words a question stands on', () => {
     ['the cord is stuck', ['cord', 'stuck']],
     ['14 in blade', ['14', 'in', 'blade']],
     ['what is it', ['what', 'is', 'it']],
-  ])('%s', (text, words) => expect(carrying(wordsOf(text), 'en')).toEqual(words));
+  ])('%s', (text, words) => expect(carrying(wordsOf(text, speechOf('en')), speechOf('en'))).toEqual(words));
 });
 
 describe('what takes several words to say', () => {
@@ -89,14 +93,14 @@ describe('what takes several words to say', () => {
     ['se niega a arrancar', 'es', 'no arrancar'],
     ['la cuerda no entra de vuelta', 'es', 'la cuerda no regresa'],
     ['gasolina que lleva meses', 'es', 'gasolina que vieja'],
-  ] as const)('%s', (said, lang, meant) => expect(plainly(said, lang)).toBe(meant));
+  ] as const)('%s', (said, lang, meant) => expect(plainly(said, speechOf(lang))).toBe(meant));
 
   it.each([
     ['chop saw is dead', 'is dead'],
     ['chop saw', 'chop saw'],
     ['floor saw is dead', 'floor saw is dead'],
   ])('"%s": the machine’s name goes while other words remain', (said, left) =>
-    expect(plainly(said, 'en').trim()).toBe(left),
+    expect(plainly(said, speechOf('en')).trim()).toBe(left),
   );
 });
 

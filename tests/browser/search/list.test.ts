@@ -4,6 +4,7 @@ import { formsOf } from '../../../src/browser/language/forms.ts';
 import { stem } from '../../../src/browser/language/stem.ts';
 import { readList } from '../../../src/browser/search/list.ts';
 import { packList } from '../../../src/steps/search/pack-list.ts';
+import { speechOf } from '../../../src/words/lang.ts';
 import type { Row } from '../../../src/steps/search/page-parts.ts';
 
 const row = (address: string, title: string, more: Partial<Row> = {}): Row => ({
@@ -19,8 +20,9 @@ const rows = [
   row('es/otra.html', 'Otra', { lang: 'es' }),
 ];
 const texts = rows.map(({ address }, at) => ({ address, page: `en_${at}`, file: 'group', content: 'A gasket.' }));
-const list = readList(packList('en', rows, texts, {}, ['es']), 'en');
-const family = (word: string) => stem(word, 'en');
+const speech = speechOf('en');
+const list = readList(packList('en', rows, texts, {}, ['es']), 'en', speech);
+const family = (word: string) => stem(word, speech);
 const standing = (word: string) => [...(list.standsIn(family(word)) ?? [])].map((n) => list.phrase(n));
 
 it('holds the pages of its language alone', () => {
@@ -56,6 +58,6 @@ it('weighs a word by the pages it stands on, and a phrase by its words', () => {
 });
 
 it('knows words of the text that stand in no phrase', () => {
-  const isThere = (word: string) => list.inText(formsOf(word, 'en'));
+  const isThere = (word: string) => list.inText(formsOf(word, speech));
   expect([isThere('gaskets'), isThere('belts'), isThere('piston')]).toEqual([true, true, false]);
 });

@@ -26,6 +26,11 @@ describe('a day as typed', () => {
     ['25 ene 2026', 'es', '2026-01-25'],
     ['2 setiembre 2026', 'es', '2026-09-02'],
     ['29/2/2024', 'es', '2024-02-29'],
+    // Any language of Unicode's CLDR, read here by eye.
+    ['25 de novembro de 2026', 'pt-BR', '2026-11-25'],
+    ['25 août 2026', 'fr', '2026-08-25'],
+    ['25 nov 2026', 'pt', '2026-11-25'],
+    ['November 25, 2026', 'es', '2026-11-25'],
   ])('%s in %s is %s', (text, lang, date) => {
     const read = readDay(text, lang);
     expect(read.ok && read.date).toBe(date);

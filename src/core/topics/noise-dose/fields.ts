@@ -15,7 +15,7 @@ const periods = [
 export const fields = defineFields([
   {
     key: 'periods',
-    label: 'Loud work today',
+    label: 'Loud work so far today',
     kind: 'rows',
     columns: periods,
     minRows: 1,

@@ -7,16 +7,18 @@ import { quoteRows } from './file.ts';
 import { foreignText } from './foreign-text.ts';
 import { emptyLetter, usualDays, type Letter } from './letter.ts';
 import { QuoteSheet } from './QuoteSheet.tsx';
-import { quoteWords } from '../../../words/quote.ts';
+import { LanguageBox } from '../../languages/LanguageBox.tsx';
+import { useWords } from '../../languages/use-words.ts';
+import { quoteIn, quoteInEnglish } from '../../../words/quote.ts';
 
 export function QuoteDesk({ page, worked, stale }: TakeAwayProps) {
   const [letter, setLetter] = useState<Letter>(emptyLetter(''));
+  const { lang, words, choose } = useWords(quoteInEnglish, quoteIn);
   useEffect(() => setLetter((now) => ({ ...now, date: today() })), []);
   const set = (part: Partial<Letter>) => setLetter((now) => ({ ...now, ...part }));
   const id = `${page.id}-quote-sheet`;
   const data = quoteData(worked.answer, worked.inputs);
   const foreign = foreignIn(worked);
-  const words = quoteWords(letter.language);
   const draft = foreign ? [[foreignText(foreign, words), null, null, null]] : [];
   const print = () => {
     const sheet = document.getElementById(id);
@@ -26,7 +28,7 @@ export function QuoteDesk({ page, worked, stale }: TakeAwayProps) {
     download(
       [words.file, letter.number, letter.customer].join(' '),
       'csv',
-      csvText([...draft, ...quoteRows(data, letter, page.shop)]),
+      csvText([...draft, ...quoteRows(data, letter, page.shop, words)]),
     );
   const box = (key: keyof Letter, label: string, more: { help?: string; type?: 'date' | 'number' } = {}) => (
     <DeskBox id={`${id}-${key}`} label={label} value={letter[key]} onText={(text) => set({ [key]: text })} {...more} />
@@ -52,17 +54,18 @@ export function QuoteDesk({ page, worked, stale }: TakeAwayProps) {
           {box('days', 'Prices hold for, days', { type: 'number', help: `${usualDays}, as a rule.` })}
         </div>
         <div>
-          <QuoteSheet id={id} data={data} letter={letter} shop={page.shop} foreign={foreign} />
+          <QuoteSheet
+            id={id}
+            data={data}
+            letter={letter}
+            shop={page.shop}
+            lang={lang}
+            words={words}
+            foreign={foreign}
+          />
           <div class="desk-acts">
             <label for={`${id}-language`}>Sheet in</label>
-            <select
-              id={`${id}-language`}
-              value={letter.language}
-              onChange={(e) => set({ language: e.currentTarget.value === 'es' ? 'es' : 'en' })}
-            >
-              <option value="en">English</option>
-              <option value="es">Español</option>
-            </select>
+            <LanguageBox id={`${id}-language`} offered={page.shop.languages ?? []} lang={lang} choose={choose} />
             <button type="button" class="calc-button calc-button-first" disabled={stale} onClick={print}>
               Print the quote
             </button>

@@ -6,13 +6,17 @@ import { dayWriter, moneyWriter, numberWriter } from './money.ts';
 import { QuoteChoices } from './QuoteChoices.tsx';
 import { QuoteLines } from './QuoteLines.tsx';
 import { foreignText } from './foreign-text.ts';
-import { quoteWords } from '../../../words/quote.ts';
+import type { Lang } from '../../../words/lang.ts';
+import type { QuoteWords } from '../../../words/quote.ts';
 
 interface Props {
   readonly id: string;
   readonly data: QuoteData;
   readonly letter: Letter;
   readonly shop: ShopFacts;
+  /** The language of the paper, and its words in it. */
+  readonly lang: Lang;
+  readonly words: QuoteWords;
   /** Figures that are nobody's; the paper says so. */
   readonly foreign?: Foreign | undefined;
 }
@@ -20,11 +24,10 @@ interface Props {
 /** More lines than this are set smaller, so that the sheet stays one page. */
 const many = 10;
 
-export function QuoteSheet({ id, data, letter, shop, foreign }: Props) {
-  const words = quoteWords(letter.language);
-  const money = moneyWriter(letter.language, shop.currency);
-  const number = numberWriter(letter.language, shop.currency);
-  const day = dayWriter(letter.language, shop.currency);
+export function QuoteSheet({ id, data, letter, shop, lang, words, foreign }: Props) {
+  const money = moneyWriter(lang, shop.currency);
+  const number = numberWriter(lang, shop.currency);
+  const day = dayWriter(lang, shop.currency);
   const lines = quoteLines(data);
   const until = validUntil(letter);
   const credited = data.feeCredited && data.fee > 0;
@@ -36,12 +39,7 @@ export function QuoteSheet({ id, data, letter, shop, foreign }: Props) {
     ...(letter.alsoNotIncluded.trim() ? [letter.alsoNotIncluded.trim()] : []),
   ];
   return (
-    <article
-      class={lines.length > many ? 'sheet sheet-many' : 'sheet'}
-      id={id}
-      lang={letter.language}
-      aria-label={words.quote}
-    >
+    <article class={lines.length > many ? 'sheet sheet-many' : 'sheet'} id={id} lang={lang} aria-label={words.quote}>
       {foreign && <p class="calc-band">{foreignText(foreign, words)}</p>}
       <header class="sheet-head">
         <div>

@@ -3,14 +3,14 @@ import type { Cell } from '../../../core/export/index.ts';
 import { roundMoney } from '../../../core/money/index.ts';
 import { quoteLines, type QuoteData, type QuoteLine } from './data.ts';
 import { validUntil, type Letter } from './letter.ts';
-import { quoteWords, type QuoteWords } from '../../../words/quote.ts';
+import type { QuoteWords } from '../../../words/quote.ts';
 
 export function quoteRows(
   q: QuoteData,
   letter: Letter,
   shop: { readonly name: string; readonly currency: string },
+  words: QuoteWords,
 ): Cell[][] {
-  const words = quoteWords(letter.language);
   const until = validUntil(letter);
   const named = (label: string, text: string): Cell[][] =>
     text.trim() === '' ? [] : [[label, text.trim(), null, null]];

@@ -1,9 +1,7 @@
 /** What stands on the sheet besides the figures, as the shop types it. */
 import { dateText, dayNumber } from '../../../core/calendar/index.ts';
-import type { Lang } from '../../../words/lang.ts';
 
 export interface Letter {
-  readonly language: Lang;
   readonly number: string;
   readonly customer: string;
   readonly machine: string;
@@ -19,7 +17,6 @@ export const usualDays = 14;
 
 export function emptyLetter(date: string): Letter {
   return {
-    language: 'en',
     number: '',
     customer: '',
     machine: '',

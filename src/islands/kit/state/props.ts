@@ -1,4 +1,5 @@
 /** What a page hands to an island: plain data only, because it travels inside the HTML. */
+import type { OfferedLanguage } from '../../languages/LanguageBox.tsx';
 import type { Carry } from '../../../core/contract/carry.ts';
 import type { Decides } from '../../../core/contract/judged.ts';
 import type { Part } from '../../../core/contract/part.ts';
@@ -32,6 +33,8 @@ export interface ShopFacts {
   readonly labourRate: number;
   /** In percent. */
   readonly tax: { readonly parts: number; readonly labour: number };
+  /** Languages a paper for the customer can be in, where the form makes one. */
+  readonly languages?: readonly OfferedLanguage[];
 }
 
 export interface ShownCarry extends Carry {
