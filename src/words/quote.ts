@@ -7,5 +7,5 @@ export type QuoteWords = typeof quote;
 export const quoteInEnglish = quote;
 
 export function quoteIn(lang: Lang): Promise<QuoteWords> {
-  return wordsFrom(import.meta.glob<QuoteWords>('./!(en)/quote.ts', { import: 'quote' }), lang);
+  return wordsFrom(import.meta.glob<QuoteWords>(['./*/quote.ts', '!./en/quote.ts'], { import: 'quote' }), lang);
 }

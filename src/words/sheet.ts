@@ -9,6 +9,6 @@ export type CustomerPaperWords = typeof customerPaper;
 export const customerPaperInEnglish = customerPaper;
 
 export function customerPaperIn(lang: Lang): Promise<CustomerPaperWords> {
-  const others = import.meta.glob<CustomerPaperWords>('./!(en)/sheet.ts', { import: 'customerPaper' });
+  const others = import.meta.glob<CustomerPaperWords>(['./*/sheet.ts', '!./en/sheet.ts'], { import: 'customerPaper' });
   return wordsFrom(others, lang);
 }

@@ -97,7 +97,8 @@ function loadedBy(call: ts.CallExpression): string[] {
     return [];
   const first = call.arguments[0];
   const literals = first && ts.isArrayLiteralExpression(first) ? [...first.elements] : first ? [first] : [];
-  return literals.filter(ts.isStringLiteralLike).map((l) => l.text);
+  // A pattern that leaves something out brings nothing in.
+  return literals.flatMap((l) => (ts.isStringLiteralLike(l) && !l.text.startsWith('!') ? [l.text] : []));
 }
 
 /** A path is followed wherever it leads, so "../../" gets past no wall. */
