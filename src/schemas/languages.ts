@@ -20,7 +20,7 @@ export function inOthers<S extends z.ZodType>(
 }
 
 /** A record's words in a language; in English where it has none in it. */
-export function saidIn<R extends { readonly [L in Other]?: unknown }>(
+export function saidIn<R extends Readonly<Partial<Record<Other, unknown>>>>(
   record: R,
   lang: Lang,
 ): R | NonNullable<R[Other]> {

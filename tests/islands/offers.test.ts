@@ -10,11 +10,12 @@ import { judged } from '../../src/core/contract/judged.ts';
 import { readInputs } from '../../src/core/contract/read-inputs.ts';
 import { askedOf, rawOf, startFigures, unitsRead } from '../../src/islands/kit/state/figures.ts';
 import { readLink } from '../../src/islands/kit/state/link.ts';
+import { speechOf } from '../../src/words/lang.ts';
 import { calculators } from './calculators.ts';
 
 const inUse = (word: string) => word === 'h7';
 const offersOf = (typed: string): readonly Offer[] =>
-  readSizes(typed, inUse).offers.filter((offer) => Object.keys(offer.figures).length > 0);
+  readSizes(typed, inUse, speechOf('en')).offers.filter((offer) => Object.keys(offer.figures).length > 0);
 const nameOf = (offer: Offer) => offer.page.replace(/^calculators\/|\.html$/g, '');
 
 /** The page as it stands after the link was opened. */

@@ -1,9 +1,10 @@
 /** Sizes and codes people type, the page each leads to, and what opens filled. Decoys must offer nothing. */
 import { describe, expect, it } from 'vitest';
 import { readSizes } from '../../../src/browser/search/sizes.ts';
+import { speechOf } from '../../../src/words/lang.ts';
 
 const inUse = (word: string) => ['h7', 'n7', 'k5', 'k6'].includes(word);
-const read = (question: string) => readSizes(question, inUse);
+const read = (question: string) => readSizes(question, inUse, speechOf('en'));
 const pages = (question: string) => read(question).pins.map((pin) => pin.page);
 
 describe('opens a calculator filled with what was typed', () => {
@@ -17,12 +18,17 @@ describe('opens a calculator filled with what was typed', () => {
     ['k6 30 mm shaft', 'limits-fits', { size: '30 mm', zone: 'k6' }],
     ['50:1 5 l', 'fuel-mix', { ratio: '50:1', known: 'fuel', fuel: '5 L' }],
     ['1 gallon 40 to 1', 'fuel-mix', { ratio: '40:1', known: 'fuel', fuel: '1 gal' }],
-    ['mezcla 50:1 5 litros', 'fuel-mix', { ratio: '50:1', known: 'fuel', fuel: '5 L' }],
   ])('%s', (question, topic, figures) => {
     expect(read(question).offers).toEqual([
       { page: `calculators/${topic}.html`, figures, said: expect.any(String) as string },
     ]);
   });
+});
+
+it('reads a unit by its name in the language of the page', () => {
+  const mix = [{ page: 'calculators/fuel-mix.html', figures: { ratio: '50:1', known: 'fuel', fuel: '5 L' } }];
+  expect(readSizes('mezcla 50:1 5 litros', inUse, speechOf('es')).offers).toMatchObject(mix);
+  expect(readSizes('mix 50:1 5 liters', inUse, speechOf('en')).offers).toMatchObject(mix);
 });
 
 describe('leads to a page and fills nothing', () => {
