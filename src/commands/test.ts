@@ -74,7 +74,10 @@ const layout = beside('Layout of code', 'node_modules/prettier/bin/prettier.cjs'
   'tests',
   'astro.config.mjs',
 ]);
-const counts = [await step('Build', buildSite), await step('Types of the content', () => runAstro(['sync']))];
+const counts = [
+  await step('Build', buildSite),
+  await step('Types of the content', () => runAstro(['sync', '--silent'])),
+];
 const rules = beside('Rules for code', 'node_modules/eslint/bin/eslint.js', [
   '-c',
   'tests/eslint.config.mjs',

@@ -45,6 +45,8 @@ export async function watchedPage(
   page.on('pageerror', (error) => troubles.push(`uncaught: ${error.message}`));
   page.on('requestfailed', (request) => {
     const why = request.failure()?.errorText ?? '';
+    // Where scripts are off the browser refuses those a page asks for ahead, as it was told to.
+    if (options.javaScriptEnabled === false && request.resourceType() === 'script' && why === 'csp') return;
     // Leaving a page drops what it was still loading; a refused or missing file has another name.
     if (why !== 'net::ERR_ABORTED') troubles.push(`failed: ${request.url()} ${why}`);
   });

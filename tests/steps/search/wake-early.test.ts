@@ -33,6 +33,7 @@ it.each([
   const head = read(file).split('</head>')[0] ?? '';
   expect([...head.matchAll(/(?:href|src)="([^"]+)"/g)].map(([, address]) => address)).toEqual([
     `${root}pagefind/start.${lang}.js`,
+    `${root}pagefind/speech.${lang}.js`,
     `${root}pagefind/list.${lang}.js`,
     `${root}pagefind/engine.js`,
     'islands.js',
