@@ -105,10 +105,18 @@ async function openBox(page: Page) {
   const box = page.locator('input[type=text]:visible').and(page.locator(':not(.strip input)')).first();
   const form = page.locator('section.calc');
   if ((await form.count()) === 0) return box;
-  const inForm = form.first().locator('input[inputmode=decimal]:visible').first();
-  await form.first().hover();
+  const calc = form.first();
+  // The page may still be building what stands above: reach for the form until it is awake.
+  await calc.dispatchEvent('pointerover');
   await page.locator('section.calc[data-live=yes]').first().waitFor();
-  return (await inForm.count()) === 0 ? undefined : inForm;
+  const inForm = calc.locator('input[inputmode=decimal]:visible').first();
+  if ((await inForm.count()) > 0) return inForm;
+  // A form of choices keeps its figures folded: the first of them is opened, as a hand would.
+  for (const folded of await calc.locator('details.calc-more').all()) {
+    await folded.locator('summary').click();
+    if ((await inForm.count()) > 0) return inForm;
+  }
+  return undefined;
 }
 
 async function press(page: Page, session: CDPSession, key: string): Promise<Press> {

@@ -5,7 +5,7 @@ import { linear, niceSteps, Picture, quantityReading, spreadOut, type DrawingPro
 import { InterferenceStrip } from './InterferenceStrip.tsx';
 import { Zone } from './Zone.tsx';
 
-const plot = { top: 30, bottom: 196, left: 50 };
+const plot = { top: 30, bottom: 104, left: 50 };
 
 export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const n = (key: string) => valueOf(answer, key, 'quantity').value;
@@ -55,7 +55,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
       id={id}
       title="Tolerance zones of seat and ring, and the interference"
       description={description}
-      height={lost === undefined ? 322 : 372}
+      height={plot.bottom + (lost === undefined ? 122 : 170)}
     >
       <text class="pic-text" x={4} y={15}>
         {unit} from {formatIn(size, pick(['mm', 'in'], reader.system))}
@@ -95,7 +95,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
         {ringName}
       </text>
       <InterferenceStrip
-        top={252}
+        top={plot.bottom + 52}
         least={toUnit(fit.low ?? fit.value, unit)}
         mean={toUnit(fit.value, unit)}
         most={toUnit(fit.high ?? fit.value, unit)}

@@ -34,7 +34,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
       id={id}
       title="The blade, its wobble, and how it slows down"
       description={description}
-      height={442}
+      height={432}
       caption={
         `Face to scale. From the edge, lean and limit are drawn ${timesText}: solid now, broken half a turn ` +
         'later, band the run-out allowed. ' +
@@ -80,7 +80,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
           ['allowed', fine(limit)],
         ]}
       />
-      <SlowingDown top={284} time={get('time').value} speedText={formatIn(input('rotation'), 'rpm', 0)} />
+      <SlowingDown top={276} time={get('time').value} speedText={formatIn(input('rotation'), 'rpm', 0)} />
     </Picture>
   );
 }

@@ -1,9 +1,9 @@
-/** How likely each suspect is, as bars on one scale; below, the checks as steps along the minutes they take. */
+/** How likely each suspect is, as bars under the names; below, the checks as steps along the minutes they take. */
 import { valueOf } from '../../core/contract/result.ts';
 import { fitText, linear, Picture, type DrawingProps } from '../kit/index.ts';
-import { Steps, stepHigh, type Step } from './Steps.tsx';
+import { barHigh, lineHigh, Steps, underBase, type Step } from './Steps.tsx';
 
-const [left, right, first, barHigh] = [6, 354, 40, 34];
+const [left, right, first] = [6, 354, 38];
 const most = 8;
 
 export function Drawing({ id, answer }: DrawingProps) {
@@ -19,21 +19,21 @@ export function Drawing({ id, answer }: DrawingProps) {
   const [bars, climbed] = [suspects.slice(0, most), steps.slice(0, most)];
   const percent = (n: number) => `${Math.round(n * 100)} %`;
   const x = linear(0, Math.max(0.01, ...bars.map((b) => b.chance)), left, right);
-  const barsEnd = first + bars.length * barHigh + (suspects.length > most ? 18 : 0);
-  const stepsTop = barsEnd + 16;
+  const barsEnd = first + bars.length * lineHigh + (suspects.length > most ? 18 : 0);
+  const stepsTop = barsEnd + 8;
   const description = `Suspects: ${suspects.map((s) => `${s.name} ${percent(s.chance)}`).join(', ')}.${steps.length > 0 ? ` Order of checks: ${steps.map((s) => `${s.name} (${s.minutes} min)`).join(', ')}.` : ' No check comes next.'}`;
   return (
     <Picture
       id={id}
       title="Suspects, and the order of the checks"
       description={description}
-      height={steps.length > 0 ? stepsTop + 28 + climbed.length * stepHigh + 26 : barsEnd}
+      height={steps.length > 0 ? stepsTop + 22 + climbed.length * lineHigh : barsEnd}
     >
       <text class="pic-text pic-strong" x={left} y={16}>
         How likely
       </text>
       {bars.map((b, i) => {
-        const y = first + i * barHigh;
+        const y = first + i * lineHigh;
         return (
           <g key={i}>
             <text class="pic-text" x={left} y={y}>
@@ -42,7 +42,13 @@ export function Drawing({ id, answer }: DrawingProps) {
             <text class="pic-figure" x={right} y={y} text-anchor="end">
               {percent(b.chance)}
             </text>
-            <rect class="pic-bar" x={left} y={y + 6} width={Math.max(1.5, x(b.chance) - left)} height={9} />
+            <rect
+              class="pic-bar"
+              x={left}
+              y={y + underBase}
+              width={Math.max(1.5, x(b.chance) - left)}
+              height={barHigh}
+            />
           </g>
         );
       })}

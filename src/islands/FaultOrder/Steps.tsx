@@ -1,6 +1,6 @@
-/** Checks one after the other: each bar as long as its minutes. */
+/** Checks one after the other: under each name a bar as long as its minutes, from where the one before ended. */
 import { formatNumber } from '../../core/quantity/index.ts';
-import { Axis, fitText, linear, niceSteps } from '../kit/index.ts';
+import { fitText, linear } from '../kit/index.ts';
 
 export interface Step {
   readonly name: string;
@@ -18,21 +18,24 @@ interface Props {
   readonly more: number;
 }
 
-export const stepHigh = 34;
+/** From one line of the drawing to the next. */
+export const lineHigh = 19;
+/** A bar lies so far under the base line of its name, and is so high. */
+export const underBase = 3.5;
+export const barHigh = 3.5;
 
 export function Steps({ steps, left, right, top, more }: Props) {
   const ends = steps.reduce<number[]>((sums, s) => [...sums, (sums.at(-1) ?? 0) + s.minutes], []);
   const total = ends.at(-1) ?? 1;
   const x = linear(0, total, left, right);
-  const first = top + 28;
-  const bottom = first + steps.length * stepHigh - 8;
+  const first = top + 22;
   return (
     <g>
       <text class="pic-text pic-strong" x={left} y={top}>
         Order of checks{more > 0 && `, the first ${steps.length}`}
       </text>
       {steps.map((s, i) => {
-        const y = first + i * stepHigh;
+        const y = first + i * lineHigh;
         const [from, to] = [x((ends[i] ?? 0) - s.minutes), x(ends[i] ?? 0)];
         const figures = `${formatNumber(s.minutes, 0)} min, ${Math.round(s.reached * 100)} %`;
         return (
@@ -43,25 +46,16 @@ export function Steps({ steps, left, right, top, more }: Props) {
             <text class="pic-figure" x={right} y={y} text-anchor="end">
               {figures}
             </text>
-            <path class="pic-grid" d={`M${left} ${y + 10.5}H${right}`} />
             <rect
               class={i === 0 ? 'pic-accent-fill' : 'pic-bar'}
               x={from.toFixed(1)}
-              y={y + 6}
+              y={y + underBase}
               width={Math.max(2, to - from).toFixed(1)}
-              height={9}
+              height={barHigh}
             />
           </g>
         );
       })}
-      <Axis
-        x={x}
-        steps={niceSteps(0, total, 6)}
-        y={bottom}
-        left={left}
-        right={right}
-        write={(n) => `${formatNumber(n)} min`}
-      />
     </g>
   );
 }

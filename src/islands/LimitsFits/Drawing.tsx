@@ -4,7 +4,7 @@ import { valueOf } from '../../core/contract/result.ts';
 import { linear, niceSteps, Picture, quantityReading, spreadOut, type DrawingProps } from '../kit/index.ts';
 import { Seats, type Block } from './Seats.tsx';
 
-const plot = { top: 32, bottom: 150, left: 44, right: 356 };
+const plot = { top: 32, bottom: 138, left: 44, right: 356 };
 
 export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const n = (key: string) => valueOf(answer, key, 'quantity').value;
@@ -35,7 +35,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
         { block: mate, x: 210, words: 285, end: false },
       ]
     : [{ block: own, x: 160, words: 155, end: true }];
-  const top = mate ? 262 : 248;
+  const top = plot.bottom + (mate ? 90 : 66);
   const interference = mate && valueOf(answer, 'interference', 'quantity');
   const fitText = interference
     ? `interference ${signed(interference.low ?? 0)} to ${signed(interference.high ?? 0)} ${unit}`
@@ -50,7 +50,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
       id={id}
       title={`${sizeText} ${name} and the usual bearing seats`}
       description={description}
-      height={top + 190}
+      height={top + 142}
       {...(mate
         ? {
             caption: inView(mate, seats)
@@ -97,12 +97,12 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
         );
       })}
       {fitText && (
-        <text class="pic-text" x={200} y={plot.bottom + 46} text-anchor="middle">
+        <text class="pic-text" x={200} y={plot.bottom + 44} text-anchor="middle">
           {fitText}
         </text>
       )}
       {seats.length > 0 && (
-        <Seats top={top} height={140} seats={seats} chosen={name} mate={mate} hole={hole} unit={unit} />
+        <Seats top={top} height={100} seats={seats} chosen={name} mate={mate} hole={hole} unit={unit} />
       )}
     </Picture>
   );

@@ -20,6 +20,9 @@ import { Section, sectionBottom } from './Section.tsx';
 const [left, right] = [6, 354];
 const toolNames = ['vise', 'arbor press', 'hydraulic press'];
 
+/** From one bar to the next; a bar ends 18 under its name. */
+const rowHigh = 32;
+
 export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const get = (key: string) => valueOf(answer, key, 'quantity');
   const n = (key: string) => Number(inputs[key]);
@@ -38,7 +41,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   };
   const limitName = inputs['hub'] === 'grey-iron' ? 'breaks at' : 'yields at';
 
-  const top = sectionBottom(n('hubOutside'), n('length')) + 34;
+  const top = sectionBottom(n('hubOutside'), n('length')) + 30;
   const mostStress = 1.12 * Math.max(strength, counted, pull.value, pressure.high ?? 0, 1);
   const x = linear(0, mostStress, left, right);
   const limitText = text(strength, mega);
@@ -57,9 +60,9 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
     { name: 'pull round the bore', figures: text(pull.value, mega), low: 0, high: pull.value, level: 'plain' },
     { name: 'both together, as yield counts them', figures: text(counted, mega), low: 0, high: counted, level: stress },
   ] as const;
-  const bottom = top + rows.length * 36 - 12;
+  const bottom = top + rows.length * rowHigh - 10;
 
-  const forceTop = bottom + 60;
+  const forceTop = bottom + 54;
   const mostForce = Math.max((force.high ?? 0) * 1.2, 6000);
   const fx = linear(0, mostForce, left, right);
   const limits = [0, ...tools.map((t) => t.upTo), mostForce];
@@ -75,7 +78,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
       id={id}
       title="The joint to scale, its stress and the force to push it in"
       description={description}
-      height={forceTop + 58}
+      height={forceTop + 54}
     >
       <Section
         outside={n('hubOutside')}
@@ -98,7 +101,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
           key={r.name}
           name={r.name}
           figures={r.figures}
-          y={top + i * 36}
+          y={top + i * rowHigh}
           x={x}
           low={r.low}
           high={r.high}
@@ -109,7 +112,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
           <rect
             class="pic-forbidden"
             x={x(strength).toFixed(1)}
-            y={top + i * 36 + barTop}
+            y={top + i * rowHigh + barTop}
             width={(right - x(strength)).toFixed(1)}
             height={barHeight}
           />
@@ -117,7 +120,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
       ))}
       <path
         class="pic-limit"
-        d={`${rows.map((_, i) => `M${x(strength).toFixed(1)} ${top + i * 36 + barTop - 3}v${barHeight + 6}`).join('')}`}
+        d={`${rows.map((_, i) => `M${x(strength).toFixed(1)} ${top + i * rowHigh + barTop - 2}v${barHeight + 3}`).join('')}`}
       />
       <Axis
         x={(s) => x(s / toUnit(1, mega))}

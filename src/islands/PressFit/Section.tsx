@@ -12,7 +12,7 @@ interface Props {
   readonly text: { readonly outside: string; readonly joint: string; readonly hole: string; readonly length: string };
 }
 
-const [boxHigh, boxWide, middle, centre] = [150, 130, 92, 84];
+const [boxHigh, boxWide, middle, centre] = [100, 130, 92, 58];
 
 export function Section({ outside, joint, hole, length, pressed, text }: Props) {
   const scale = Math.min(boxHigh / outside, boxWide / length);
@@ -28,8 +28,8 @@ export function Section({ outside, joint, hole, length, pressed, text }: Props) 
   const at = spreadOut(
     labels.map((l) => l.y + 4),
     20,
-    20,
-    140,
+    16,
+    100,
   );
   const arrows = pressed && wide > 16;
   return (

@@ -14,7 +14,7 @@ import {
 } from '../kit/index.ts';
 import { Cooling } from './Cooling.tsx';
 
-const plot = { left: 52, right: 346, top: 62, bottom: 232 };
+const plot = { left: 52, right: 346, top: 62, bottom: 206 };
 
 export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
   const n = (key: string) => Number(inputs[key]);
@@ -73,7 +73,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
       id={id}
       title="Gap against temperature, and how long it lasts"
       description={description}
-      height={waits ? 442 : 290}
+      height={plot.bottom + (waits ? 208 : 44)}
       {...(both
         ? {
             caption: `Broken line: with the ${housing ? 'bearing' : 'shaft'} chilled to ${formatIn(n('cold'), degrees)} as well.`,
@@ -134,7 +134,7 @@ export function Drawing({ id, answer, inputs, reader }: DrawingProps) {
       <text class="pic-text" x={(plot.left + plot.right) / 2} y={plot.bottom + 34} text-anchor="middle">
         {housing ? 'housing' : 'bearing'}, {unitLabel(degrees)}
       </text>
-      {waits && <Cooling top={324} reader={reader} time={time} room={room} hot={hot} closed={closed} />}
+      {waits && <Cooling top={plot.bottom + 90} reader={reader} time={time} room={room} hot={hot} closed={closed} />}
     </Picture>
   );
 }

@@ -9,7 +9,7 @@ import { FormActions, AnswerActions } from './Actions.tsx';
 import type { DrawingProps } from './drawing/props.ts';
 import { ErrorSummary } from './form/ErrorSummary.tsx';
 import { FieldList } from './form/FieldList.tsx';
-import { hasLongRows } from './form/RowsBox.tsx';
+import { few, hasLongRows } from './form/RowsBox.tsx';
 import { hasTwoSystems, UnitSwitch } from './form/UnitSwitch.tsx';
 import { AnswerLine } from './result/AnswerLine.tsx';
 import { AnswerPanel } from './result/AnswerPanel.tsx';
@@ -59,7 +59,12 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
   );
   const announced = useAnnouncement(worked && !stale ? summaryOf(worked, reader) : '', live && figures.past.length > 0);
   // Long rows need the whole width; the answer then stands beside them in a narrow column.
-  const longRows = topic.fields.some((f) => f.kind === 'rows' && !f.more && hasLongRows(f));
+  const lists = topic.fields.filter((f) => f.kind === 'rows').filter((f) => !f.more);
+  const longRows = lists.some(hasLongRows);
+  const fourColumns = lists.some((f) => f.columns.length === few);
+  // A form that begins with a list bears that list's name: one head where two would stand.
+  const first = topic.fields[0];
+  const headList = first?.kind === 'rows' ? first : undefined;
   const compact = page.compact === true;
   // In full it is what its page is about; in short it stands under a heading of the article.
   const Head = compact ? 'h3' : 'h2';
@@ -126,7 +131,7 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
 
   return (
     <section
-      class={`calc${compact ? ' calc-compact' : ''}${longRows ? ' calc-rows-first' : ''}`}
+      class={`calc${compact ? ' calc-compact' : ''}${longRows ? ' calc-rows-first' : ''}${fourColumns ? ' calc-four-columns' : ''}${headList ? ' calc-list-head' : ''}`}
       id={`${page.id}-calculator`}
       data-live={live ? 'yes' : 'no'}
       data-dated={toToday && ''}
@@ -141,7 +146,7 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
           <fieldset class="calc-switchable" disabled={!live}>
             <div class="calc-top">
               <Head class="calc-head" id={`${page.id}-figures`}>
-                {say.figures}
+                {headList?.label ?? say.figures}
               </Head>
               {hasTwoSystems(topic.fields, worked?.answer.values ?? []) && (
                 <UnitSwitch id={page.id} system={system} onSwitch={bench.switchUnits} />
@@ -181,6 +186,9 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
               ))}
           </div>
           {panel ?? <p class="calc-nothing">{say.noAnswer}</p>}
+        </div>
+        {side}
+        <div class="calc-acts">
           {compact ? (
             page.full !== false && (
               <p class="calc-full">
@@ -200,7 +208,6 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
             />
           )}
         </div>
-        {side}
         {below}
       </div>
       {!compact && <PrintCode page={page} />}

@@ -25,9 +25,9 @@ const folders = new Set<string>();
 async function take(message: ToFinisher): Promise<void> {
   if ('added' in message) return void all.add(message.added);
   if ('end' in message) {
-    await site.finish();
     letGo();
-    await packSearch(await index, dist, project, withBox);
+    // The index is made by a program of its own: meanwhile the scripts are.
+    await Promise.all([site.finish(), packSearch(await index, dist, project, withBox)]);
     await (await index).close();
     port.postMessage('finished' satisfies FromFinisher);
     return port.close();

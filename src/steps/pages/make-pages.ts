@@ -21,7 +21,7 @@ import { Renderer, type PagePath } from './renderer.ts';
 import type { SiteData } from '../program/site-data.ts';
 
 /** Pages from one giving back of memory to the next. */
-const letGoAfter = 500;
+const letGoAfter = 1000;
 
 export interface Wanted {
   readonly project: string;

@@ -95,7 +95,7 @@ function expectation(plan: Plan): Value[] {
         plan.stop?.advised
           ? 'The way out, taken now.'
           : plan.method === 'exact'
-            ? 'No order can do better: every order was compared.'
+            ? undefined
             : 'By the rule of most found per minute. The list is too long to compare every order.',
       ),
       ...(plan.expectedError > 0

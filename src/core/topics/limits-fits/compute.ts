@@ -33,7 +33,7 @@ export const compute = guarded(fields, (inputs): Result => {
   const together = other ? pairOf(one, other) : undefined;
   return {
     ok: true,
-    values: [...limitValues(size, one), ...(together?.values ?? []), seatTable(size, one.zone.hole)],
+    values: [...limitValues(size, one, !together), ...(together?.values ?? []), seatTable(size, one.zone.hole)],
     working: [...zoneWorking(one), ...sizeWorking(size, one.limits), ...(together?.steps ?? [])],
     cautions: [],
   };
@@ -48,45 +48,36 @@ function explained(size: number, name: string, halves: string): Explained | unde
   return { ...found, tolerance: 2 * half, limits: { upper: half, lower: -half } };
 }
 
-function limitValues(size: number, { zone, limits: { upper, lower }, tolerance, over, upTo }: Explained): Value[] {
+/** The two sizes first: what a micrometer shows. The deviations stand large only where no second part wants the room. */
+function limitValues(
+  size: number,
+  { zone, limits: { upper, lower }, tolerance, over, upTo }: Explained,
+  alone: boolean,
+): Value[] {
+  const edge = (key: string, label: string, value: number): Value => ({
+    kind: 'quantity',
+    key,
+    label,
+    value: size + value,
+    units: full,
+    decimals: fine,
+    main: true,
+  });
+  const deviation = (key: string, label: string, value: number): Value => ({
+    kind: 'quantity',
+    key,
+    label,
+    value,
+    units: micro,
+    main: alone,
+    source: 'iso-286-1',
+  });
   return [
     { kind: 'text', key: 'zoneName', label: zone.hole ? 'Zone of a hole' : 'Zone of a shaft', value: zone.name },
-    {
-      kind: 'quantity',
-      key: 'upper',
-      label: 'Upper limit deviation',
-      value: upper,
-      units: micro,
-      main: true,
-      source: 'iso-286-1',
-    },
-    {
-      kind: 'quantity',
-      key: 'lower',
-      label: 'Lower limit deviation',
-      value: lower,
-      units: micro,
-      main: true,
-      source: 'iso-286-1',
-    },
-    {
-      kind: 'quantity',
-      key: 'largest',
-      label: 'Largest size allowed',
-      value: size + upper,
-      units: full,
-      decimals: fine,
-      main: true,
-    },
-    {
-      kind: 'quantity',
-      key: 'smallest',
-      label: 'Smallest size allowed',
-      value: size + lower,
-      units: full,
-      decimals: fine,
-      main: true,
-    },
+    edge('largest', 'Largest size allowed', upper),
+    edge('smallest', 'Smallest size allowed', lower),
+    deviation('upper', 'Upper limit deviation', upper),
+    deviation('lower', 'Lower limit deviation', lower),
     { kind: 'quantity', key: 'tolerance', label: 'Tolerance', value: tolerance, units: micro, source: 'iso-286-1' },
     {
       kind: 'text',

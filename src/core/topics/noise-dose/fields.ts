@@ -15,7 +15,7 @@ const periods = [
 export const fields = defineFields([
   {
     key: 'periods',
-    label: 'Loud work so far today',
+    label: 'Loud work today',
     kind: 'rows',
     columns: periods,
     minRows: 1,

@@ -8,7 +8,7 @@ import { ProblemLine } from './FieldFrame.tsx';
 import { boxId, unitBeside, type Form } from '../state/form.ts';
 
 /** More columns than this do not fit beside the answer. */
-const few = 4;
+export const few = 4;
 
 export function hasLongRows(field: RowsField): boolean {
   return field.columns.length > few;
@@ -44,12 +44,12 @@ export function RowsBox({ form, field }: Props) {
       class={`calc-field calc-rows${hasLongRows(field) ? ' calc-rows-long' : ''}${problem ? ' calc-wrong' : ''}`}
       id={box}
       tabIndex={-1}
+      aria-describedby={field.help && `${box}-help`}
     >
       <legend>
         {field.label}
         {field.optional && <span class="calc-optional"> {say.optional}</span>}
       </legend>
-      {field.help && <p class="calc-help">{field.help}</p>}
       {problem && <ProblemLine box={box} problem={problem} />}
       <table>
         <thead>
@@ -86,6 +86,11 @@ export function RowsBox({ form, field }: Props) {
           ))}
         </tbody>
       </table>
+      {field.help && (
+        <p class="calc-help" id={`${box}-help`}>
+          {field.help}
+        </p>
+      )}
       <button type="button" class="calc-button" disabled={rows.length >= field.maxRows} onClick={add}>
         {say.addRow}
       </button>
