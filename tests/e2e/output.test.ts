@@ -22,6 +22,12 @@ test('there are pages to look at, in both languages', () => {
   expect(pages.filter((p) => p.startsWith('es/')).length).toBeGreaterThan(3);
 });
 
+test.each(['a-z.html', 'es/a-z.html'])('the letters of %s stand in their order', (file) => {
+  const letters = [...readPage(file).matchAll(/id="letter-(.)"/g)].map(([, letter]) => letter);
+  expect(letters.length).toBeGreaterThan(8);
+  expect(letters).toEqual([...new Set(letters)].sort());
+});
+
 test('every page starts its head with the one policy', () => {
   for (const { file, html } of parsed)
     expect(html, file).toContain(`<head><meta http-equiv="Content-Security-Policy" content="${policy}">`);
