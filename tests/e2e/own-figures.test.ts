@@ -83,7 +83,8 @@ describe('boxes still empty', () => {
     await still('blade-speed').getByText('Highest speed marked on the blade').waitFor();
     expect(await verdicts('blade-speed').count()).toBe(0);
     expect(await page.locator('#blade-speed-calculator .calc-picture').count()).toBe(0);
-    expect(await answer.getByRole('button', { name: 'Put on job sheet' }).isDisabled()).toBe(true);
+    const calculator = page.locator('#blade-speed-calculator');
+    expect(await calculator.getByRole('button', { name: 'Put on job sheet' }).isDisabled()).toBe(true);
     await box('blade-speed', 'markedRotation').fill('5500');
     await answer.locator('.calc-verdict[data-level]').first().waitFor();
     await box('blade-speed', 'flange').fill('102');
