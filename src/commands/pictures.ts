@@ -10,17 +10,15 @@ interface Picture {
   readonly name: string;
   readonly page: string;
   readonly viewport: { readonly width: number; readonly height: number };
-  readonly scrollTo?: string;
+  readonly wake?: string;
   readonly dark?: boolean;
 }
 
-const laptop = { width: 1280, height: 900 };
-/** Tall enough for the answer and its drawing. */
-const sheet = { width: 1280, height: 1240 };
+const laptop = { width: 1366, height: 900 };
 const phone = { width: 390, height: 844 };
 const pictures: readonly Picture[] = [
   { name: 'home', page: 'index.html', viewport: laptop },
-  { name: 'calculator', page: 'calculators/belt-tension.html', viewport: sheet, scrollTo: 'section.calc' },
+  { name: 'calculator', page: 'calculators/belt-tension.html', viewport: laptop, wake: 'section.calc' },
   { name: 'guide-phone', page: 'guides/cutting-wet.html', viewport: phone, dark: true },
 ];
 
@@ -36,7 +34,7 @@ const folder = join(projectFolder, '.readme');
 await mkdir(folder, { recursive: true });
 const serving = await serveFolder(join(projectFolder, 'dist'));
 const browser = await chromium.launch({ executablePath, args: process.getuid?.() === 0 ? ['--no-sandbox'] : [] });
-for (const { name, page: file, viewport, scrollTo, dark } of pictures) {
+for (const { name, page: file, viewport, wake, dark } of pictures) {
   const context = await browser.newContext({
     viewport,
     colorScheme: dark ? 'dark' : 'light',
@@ -45,15 +43,10 @@ for (const { name, page: file, viewport, scrollTo, dark } of pictures) {
   });
   const page = await context.newPage();
   await page.goto(serving.address + file);
-  if (scrollTo) {
-    await page.locator(scrollTo).first().scrollIntoViewIfNeeded();
+  if (wake) {
     // A calculator comes alive when it is reached.
-    await page.locator(scrollTo).first().dispatchEvent('pointerover');
-    await page.locator(`${scrollTo}[data-live=yes]`).first().waitFor();
-    await page
-      .locator(scrollTo)
-      .first()
-      .evaluate((element) => element.scrollIntoView({ block: 'start' }));
+    await page.locator(wake).first().dispatchEvent('pointerover');
+    await page.locator(`${wake}[data-live=yes]`).first().waitFor();
   }
   await page.evaluate(() => document.fonts.ready);
   await page.screenshot({ path: join(folder, `${name}.png`) });
