@@ -73,6 +73,6 @@ export function portable(options: PortableOptions): AstroIntegration {
  */
 async function forgetContent(...folders: readonly URL[]): Promise<void> {
   for (const folder of folders)
-    for (const name of ['data-store.json', 'data-store/'])
+    for (const name of ['data-store.json', 'data-store/', 'content-modules.mjs', 'content-assets.mjs'])
       await rm(new URL(name, folder), { recursive: true, force: true });
 }
