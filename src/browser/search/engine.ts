@@ -119,13 +119,12 @@ async function toOffer(offer: Offer): Promise<OfferedPage | undefined> {
   const address = new URL(file, root);
   address.search = offerQuery(offer);
   address.hash = anchor;
-  const own = await listOf(ours);
-  for (const [lang, list] of [...(own ? [[ours, own] as const] : []), ...(await otherLists())]) {
-    const title = list.rows.find((row) => row.address === file)?.title;
-    if (title !== undefined)
-      return { address: address.href, title, said, filled: Object.keys(figures).length > 0, foreign: lang !== ours };
-  }
-  return undefined;
+  const titleIn = (list: List | undefined) => list?.rows.find((row) => row.address === file)?.title;
+  const own = titleIn(await listOf(ours));
+  // The other lists are fetched only where the page's own does not have it.
+  const title = own ?? (await otherLists()).map(([, list]) => titleIn(list)).find((one) => one !== undefined);
+  if (title === undefined) return undefined;
+  return { address: address.href, title, said, filled: Object.keys(figures).length > 0, foreign: own === undefined };
 }
 
 /** Another language is worth a pointer when its best phrase answers that much better, and well by itself. */

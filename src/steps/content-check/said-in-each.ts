@@ -1,14 +1,14 @@
 /** Records that customers read say everything in each language the shop speaks; which one is missing where is told. */
 import { shopFile } from '../../schemas/places.ts';
 import { nameOf, others, type Other } from '../../words/lang.ts';
+import { languagesBy } from '../support/shop-says.ts';
 import type { ContentFile } from './content-file.ts';
 import type { Problem } from './problem.ts';
 
 /** The languages other than English in the shop's list; none while that cannot be read. */
 export function otherLanguagesOf(files: readonly ContentFile[]): readonly Other[] {
-  const shop = files.find((f) => f.path === shopFile)?.yaml.data as { languages?: unknown } | null | undefined;
-  const list: readonly unknown[] = Array.isArray(shop?.languages) ? shop.languages : [];
-  return others.filter((lang) => list.includes(lang));
+  const spoken = languagesBy(files.find((f) => f.path === shopFile)?.yaml.data);
+  return others.filter((lang) => spoken.has(lang));
 }
 
 type Path = readonly (string | number)[];

@@ -7,7 +7,7 @@ import { editionFile } from '../edition/integration.ts';
 import { addLicenses } from '../licenses/add-licenses.ts';
 import { addMarks } from '../one-shop.ts';
 import { clientFolder, type Program } from '../program/program.ts';
-import { stopAtBrokenLinks } from '../portable/make-portable.ts';
+import { offlinePage, stopAtBrokenLinks } from '../portable/make-portable.ts';
 import { addPublishing } from '../publishing/add-publishing.ts';
 import { basePath, leftOutFiles, siteAddress } from '../site-address.ts';
 import { shopColor } from '../support/shop-says.ts';
@@ -79,9 +79,6 @@ export async function makePages({ project, dist, program, site, say }: Wanted): 
     await finisher.stop();
   }
 }
-
-/** Shown by the worker where there is no connection; a host shows the same page for what it does not find. */
-const offlinePage = { file: 'offline.html', like: '404.html' };
 
 /** What stands in public/ under the same name stays as it is. */
 function pagesToMake(paths: readonly PagePath[], there: ReadonlySet<string>): readonly PagePath[] {

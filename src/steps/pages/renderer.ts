@@ -69,7 +69,7 @@ export class Renderer {
     return new Renderer(app);
   }
 
-  /** In the order of their files. Where two kinds of page make the same one, the first counts, as with Astro. */
+  /** Where two kinds of page make the same file, the first counts, as with Astro. */
   async paths(): Promise<readonly PagePath[]> {
     const all = await new StaticPaths(this.#app as never).getAll();
     const paths = new Map<string, PagePath>();
@@ -77,7 +77,7 @@ export class Renderer {
       const file = fileOf(pathname, route);
       if (!paths.has(file)) paths.set(file, { file, url: new URL(file, `${host}/`), route });
     }
-    return [...paths.values()].sort((a, b) => (a.file < b.file ? -1 : 1));
+    return [...paths.values()];
   }
 
   async render({ file, url, route }: PagePath): Promise<string> {

@@ -101,9 +101,11 @@ export class PortableSite {
  * A host shows 404.html at any depth, so its links are absolute. The worker needs the same page
  * at a known place with relative links, in whatever subfolder the site stands.
  */
+export const offlinePage = { file: 'offline.html', like: '404.html' };
+
 async function addOfflinePage(dist: string): Promise<void> {
-  const page = join(dist, '404.html');
-  if (existsSync(page)) await copyFile(page, join(dist, 'offline.html'));
+  const page = join(dist, offlinePage.like);
+  if (existsSync(page)) await copyFile(page, join(dist, offlinePage.file));
 }
 
 interface Tools {

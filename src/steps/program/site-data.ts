@@ -2,7 +2,6 @@
  * All that pages say which the program does not know: articles and records, the edition, the samples. It is handed to
  * the program when pages are made (see ../program), so that the program stays the same whatever an article says.
  */
-import { createHash } from 'node:crypto';
 import { kinds, type KindName } from '../../schemas/kinds.ts';
 import type { ContentFile } from '../content-check/content-file.ts';
 import { editionOf, type Edition } from '../edition/edition.ts';
@@ -52,5 +51,3 @@ function entryOf({ id, path, yaml, body, ending }: ContentFile, schema: { parse:
   const data = schema.parse(yaml.data ?? {}) as Entry['data'];
   return { id, data, body: ending === 'mdx' ? body.trim() : undefined, filePath: path };
 }
-
-export const digest = (text: string | Uint8Array): string => createHash('sha256').update(text).digest('hex');

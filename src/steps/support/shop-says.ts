@@ -26,7 +26,12 @@ export function shopColor(projectFolder: string): string | undefined {
 
 /** The codes of the languages its site speaks. */
 export function languagesOfShop(projectFolder: string): ReadonlySet<string> {
-  const list = (shopIn(projectFolder) as { languages?: unknown } | null | undefined)?.languages;
+  return languagesBy(shopIn(projectFolder));
+}
+
+/** @param shop what shop.yaml holds */
+export function languagesBy(shop: unknown): ReadonlySet<string> {
+  const list = (shop as { languages?: unknown } | null | undefined)?.languages;
   return new Set(Array.isArray(list) ? list.filter((code): code is string => typeof code === 'string') : []);
 }
 
