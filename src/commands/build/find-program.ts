@@ -15,20 +15,34 @@ import {
 
 const maker = fileURLToPath(new URL('./make-program.ts', import.meta.url));
 
-export async function findProgram(project: string, hear: (line: string) => void, stop: AbortSignal): Promise<Program> {
+/** A program on its way. */
+export interface Coming {
+  readonly program: Promise<Program>;
+}
+
+/** Gives its answer as soon as the program is found or being made, so that nothing else is begun before. */
+export async function findProgram(project: string, hear: (line: string) => void, stop: AbortSignal): Promise<Coming> {
   const key = await programKey(project);
   const kept = await keptProgram(project, key);
-  if (kept) return kept;
+  if (kept) return { program: Promise.resolve(kept) };
   const making = await placeToMake(project);
+  const program = onceMade(project, key, making, make(project, making, hear, stop));
+  // Said when it is asked for; nobody hears it before.
+  program.catch(() => undefined);
+  return { program };
+}
+
+/** The folder it was made in is gone with this, whatever came of it. */
+async function onceMade(project: string, key: string, making: string, made: Promise<void>): Promise<Program> {
   try {
-    await make(project, making, hear, stop);
+    await made;
     await keepProgram(project, key, making);
   } finally {
     await rm(making, { recursive: true, force: true });
   }
-  const made = await keptProgram(project, key);
-  if (!made) throw new Error(`The site's program was made, and is not in ${keptPrograms(project)}.`);
-  return made;
+  const program = await keptProgram(project, key);
+  if (!program) throw new Error(`The site's program was made, and is not in ${keptPrograms(project)}.`);
+  return program;
 }
 
 function make(project: string, folder: string, hear: (line: string) => void, stop: AbortSignal): Promise<void> {

@@ -1,5 +1,5 @@
 /** The pictures beside articles that an article shows. Only these are handed on: what is handed on is published. */
-import { readFile } from 'node:fs/promises';
+import { readFileSync } from 'node:fs';
 import { join, posix } from 'node:path';
 import { places } from '../../schemas/places.ts';
 import { isDraft } from './drafts.ts';
@@ -17,7 +17,7 @@ export async function shownPictures(project: string, withDrafts: boolean): Promi
       const file = `${place}/${name}`;
       if (/\.(?:jpg|png|webp)$/.test(name)) there.add(file);
       if (!name.endsWith('.mdx')) continue;
-      const text = await readFile(join(project, file), 'utf8');
+      const text = readFileSync(join(project, file), 'utf8');
       if (!withDrafts && isDraft(text)) continue;
       for (const [, src = ''] of text.matchAll(named)) shown.add(posix.join(posix.dirname(file), decodeURI(src)));
     }
