@@ -5,20 +5,13 @@
 import { rm } from 'node:fs/promises';
 import { fileURLToPath, pathToFileURL } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import { addCards, cardCache } from './cards/add-cards.ts';
-import { addLicenses } from './licenses/add-licenses.ts';
 import { notePackages, type PackageFolders } from './licenses/shipped-packages.ts';
-import { addSearch } from './search/add-search.ts';
-import { addWorker } from './worker/add-worker.ts';
 import { noteProgram } from './program/program.ts';
 import { programWanted } from './support/program-wanted.ts';
-import { makePortable, stopAtBrokenLinks } from './portable/make-portable.ts';
 import { classicVite } from './portable/vite-settings.ts';
-import { addPublishing } from './publishing/add-publishing.ts';
 import { basePath, leftOutFiles } from './site-address.ts';
 import { browserSources } from './support/browser-sources.ts';
 import { FreshFolder } from './support/fresh-folder.ts';
-import { letGo } from './support/let-go.ts';
 import { shopColor } from './support/shop-says.ts';
 
 export interface PortableOptions {
@@ -49,6 +42,17 @@ export function portable(options: PortableOptions): AstroIntegration {
       'astro:build:done': async ({ dir, logger }) => {
         const wanted = programWanted();
         if (wanted !== undefined) return noteProgram(wanted, shipped);
+        const {
+          addCards,
+          cardCache,
+          addLicenses,
+          letGo,
+          makePortable,
+          stopAtBrokenLinks,
+          addSearch,
+          addWorker,
+          addPublishing,
+        } = await import('./after-pages.ts');
         const dist = fileURLToPath(dir);
         letGo();
         if (options.site !== undefined) await addCards(dist, cardCache(project), options.site, shopColor(project));

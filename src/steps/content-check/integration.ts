@@ -1,8 +1,6 @@
 /** Checks content/ before Astro does anything, and stops a build with the list and nothing else. */
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import { checkContent } from './check-content.ts';
-import { knownNames } from './known-names.ts';
 import { programWanted } from '../support/program-wanted.ts';
 import { stopBuild } from '../support/stop-build.ts';
 import { report, type Problem } from './problem.ts';
@@ -13,6 +11,9 @@ export function checkedContent(): AstroIntegration {
     hooks: {
       'astro:config:setup': async ({ config, command }) => {
         if (programWanted() !== undefined || (command !== 'build' && command !== 'dev')) return;
+        // Loaded here: where Astro makes the program alone, none of it is wanted.
+        const { checkContent } = await import('./check-content.ts');
+        const { knownNames } = await import('./known-names.ts');
         const folder = fileURLToPath(config.root);
         const problems = await checkContent(folder, await knownNames(folder));
         if (problems.length === 0) return;

@@ -17,6 +17,7 @@ export function namedEdition(): AstroIntegration {
     name: 'almanac-edition',
     hooks: {
       'astro:config:setup': async ({ config, updateConfig }) => {
+        if (programWanted() !== undefined) return;
         edition = await editionOf(fileURLToPath(config.root));
         updateConfig({
           vite: {

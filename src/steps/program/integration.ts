@@ -3,8 +3,6 @@ import { rename } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import { readContent } from '../content-check/check-content.ts';
-import { handToProgram, siteData } from './site-data.ts';
 import { givenAtRunTime, givenStore } from './given.ts';
 import { serverFolder } from './program.ts';
 import { programWanted } from '../support/program-wanted.ts';
@@ -25,6 +23,8 @@ export function program(): AstroIntegration {
             ? {
                 ...own,
                 setup: async () => {
+                  const { readContent } = await import('../content-check/check-content.ts');
+                  const { handToProgram, siteData } = await import('./site-data.ts');
                   handToProgram(await siteData(project, await readContent(project)));
                   await own.setup?.();
                 },

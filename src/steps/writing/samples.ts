@@ -5,7 +5,6 @@ import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { first, splitName } from '../../words/lang.ts';
 import { kinds } from '../../schemas/kinds.ts';
-import { readContent } from '../content-check/check-content.ts';
 import type { ContentFile } from '../content-check/content-file.ts';
 
 const name = 'almanac:samples';
@@ -46,10 +45,11 @@ export function samples(): AstroIntegration {
               {
                 name,
                 resolveId: (id: string) => (id === name ? `\0${name}` : undefined),
-                load: async (id: string) =>
-                  id === `\0${name}`
-                    ? `export default ${JSON.stringify(samplesOf(folder, await readContent(folder)))};`
-                    : undefined,
+                load: async (id: string) => {
+                  if (id !== `\0${name}`) return undefined;
+                  const { readContent } = await import('../content-check/check-content.ts');
+                  return `export default ${JSON.stringify(samplesOf(folder, await readContent(folder)))};`;
+                },
               },
             ],
           },

@@ -3,15 +3,9 @@ import { realpathSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import { kindOf } from '../../schemas/kinds.ts';
 import { shopFolder } from '../../schemas/places.ts';
-import { checkContent } from '../content-check/check-content.ts';
-import { knownNames } from '../content-check/known-names.ts';
 import type { Known } from '../content-check/library.ts';
 import { browserSources } from '../support/browser-sources.ts';
-import { standIn } from './broken-page.ts';
-import { Findings } from './findings.ts';
-import { LiveSearch } from './live-search.ts';
 
 export interface WritingOptions {
   /** What articles may name; without it, what the project holds. */
@@ -30,7 +24,9 @@ export function whileWriting(options: WritingOptions = {}): AstroIntegration {
         project = options.project ?? fileURLToPath(config.root);
         if (command === 'dev') injectScript('page', `import ${JSON.stringify(browserSources.writing)};`);
       },
-      'astro:server:setup': ({ server }) => {
+      'astro:server:setup': async ({ server }) => {
+        // Loaded here: a build has no use for it.
+        const { checkContent, Findings, isArticle, knownNames, LiveSearch, standIn } = await import('./live.ts');
         const findings = new Findings(async () => checkContent(project, known ?? (await knownNames(project))));
         const address = () => {
           const at = server.httpServer?.address();
@@ -44,7 +40,7 @@ export function whileWriting(options: WritingOptions = {}): AstroIntegration {
           const place = own.find((folder) => path.startsWith(folder + sep));
           if (place === undefined) return;
           findings.changed();
-          search.changed(pageOf(relative(place, path).split(sep).join('/'), place === content));
+          search.changed(pageOf(relative(place, path).split(sep).join('/'), place === content, isArticle));
         });
         server.httpServer?.on('close', () => void search.close());
         server.middlewares.use((request, response, next) => {
@@ -84,9 +80,9 @@ function realShop(project: string): string[] {
 }
 
 /** "shop/guides/es/belt.mdx" -> "/es/guides/belt/"; nothing for what is no page of its own. */
-function pageOf(file: string, withPlace: boolean): string | undefined {
+function pageOf(file: string, withPlace: boolean, isArticle: (folder: string) => boolean): string | undefined {
   const inside = withPlace ? file.replace(/^[^/]+\//, '') : file;
   const [, folder = '', lang = '', slug = ''] = /^(\w+)\/(?:([a-z]{2})\/)?([\w-]+)\.\w+$/.exec(inside) ?? [];
-  if (kindOf(folder)?.ending !== 'mdx') return undefined;
+  if (!isArticle(folder)) return undefined;
   return `${lang === '' ? '' : `/${lang}`}/${folder}/${slug}/`;
 }
