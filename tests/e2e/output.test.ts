@@ -1,7 +1,7 @@
 /** What every finished page must be, read from its text. */
 import { expect, test } from 'vitest';
 import { policy } from '../../src/steps/portable/policy.ts';
-import { parsePage } from '../../src/steps/portable/parse-page.ts';
+import { parseByStandard, parsePage } from '../../src/steps/portable/parse-page.ts';
 import { dist, pages, readPage } from './support/site.ts';
 import { listFiles } from '../../src/steps/support/files.ts';
 
@@ -26,6 +26,10 @@ test.each(['a-z.html', 'es/a-z.html'])('the letters of %s stand in their order',
   const letters = [...readPage(file).matchAll(/id="letter-(.)"/g)].map(([, letter]) => letter);
   expect(letters.length).toBeGreaterThan(8);
   expect(letters).toEqual([...new Set(letters)].sort());
+});
+
+test('every page is read as the HTML standard has it', () => {
+  for (const page of parsed) expect(page).toEqual(parseByStandard(page.file, page.html));
 });
 
 test('every page starts its head with the one policy', () => {

@@ -1,8 +1,10 @@
 /**
- * Reads one built page into the few things the portable step needs. Its signs are read one after the other and no tree
- * is built of them: pages come from Astro, which closes every element it opens.
+ * Reads one built page into the few things the portable step needs. No tree is built of it: pages come from Astro,
+ * which closes every element it opens. What Astro writes is read in leaps (plain-tags.ts); a page with anything else in
+ * it is read sign by sign, as the HTML standard has it.
  */
 import { Tokenizer, TokenizerMode, type Token } from 'parse5';
+import { readPlainTags } from './plain-tags.ts';
 
 export interface Page {
   /** Path inside dist, with forward slashes: "jobs/drive-belt-change.html". */
@@ -27,72 +29,115 @@ export interface PageElement {
 
 type Open = { -readonly [K in keyof PageElement]: PageElement[K] };
 
+/** A start tag as it stands in the source. */
+export interface StartTag extends Pick<PageElement, 'tag' | 'attributes' | 'attributeAt' | 'start'> {
+  readonly end: number;
+  readonly selfClosing: boolean;
+}
+
+/** What stands inside an element whose text holds no tags. */
+export type RawText = 'script' | 'raw' | 'title';
+
+/** Told of a page's tags one after the other. */
+export interface TagListener {
+  /** Gives how the text after it is read, where that is not plain. */
+  begin: (tag: StartTag) => RawText | undefined;
+  end: (tag: string, start: number, end: number) => void;
+}
+
 /** In these a "<" is no tag (HTML standard, 13.2.6: how the parser sets the reader of signs). */
-const rawText: Readonly<Record<string, number>> = {
-  script: TokenizerMode.SCRIPT_DATA,
-  style: TokenizerMode.RAWTEXT,
-  title: TokenizerMode.RCDATA,
-  textarea: TokenizerMode.RCDATA,
+const rawText: Readonly<Record<string, RawText>> = {
+  script: 'script',
+  style: 'raw',
+  title: 'title',
+  textarea: 'title',
 };
 
 /** Elements without an end tag (HTML standard, 13.1.2). */
 const empty = new Set('area base br col embed hr img input link meta source track wbr'.split(' '));
 
 export function parsePage(file: string, html: string): Page {
-  const elements: Open[] = [];
-  const ids = new Set<string>();
-  const open: Open[] = [];
-  let drawings = 0;
+  const quick = new Elements(html);
+  return readPlainTags(html, quick) ? { file, html, elements: quick.all, ids: quick.ids } : parseByStandard(file, html);
+}
 
+/** The same, sign by sign. */
+export function parseByStandard(file: string, html: string): Page {
+  const elements = new Elements(html);
+  const modes: Readonly<Record<RawText, number>> = {
+    script: TokenizerMode.SCRIPT_DATA,
+    raw: TokenizerMode.RAWTEXT,
+    title: TokenizerMode.RCDATA,
+  };
+  const begin = ({ tagName, attrs, selfClosing, location }: Token.TagToken) => {
+    if (!location) return;
+    const mode = elements.begin({
+      tag: tagName,
+      attributes: Object.fromEntries(attrs.map(({ name, value }) => [name, value])),
+      attributeAt: Object.fromEntries(
+        Object.entries(location.attrs ?? {}).map(([name, at]) => [name, { start: at.startOffset, end: at.endOffset }]),
+      ),
+      start: location.startOffset,
+      end: location.endOffset,
+      selfClosing,
+    });
+    if (mode !== undefined) {
+      tokenizer.state = modes[mode];
+      tokenizer.lastStartTagName = tagName;
+    }
+    tokenizer.inForeignNode = elements.inDrawing;
+  };
+  const end = ({ tagName, location }: Token.TagToken) => {
+    if (location) elements.end(tagName, location.startOffset, location.endOffset);
+    tokenizer.inForeignNode = elements.inDrawing;
+  };
   const tokenizer = new Tokenizer({ sourceCodeLocationInfo: true }, { ...silent, onStartTag: begin, onEndTag: end });
   tokenizer.write(html, true);
-  return { file, html, elements, ids };
+  return { file, html, elements: elements.all, ids: elements.ids };
+}
 
-  function begin(token: Token.TagToken): void {
-    const place = token.location;
-    if (!place) return;
-    const tag = token.tagName;
-    const element: Open = {
-      tag,
-      attributes: Object.fromEntries(token.attrs.map(({ name, value }) => [name, value])),
-      start: place.startOffset,
-      end: place.endOffset,
-      startTagEnd: place.endOffset,
-      attributeAt: Object.fromEntries(
-        Object.entries(place.attrs ?? {}).map(([name, at]) => [name, { start: at.startOffset, end: at.endOffset }]),
-      ),
-      text: '',
-    };
-    elements.push(element);
-    const id = element.attributes['id'];
-    if (id !== undefined) ids.add(id);
-    if (token.selfClosing || empty.has(tag)) return;
-    open.push(element);
-    if (tag === 'svg' || tag === 'math') drawings += 1;
-    // A <title> of a drawing is an element like any other.
-    const mode = rawText[tag];
-    if (mode !== undefined && drawings === 0) {
-      tokenizer.state = mode;
-      tokenizer.lastStartTagName = tag;
-    }
-    tokenizer.inForeignNode = drawings > 0;
+/** Puts the tags of a page together into its elements. */
+class Elements implements TagListener {
+  readonly all: Open[] = [];
+  readonly ids = new Set<string>();
+  readonly #html: string;
+  readonly #open: Open[] = [];
+  #drawings = 0;
+
+  constructor(html: string) {
+    this.#html = html;
   }
 
-  function end(token: Token.TagToken): void {
-    const place = token.location;
-    const at = open.findLastIndex((element) => element.tag === token.tagName);
-    const element = open[at];
-    if (!place || !element) return;
+  get inDrawing(): boolean {
+    return this.#drawings > 0;
+  }
+
+  begin({ tag, attributes, attributeAt, start, end, selfClosing }: StartTag): RawText | undefined {
+    const element: Open = { tag, attributes, start, end, startTagEnd: end, attributeAt, text: '' };
+    this.all.push(element);
+    const id = attributes['id'];
+    if (id !== undefined) this.ids.add(id);
+    if (selfClosing || empty.has(tag)) return undefined;
+    this.#open.push(element);
+    if (isDrawing(tag)) this.#drawings += 1;
+    // A <title> of a drawing is an element like any other.
+    return this.#drawings > 0 || !Object.hasOwn(rawText, tag) ? undefined : rawText[tag];
+  }
+
+  end(tag: string, start: number, end: number): void {
+    const at = this.#open.findLastIndex((element) => element.tag === tag);
+    const element = this.#open[at];
+    if (!element) return;
     // What was left open inside ends here too.
-    for (const inside of open.splice(at)) {
-      inside.end = inside === element ? place.endOffset : place.startOffset;
-      if (inside.tag === 'svg' || inside.tag === 'math') drawings -= 1;
+    for (const inside of this.#open.splice(at)) {
+      inside.end = inside === element ? end : start;
+      if (isDrawing(inside.tag)) this.#drawings -= 1;
     }
-    tokenizer.inForeignNode = drawings > 0;
-    if (element.tag === 'script' || element.tag === 'style')
-      element.text = html.slice(element.startTagEnd, place.startOffset);
+    if (tag === 'script' || tag === 'style') element.text = this.#html.slice(element.startTagEnd, start);
   }
 }
+
+const isDrawing = (tag: string): boolean => tag === 'svg' || tag === 'math';
 
 const nothing = () => undefined;
 const silent = {
