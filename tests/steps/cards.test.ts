@@ -4,7 +4,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import sharp from 'sharp';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { addCards } from '../../src/steps/cards/add-cards.ts';
+import { addCards, drawAhead } from '../../src/steps/cards/add-cards.ts';
 import { broken, widthOf } from '../../src/steps/cards/letters.ts';
 import { png } from '../../src/steps/cards/png.ts';
 
@@ -80,5 +80,20 @@ describe('the cards of a site', () => {
     const before = statSync(join(place, 'cache', first)).mtimeMs;
     await draw('one');
     expect(statSync(join(place, 'cache', first)).mtimeMs).toBe(before);
+  });
+
+  it('that were drawn ahead are those that pages name, and no more are drawn than there is time for', async () => {
+    const ahead = {
+      titles: ['Change the belt', 'Mount a blade'],
+      shop: 'Ribera & sons',
+      cache: join(place, 'ahead'),
+      site: 'https://example.org/saws/',
+      color: '#5b2a86',
+    };
+    await drawAhead(ahead, () => readdirSync(ahead.cache).length > 0);
+    const [belt = '', ...more] = readdirSync(ahead.cache);
+    expect(more).toEqual([]);
+    expect(readdirSync(join(place, 'cache'))).toContain(belt);
+    expect(readFileSync(join(ahead.cache, belt))).toEqual(readFileSync(join(place, 'one/cards/jobs/belt.png')));
   });
 });

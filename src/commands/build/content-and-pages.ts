@@ -1,7 +1,11 @@
 /** The parts of a build that have much to load themselves, and so come after the bundler was started. */
+import { cardCache, drawAhead } from '../../steps/cards/add-cards.ts';
 import { checkedFiles } from '../../steps/content-check/check-content.ts';
 import { stopAtProblems } from '../../steps/content-check/integration.ts';
 import { knownNames } from '../../steps/content-check/known-names.ts';
+import { shopOf } from '../../steps/one-shop.ts';
+import { siteAddress } from '../../steps/site-address.ts';
+import { shopColor } from '../../steps/support/shop-says.ts';
 import { siteData, type SiteData } from '../../steps/program/site-data.ts';
 
 export { makePages } from '../../steps/pages/make-pages.ts';
@@ -12,4 +16,26 @@ export async function checkedSite(project: string): Promise<SiteData> {
   const { problems, files } = await checkedFiles(project, await knownNames(project));
   if (problems.length > 0) stopAtProblems(problems);
   return siteData(project, files);
+}
+
+/** While the bundler is at work there is little else to do: the cards of articles are drawn until it is done. */
+export async function cardsAhead(project: string, { store }: SiteData, program: Promise<unknown>): Promise<void> {
+  const address = siteAddress();
+  if (address === undefined) return;
+  let done = false;
+  const isDone = () => (done = true);
+  program.then(isDone, isDone);
+  const titles = [...store.values()].flatMap((entries) =>
+    [...entries.values()].flatMap(({ body, data: { title } }) =>
+      body !== undefined && typeof title === 'string' ? [title] : [],
+    ),
+  );
+  const ahead = {
+    titles,
+    shop: shopOf(project).name,
+    cache: cardCache(project),
+    site: address,
+    color: shopColor(project),
+  };
+  await drawAhead(ahead, () => done);
 }

@@ -5,6 +5,7 @@
 import { createHash } from 'node:crypto';
 import { copyFileSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import { setImmediate } from 'node:timers/promises';
 import { tokens, token, withColor } from '../look/tokens.ts';
 import { listFiles } from '../support/files.ts';
 import { cardLetters, cardPicture, height, width, type Card, type Colors } from './card.ts';
@@ -45,22 +46,57 @@ export async function drawCards(
   site: string,
   color: string | undefined,
 ): Promise<void> {
-  const sheet = color === undefined ? tokens() : withColor(tokens(), color);
-  const of = (name: string) => token(sheet, name).light;
-  const colors: Colors = { paper: of('paper'), ink: of('ink'), action: of('action') };
+  const colors = colorsWith(color);
   const { host } = new URL(site);
   mkdirSync(cache, { recursive: true });
-  for (const [file, card] of cards.wanted) await draw(file, { ...card, host }, dist, cache, colors);
+  const folders = new Set<string>();
+  for (const [file, card] of cards.wanted) {
+    const path = join(dist, cardFolder, file);
+    if (!folders.has(dirname(path))) mkdirSync(dirname(path), { recursive: true });
+    folders.add(dirname(path));
+    copyFileSync(await kept({ ...card, host }, cache, colors), path);
+  }
 }
 
-async function draw(file: string, card: Card, dist: string, cache: string, colors: Colors): Promise<void> {
+/** What is known of cards before there are pages: an article's card has its title. */
+export interface TitlesAhead {
+  readonly titles: readonly string[];
+  /** The shop's name. */
+  readonly shop: string;
+  readonly cache: string;
+  readonly site: string;
+  readonly color: string | undefined;
+}
+
+/** Draws into the cache while there is nothing else to do; whatever is not drawn, or has other words, is drawn later. */
+export async function drawAhead(
+  { titles, shop, cache, site, color }: TitlesAhead,
+  until: () => boolean,
+): Promise<void> {
+  const colors = colorsWith(color);
+  const { host } = new URL(site);
+  mkdirSync(cache, { recursive: true });
+  for (const title of titles) {
+    if (until()) return;
+    await kept({ title, shop, host }, cache, colors);
+    // Lets others speak, also whoever ends this.
+    await setImmediate();
+  }
+}
+
+function colorsWith(color: string | undefined): Colors {
+  const sheet = color === undefined ? tokens() : withColor(tokens(), color);
+  const of = (name: string) => token(sheet, name).light;
+  return { paper: of('paper'), ink: of('ink'), action: of('action') };
+}
+
+/** The drawing of a card in the cache, drawn now if it is not there. */
+async function kept(card: Card, cache: string, colors: Colors): Promise<string> {
   const about = JSON.stringify([drawnBy, width, height, card, colors]);
   const mark = createHash('sha256').update(about).digest('hex').slice(0, 24);
-  const kept = join(cache, `${mark}.png`);
-  const path = join(dist, cardFolder, file);
-  mkdirSync(dirname(path), { recursive: true });
-  if (!existsSync(kept)) writeFileSync(kept, await cardPicture(cardLetters(card), colors));
-  copyFileSync(kept, path);
+  const file = join(cache, `${mark}.png`);
+  if (!existsSync(file)) writeFileSync(file, await cardPicture(cardLetters(card), colors));
+  return file;
 }
 
 const signs: Readonly<Record<string, string>> = {

@@ -4,7 +4,7 @@
  * it is read sign by sign, as the HTML standard has it.
  */
 import { Tokenizer, TokenizerMode, type Token } from 'parse5';
-import { readPlainTags } from './plain-tags.ts';
+import { readPlainTags, type RawText, type StartTag, type TagListener } from './plain-tags.ts';
 
 export interface Page {
   /** Path inside dist, with forward slashes: "jobs/drive-belt-change.html". */
@@ -28,22 +28,6 @@ export interface PageElement {
 }
 
 type Open = { -readonly [K in keyof PageElement]: PageElement[K] };
-
-/** A start tag as it stands in the source. */
-export interface StartTag extends Pick<PageElement, 'tag' | 'attributes' | 'attributeAt' | 'start'> {
-  readonly end: number;
-  readonly selfClosing: boolean;
-}
-
-/** What stands inside an element whose text holds no tags. */
-export type RawText = 'script' | 'raw' | 'title';
-
-/** Told of a page's tags one after the other. */
-export interface TagListener {
-  /** Gives how the text after it is read, where that is not plain. */
-  begin: (tag: StartTag) => RawText | undefined;
-  end: (tag: string, start: number, end: number) => void;
-}
 
 /** In these a "<" is no tag (HTML standard, 13.2.6: how the parser sets the reader of signs). */
 const rawText: Readonly<Record<string, RawText>> = {

@@ -4,7 +4,29 @@
  * certain: the page is then read as the standard has it.
  */
 import { Tokenizer } from 'parse5';
-import type { RawText, TagListener } from './parse-page.ts';
+
+interface Place {
+  readonly start: number;
+  readonly end: number;
+}
+
+/** A start tag and where it stands in the source. */
+export interface StartTag extends Place {
+  readonly tag: string;
+  readonly attributes: Readonly<Record<string, string>>;
+  readonly attributeAt: Readonly<Record<string, Place>>;
+  readonly selfClosing: boolean;
+}
+
+/** What stands inside an element whose text holds no tags. */
+export type RawText = 'script' | 'raw' | 'title';
+
+/** Told of a page's tags one after the other. */
+export interface TagListener {
+  /** Gives how the text after it is read, where that is not plain. */
+  begin: (tag: StartTag) => RawText | undefined;
+  end: (tag: string, start: number, end: number) => void;
+}
 
 const tagName = /[a-zA-Z][a-zA-Z0-9:-]*/y;
 const attributeName = /[a-zA-Z@:][-a-zA-Z0-9:@._]*/y;
@@ -30,7 +52,7 @@ export function readPlainTags(html: string, listener: TagListener): boolean {
     let at = after(tagName, start + 1);
     const tag = html.slice(start + 1, at).toLowerCase();
     const attributes: Record<string, string> = {};
-    const attributeAt: Record<string, { start: number; end: number }> = {};
+    const attributeAt: Record<string, Place> = {};
     let selfClosing = false;
     for (;;) {
       const next = after(space, at);

@@ -61,11 +61,11 @@ export function packList(
   });
   const inPhrases = new Set([...numbers.keys()].map((word) => formsOf(word, speech)));
   const pages = new Set(mine.map((row) => row.address));
-  const known = new Set<string>();
+  const said = new Set<string>();
   for (const text of texts)
-    if (pages.has(text.address))
-      for (const word of wordsOf(text.content, speech))
-        if (!/\d/.test(word) && word.length > 2) known.add(formsOf(word, speech));
+    if (pages.has(text.address)) for (const word of wordsOf(text.content, speech)) said.add(word);
+  const known = new Set<string>();
+  for (const word of said) if (!/\d/.test(word) && word.length > 2) known.add(formsOf(word, speech));
   return {
     words: [...numbers.keys()].join(' '),
     known: [...known]

@@ -1,8 +1,8 @@
 /** Pages read in leaps are read as the HTML standard has it: held against parse5, which reads every sign. */
 import fc from 'fast-check';
 import { expect, test } from 'vitest';
-import { parseByStandard, parsePage, type RawText, type StartTag } from '../../../src/steps/portable/parse-page.ts';
-import { readPlainTags } from '../../../src/steps/portable/plain-tags.ts';
+import { parseByStandard, parsePage } from '../../../src/steps/portable/parse-page.ts';
+import { readPlainTags, type RawText, type StartTag } from '../../../src/steps/portable/plain-tags.ts';
 
 const asAstroWrites = `<!DOCTYPE html><html lang="en"><head><meta charset="utf-8"><title>Belts &amp; <b>pulleys</title>
 <style>a > b { color: red }</style><script>if (1 < 2) document.write("<a href='x'>")</script>
