@@ -18,7 +18,7 @@ export function massOf(weights: Float64Array): number {
   return sum;
 }
 
-/** Weights after one more answer. Formula (Bayes): w_j q_j when it shows, w_j (1 - q_j) when not. */
+/** Weights after one more answer. Formula (Bayes): w_j q_j when it shows, w_j (1 - q_j) when not. `into` may be `weights`. */
 export function weigh(
   sums: Sums,
   weights: Float64Array,
@@ -27,7 +27,9 @@ export function weigh(
   into = new Float64Array(weights.length),
 ): Float64Array {
   const q = sums.shows[check] ?? weights;
-  for (let j = 0; j < weights.length; j++) into[j] = (weights[j] ?? 0) * (shows ? (q[j] ?? 0) : 1 - (q[j] ?? 0));
+  // Asked for hundreds of thousands of times where a long list is solved exactly.
+  if (shows) for (let j = 0; j < weights.length; j++) into[j] = (weights[j] ?? 0) * (q[j] ?? 0);
+  else for (let j = 0; j < weights.length; j++) into[j] = (weights[j] ?? 0) * (1 - (q[j] ?? 0));
   return into;
 }
 
@@ -43,10 +45,9 @@ export function stateAfter(model: FaultModel, sums: Sums, seen: readonly Seen[])
 
 /** Weights from all answers, or from all but one check's. */
 function weightsOf(sums: Sums, outcomes: readonly Outcome[], without = -1): Float64Array {
-  let weights: Float64Array = Float64Array.from(sums.prior);
-  outcomes.forEach((o, k) => {
-    if (o !== 0 && k !== without) weights = weigh(sums, weights, k, o === 1);
-  });
+  const weights = sums.prior.slice();
+  for (let k = 0; k < outcomes.length; k++)
+    if (outcomes[k] !== 0 && k !== without) weigh(sums, weights, k, outcomes[k] === 1, weights);
   return weights;
 }
 
@@ -61,13 +62,14 @@ const gone = 1e-12;
  */
 function raises(sums: Sums, weightsNow: () => Float64Array, check: number, j: number): boolean {
   const q = sums.shows[check] ?? sums.prior;
-  const [own, ifNobody] = [q[j] ?? 0, q[sums.n] ?? 0];
+  const own = q[j] ?? 0;
   const tells = sums.tells[check] ?? [];
-  if (!tells.includes(j) || !isOver(own, ifNobody)) return false;
+  if (!tells.includes(j) || !isOver(own, q[sums.n] ?? 0)) return false;
   // A check about one suspect shows as often with any of the others as with none: no need to weigh them.
   if (tells.length === 1) return true;
   const weights = weightsNow();
-  let [others, shown] = [0, 0];
+  let others = 0;
+  let shown = 0;
   for (let k = 0; k < weights.length; k++) {
     if (k === j) continue;
     others += weights[k] ?? 0;
@@ -78,9 +80,9 @@ function raises(sums: Sums, weightsNow: () => Float64Array, check: number, j: nu
 
 /** True when a finding has raised the suspect: a check that tells about it showed a fault, and that made it likelier. */
 export function pointedAt(sums: Sums, outcomes: readonly Outcome[], j: number): boolean {
-  return outcomes.some(
-    (o, c) => o === 1 && (sums.tells[c] ?? []).includes(j) && raises(sums, () => weightsOf(sums, outcomes, c), c, j),
-  );
+  for (let c = 0; c < outcomes.length; c++)
+    if (outcomes[c] === 1 && raises(sums, () => weightsOf(sums, outcomes, c), c, j)) return true;
+  return false;
 }
 
 /** True when a check that is still open would raise the suspect if it showed a fault. */
@@ -124,7 +126,10 @@ export function isUseful(
   if (outcomes[check] !== 0 || sums.skipped[check]) return false;
   const q = sums.shows[check] ?? weights;
   const floor = gone * mass;
-  let [live, last, least, most] = [0, -1, Infinity, -Infinity];
+  let live = 0;
+  let last = -1;
+  let least = Infinity;
+  let most = -Infinity;
   for (let j = 0; j < weights.length; j++) {
     if (!((weights[j] ?? 0) > floor)) continue;
     const chance = q[j] ?? 0;
