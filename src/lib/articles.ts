@@ -1,6 +1,8 @@
-/** Every article once, with its address. Collections are read a single time: asking on each page is slow at scale. */
-import { getCollection, type CollectionEntry } from 'astro:content';
+/** Every article once, with its address. */
+import type { CollectionEntry } from 'astro:content';
 import { addressIn, first, splitName, type Lang } from '../words/index.ts';
+import { collection } from './collection.ts';
+import { once } from './once.ts';
 import { spoken } from './spoken.ts';
 
 /** What the bench reads: in English. */
@@ -25,14 +27,12 @@ function toArticle(folder: Folder, entry: CollectionEntry<Folder>): Article {
   return { folder, slug, lang, inside, path: addressIn(lang, inside), entry };
 }
 
-let cache: Promise<readonly Article[]> | undefined;
-
-export function allArticles(): Promise<readonly Article[]> {
-  cache ??= Promise.all(
-    folders.map(async (folder) => (await getCollection(folder)).map((entry) => toArticle(folder, entry))),
-  ).then((lists) => lists.flat().sort((a, b) => a.entry.data.title.localeCompare(b.entry.data.title, a.lang)));
-  return cache;
-}
+export const allArticles = once('articles', async (): Promise<readonly Article[]> => {
+  const lists = await Promise.all(
+    folders.map(async (folder) => (await collection(folder)).map((entry) => toArticle(folder, entry))),
+  );
+  return lists.flat().sort((a, b) => a.entry.data.title.localeCompare(b.entry.data.title, a.lang));
+});
 
 export async function articlesIn(folder: Folder, lang: Lang = first): Promise<readonly Article[]> {
   return (await allArticles()).filter((a) => a.folder === folder && a.lang === lang);
@@ -40,9 +40,8 @@ export async function articlesIn(folder: Folder, lang: Lang = first): Promise<re
 
 /** The languages of the site that it is written in. */
 export async function languagesOf(article: Article): Promise<readonly Lang[]> {
-  written ??= allArticles().then((list) => new Set(list.map((a) => a.path)));
-  const paths = await written;
+  const paths = await written();
   return spoken.filter((lang) => paths.has(addressIn(lang, article.inside)));
 }
 
-let written: Promise<ReadonlySet<string>> | undefined;
+const written = once('addresses of articles', async () => new Set((await allArticles()).map((a) => a.path)));

@@ -1,15 +1,14 @@
 /** The lists of checks, and the guide that shows each. */
-import { getCollection, type CollectionEntry } from 'astro:content';
+import type { CollectionEntry } from 'astro:content';
 import { articlesIn, type Article } from './articles.ts';
+import { collection } from './collection.ts';
+import { once } from './once.ts';
 import { addressIn, type Lang } from '../words/index.ts';
 
-let cache: Promise<readonly CollectionEntry<'checks'>[]> | undefined;
-
-export function allChecks(): Promise<readonly CollectionEntry<'checks'>[]> {
-  // Hand-held saws first: they are by far the most.
-  cache ??= getCollection('checks').then((list) => [...list].sort((a, b) => b.data.kinds.length - a.data.kinds.length));
-  return cache;
-}
+/** Hand-held saws first: they are by far the most. */
+export const allChecks = once('checks', async (): Promise<readonly CollectionEntry<'checks'>[]> =>
+  [...(await collection('checks'))].sort((a, b) => b.data.kinds.length - a.data.kinds.length),
+);
 
 export const checkPath = (id: string, lang: Lang): string => addressIn(lang, `/check/${id}/`);
 

@@ -1,11 +1,8 @@
 /** The complaint files, read once. */
-import { getCollection, type CollectionEntry } from 'astro:content';
+import type { CollectionEntry } from 'astro:content';
+import { collection } from './collection.ts';
+import { once } from './once.ts';
 
-let cache: Promise<readonly CollectionEntry<'faults'>[]> | undefined;
-
-export function allFaults(): Promise<readonly CollectionEntry<'faults'>[]> {
-  cache ??= getCollection('faults').then((list) =>
-    [...list].sort((a, b) => a.data.title.localeCompare(b.data.title, 'en')),
-  );
-  return cache;
-}
+export const allFaults = once('faults', async (): Promise<readonly CollectionEntry<'faults'>[]> =>
+  [...(await collection('faults'))].sort((a, b) => a.data.title.localeCompare(b.data.title, 'en')),
+);

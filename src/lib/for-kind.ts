@@ -2,6 +2,7 @@
 import type { MachineKind } from '../schemas/machine-kinds.ts';
 import { articlesIn, folders, type Article, type Folder } from './articles.ts';
 import { allFaults } from './faults.ts';
+import { onceFor } from './once.ts';
 
 export interface PageOfKind {
   readonly path: string;
@@ -13,15 +14,7 @@ export interface ForKind {
   readonly articles: Readonly<Record<Folder, readonly PageOfKind[]>>;
 }
 
-const cache = new Map<MachineKind, Promise<ForKind>>();
-
-export function pagesFor(kind: MachineKind): Promise<ForKind> {
-  const known = cache.get(kind) ?? gather(kind);
-  cache.set(kind, known);
-  return known;
-}
-
-async function gather(kind: MachineKind): Promise<ForKind> {
+export const pagesFor = onceFor('pages for', async (kind: MachineKind): Promise<ForKind> => {
   const page = ({ path, entry }: Article): PageOfKind => ({ path, title: entry.data.title });
   const articles: Partial<Record<Folder, readonly PageOfKind[]>> = {};
   for (const folder of folders)
@@ -31,4 +24,4 @@ async function gather(kind: MachineKind): Promise<ForKind> {
     faults: faults.map((f) => ({ path: `/faults/${f.id}/`, title: f.data.title })),
     articles: articles as Record<Folder, readonly PageOfKind[]>,
   };
-}
+});

@@ -1,6 +1,8 @@
 /** The shop's own pages: legal notice, privacy, who works here; named at the foot. */
-import { getCollection, type CollectionEntry } from 'astro:content';
+import type { CollectionEntry } from 'astro:content';
 import { addressIn, first, splitName, type Lang } from '../words/index.ts';
+import { collection } from './collection.ts';
+import { once } from './once.ts';
 import { spoken } from './spoken.ts';
 
 export interface OwnPage {
@@ -12,20 +14,15 @@ export interface OwnPage {
   readonly entry: CollectionEntry<'pages'>;
 }
 
-let cache: Promise<readonly OwnPage[]> | undefined;
-
-function all(): Promise<readonly OwnPage[]> {
-  cache ??= getCollection('pages').then((list) =>
-    list
-      .map((entry): OwnPage => {
-        const { lang, name: slug } = splitName(entry.id);
-        const inside = `/pages/${slug}/`;
-        return { slug, lang, inside, path: addressIn(lang, inside), entry };
-      })
-      .sort((a, b) => a.entry.data.title.localeCompare(b.entry.data.title, a.lang)),
-  );
-  return cache;
-}
+const all = once('own pages', async (): Promise<readonly OwnPage[]> =>
+  (await collection('pages'))
+    .map((entry): OwnPage => {
+      const { lang, name: slug } = splitName(entry.id);
+      const inside = `/pages/${slug}/`;
+      return { slug, lang, inside, path: addressIn(lang, inside), entry };
+    })
+    .sort((a, b) => a.entry.data.title.localeCompare(b.entry.data.title, a.lang)),
+);
 
 export async function ownPages(lang: Lang): Promise<readonly OwnPage[]> {
   return (await all()).filter((page) => page.lang === lang);

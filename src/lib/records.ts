@@ -1,16 +1,20 @@
 /** Cautions, sources, machines and words by id, read once. A wrong id stops the build with the id in the message. */
-import { getCollection, type CollectionEntry } from 'astro:content';
+import type { CollectionEntry } from 'astro:content';
+import { collection } from './collection.ts';
+import { onceFor } from './once.ts';
 
 type RecordFolder = 'hazards' | 'sources' | 'machines' | 'glossary' | 'checks' | 'parts';
 
-const cache = new Map<RecordFolder, Promise<ReadonlyMap<string, unknown>>>();
+const all = onceFor(
+  'records',
+  async (folder: RecordFolder): Promise<ReadonlyMap<string, unknown>> =>
+    new Map((await collection(folder)).map((e) => [e.id, e.data])),
+);
 
 export async function records<F extends RecordFolder>(
   folder: F,
 ): Promise<ReadonlyMap<string, CollectionEntry<F>['data']>> {
-  const known = cache.get(folder) ?? getCollection(folder).then((list) => new Map(list.map((e) => [e.id, e.data])));
-  cache.set(folder, known);
-  return (await known) as ReadonlyMap<string, CollectionEntry<F>['data']>;
+  return (await all(folder)) as ReadonlyMap<string, CollectionEntry<F>['data']>;
 }
 
 export async function record<F extends RecordFolder>(folder: F, id: string): Promise<CollectionEntry<F>['data']> {

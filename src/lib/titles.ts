@@ -1,6 +1,7 @@
 /** Titles of pages named in front matter ("jobs/drive-belt-change"), in the reader's language where there is a twin. */
 import { allArticles, type Article } from './articles.ts';
 import { allFaults } from './faults.ts';
+import { once } from './once.ts';
 import { allTrouble, troublePath } from './trouble.ts';
 import { saidIn } from '../schemas/languages.ts';
 import { first, type Lang } from '../words/index.ts';
@@ -11,13 +12,10 @@ export interface PageTitle {
   readonly lang: Lang;
 }
 
-let byName: Promise<ReadonlyMap<string, readonly Article[]>> | undefined;
-
 /** In every language, by "jobs/drive-belt-change". Looked up on every page: a walk over all would grow with the square. */
-function articlesByName(): Promise<ReadonlyMap<string, readonly Article[]>> {
-  byName ??= allArticles().then((all) => Map.groupBy(all, ({ folder, slug }) => `${folder}/${slug}`));
-  return byName;
-}
+const articlesByName = once('articles by name', async (): Promise<ReadonlyMap<string, readonly Article[]>> =>
+  Map.groupBy(await allArticles(), ({ folder, slug }) => `${folder}/${slug}`),
+);
 
 export async function titleOf(page: string, lang: Lang): Promise<PageTitle | undefined> {
   const [folder, slug] = page.split('/');

@@ -7,6 +7,7 @@ import { plateFigures, type Fill, type PlateMap } from '../core/contract/plate.t
 import { fillsOf } from '../core/machine/index.ts';
 import { topics } from '../core/registry.ts';
 import { isLeftOut } from './left-out.ts';
+import { onceFor } from './once.ts';
 import { record, records } from './records.ts';
 import { shop } from './shop.ts';
 
@@ -20,14 +21,12 @@ interface Named {
   readonly plate?: PlateMap;
 }
 
-const made = new Map<string, Promise<Awaited<ReturnType<typeof make>>>>();
-
 /** Made once per topic: a calculator may stand in many articles. */
-export function topicContext(name: string, topic: Named): ReturnType<typeof make> {
-  const known = made.get(name) ?? make(name, topic);
-  made.set(name, known);
-  return known;
-}
+export const topicContext = onceFor('calculator', (name: string) => {
+  const topic = topics[name];
+  if (!topic) throw new Error(`There is no calculator called "${name}".`);
+  return make(name, topic);
+});
 
 async function make(name: string, topic: Named) {
   const sources = await Promise.all(topic.sources.map(async (id) => [id, await shownSource(id)] as const));

@@ -1,15 +1,14 @@
 /** What can be wrong with a saw, as its user says it, in the order of the list. */
-import { getCollection, type CollectionEntry } from 'astro:content';
+import type { CollectionEntry } from 'astro:content';
 import { saidIn } from '../schemas/languages.ts';
 import { addressIn, first, type Lang } from '../words/index.ts';
+import { collection } from './collection.ts';
 import type { Row } from './listing.ts';
+import { once } from './once.ts';
 
-let cache: Promise<readonly CollectionEntry<'trouble'>[]> | undefined;
-
-export function allTrouble(): Promise<readonly CollectionEntry<'trouble'>[]> {
-  cache ??= getCollection('trouble').then((list) => [...list].sort((a, b) => a.data.order - b.data.order));
-  return cache;
-}
+export const allTrouble = once('trouble', async (): Promise<readonly CollectionEntry<'trouble'>[]> =>
+  [...(await collection('trouble'))].sort((a, b) => a.data.order - b.data.order),
+);
 
 export const troublePath = (id: string, lang: Lang): string => addressIn(lang, `/trouble/${id}/`);
 

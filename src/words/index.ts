@@ -9,6 +9,7 @@
 import { wordsIn, type Lang, type Language } from './lang.ts';
 
 export * from './lang.ts';
+export { editionSaid, formatDate } from './date.ts';
 export { count, fill } from './say/fill.ts';
 export { aboutMinutes, aboutMinutesApart, faultWords, minutes, percent } from './fault.ts';
 export { engineEarWords } from './hear-engine.ts';
@@ -21,12 +22,3 @@ export { stripWords } from './strip.ts';
 
 /** The frame around the articles. */
 export const wordsFor = (lang: Lang): Language['frame'] => wordsIn(lang).frame;
-
-const dateFormats = new Map<Lang, Intl.DateTimeFormat>();
-
-export function formatDate(date: Date, lang: Lang): string {
-  // Making a format takes longer than a hundred dates written with it.
-  const known = dateFormats.get(lang) ?? new Intl.DateTimeFormat(lang, { dateStyle: 'long', timeZone: 'UTC' });
-  dateFormats.set(lang, known);
-  return known.format(date);
-}

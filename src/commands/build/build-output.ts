@@ -1,4 +1,5 @@
 /** What of a build's talk is worth a reader's time: warnings, and how far it is when it takes long. */
+import { asItWas } from '../../steps/pages/make-pages.ts';
 
 /** A build shorter than this says nothing on the way [s]. */
 export const longBuild = 8;
@@ -16,6 +17,8 @@ const colors = /\u001B\[[\d;]*m/g;
 
 export class BuildOutput {
   pages = 0;
+  /** Of them, taken from the build before. */
+  kept = 0;
   #warned = false;
   readonly #seconds: () => number;
   readonly #say: (line: string) => void;
@@ -31,6 +34,7 @@ export class BuildOutput {
     const text = line.replaceAll(colors, '');
     if (aPage.test(text)) {
       this.pages += 1;
+      if (text.endsWith(asItWas)) this.kept += 1;
       if (this.pages % step === 0) this.#saySlow(`${this.pages} pages made`);
       return;
     }

@@ -17,7 +17,8 @@ const hear = (line: string) => {
 };
 try {
   await buildWhole(resolve(values.outDir), hear);
-  console.log(`${output.pages} pages built in ${seconds().toFixed(1)} s.`);
+  const kept = output.kept > 0 ? ` ${output.kept} of them stand as they were.` : '';
+  console.log(`${output.pages} pages built in ${seconds().toFixed(1)} s.${kept}`);
 } catch (reason) {
   // What a step stops a build with is said in full; anything else is a fault of the program, and its place is wanted.
   const { message, hint, stack } = reason as Error & { readonly hint?: string };

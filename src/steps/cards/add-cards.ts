@@ -20,12 +20,23 @@ const drawnBy = 1;
 export class CardList {
   readonly wanted = new Map<string, Card>();
 
-  note(page: string): void {
-    const head = page.slice(0, 8000);
-    const file = decodeURI(property(head, 'og:image').split(`/${cardFolder}/`)[1] ?? '');
-    if (file === '' || this.wanted.has(file)) return;
-    this.wanted.set(file, { title: property(head, 'og:title'), shop: property(head, 'og:site_name'), host: '' });
+  note(named: NamedCard | undefined): void {
+    if (named && !this.wanted.has(named.file)) this.wanted.set(named.file, named.card);
   }
+}
+
+/** A card, and its file below the folder of cards. */
+export interface NamedCard {
+  readonly file: string;
+  readonly card: Card;
+}
+
+/** The card a page names. */
+export function cardOf(page: string): NamedCard | undefined {
+  const head = page.slice(0, 8000);
+  const file = decodeURI(property(head, 'og:image').split(`/${cardFolder}/`)[1] ?? '');
+  if (file === '') return undefined;
+  return { file, card: { title: property(head, 'og:title'), shop: property(head, 'og:site_name'), host: '' } };
 }
 
 /** Where drawn cards are kept. */
@@ -35,7 +46,7 @@ export const cardCache = (project: string): string => join(project, 'node_module
 export async function addCards(dist: string, cache: string, site: string, color: string | undefined): Promise<void> {
   const cards = new CardList();
   for (const page of (await listFiles(dist)).filter((file) => file.endsWith('.html')))
-    cards.note(readFileSync(join(dist, page), 'utf8'));
+    cards.note(cardOf(readFileSync(join(dist, page), 'utf8')));
   await drawCards(cards, dist, cache, site, color);
 }
 

@@ -1,36 +1,47 @@
 /** The other end of finish-thread.ts. */
 import { Worker } from 'node:worker_threads';
-import type { FinisherGiven, FromFinisher, ToFinisher } from './between-threads.ts';
+import type { Finished, FinisherGiven, FromFinisher, ToFinisher } from './between-threads.ts';
+import type { FinishedPage } from './kept-pages.ts';
 
 /** Pages on their way to it; more would only fill the memory. */
 const atMost = 48;
 
 export class Finisher {
   readonly #thread: Worker;
-  readonly #ended: Promise<void>;
+  readonly #ended: Promise<Finished>;
   #waiting = 0;
   #wake: (() => void) | undefined;
 
   constructor(given: FinisherGiven) {
     this.#thread = new Worker(new URL('./finish-thread.ts', import.meta.url), { workerData: given });
     this.#ended = new Promise((done, failed) => {
-      let finished = false;
+      let finished: Finished | undefined;
       this.#thread.on('message', (said: FromFinisher) => {
-        if (said === 'finished') finished = true;
-        else if (said !== 'taken') failed(Object.assign(said.failed as Error, { name: said.name }));
-        else if (--this.#waiting < atMost) this.#wake?.();
+        if (said === 'taken') {
+          if (--this.#waiting < atMost) this.#wake?.();
+        } else if ('finished' in said) ({ finished } = said);
+        else failed(Object.assign(said.failed as Error, { name: said.name }));
       });
       this.#thread.on('error', failed);
       this.#thread.on('exit', () => {
-        if (finished) done();
+        if (finished) done(finished);
         else failed(new Error('The thread that finishes pages ended before they were all done.'));
       });
     });
     this.#ended.catch(() => this.#wake?.());
   }
 
-  async page(file: string, html: string): Promise<void> {
-    this.#thread.postMessage({ file, html } satisfies ToFinisher);
+  page(file: string, html: string): Promise<void> {
+    return this.#give({ file, html });
+  }
+
+  /** A page that was finished by an earlier build. */
+  kept(file: string, { at, length, links, names }: FinishedPage): Promise<void> {
+    return this.#give({ file, kept: { at, length, links, names } });
+  }
+
+  async #give(page: ToFinisher): Promise<void> {
+    this.#thread.postMessage(page);
     this.#waiting += 1;
     if (this.#waiting < atMost) return;
     await Promise.race([this.#ended, new Promise<void>((wake) => (this.#wake = wake))]);
@@ -41,7 +52,7 @@ export class Finisher {
   }
 
   /** All pages are on their way; ends when the last is written and the search stands. */
-  end(): Promise<void> {
+  end(): Promise<Finished> {
     this.#thread.postMessage({ end: true } satisfies ToFinisher);
     return this.#ended;
   }

@@ -1,7 +1,7 @@
 /** From a program and the content: the whole site, in a fresh folder that takes the place of the one before. */
 import { cp, mkdir, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { cardCache, CardList, drawCards } from '../cards/add-cards.ts';
+import { cardCache, CardList, cardOf, drawCards } from '../cards/add-cards.ts';
 import { editionName } from '../edition/edition.ts';
 import { editionFile } from '../edition/integration.ts';
 import { addLicenses } from '../licenses/add-licenses.ts';
@@ -14,11 +14,19 @@ import { shopColor } from '../support/shop-says.ts';
 import { FreshFolder } from '../support/fresh-folder.ts';
 import { letGo } from '../support/let-go.ts';
 import { listFiles } from '../support/files.ts';
+import { languages } from '../../words/lang.ts';
+import { editionSaid } from '../../words/date.ts';
 import { addWorker } from '../worker/add-worker.ts';
 import { Finisher } from './finisher.ts';
+import { keepPages, keptPages, newPagesFile, type KeptPage } from './kept-pages.ts';
 import { PagePictures } from './pictures.ts';
+import { ReadLog } from './read-log.ts';
 import { Renderer, type PagePath } from './renderer.ts';
+import { editionIn, notedSite, saidBy } from './said.ts';
 import type { SiteData } from '../program/site-data.ts';
+
+/** Said of a page that was taken from the build before. */
+export const asItWas = ' (as it was)';
 
 /** Pages from one giving back of memory to the next. */
 const letGoAfter = 1000;
@@ -43,42 +51,82 @@ export async function makePages({ project, dist, program, site, say }: Wanted): 
   await addLicenses(folder, program.shipped);
   await writeFile(join(folder, editionFile), `${editionName(site.edition)}\n`);
 
-  const renderer = await Renderer.load(program, site);
+  const reads = new ReadLog();
+  const renderer = await Renderer.load(program, notedSite(site, reads));
   const there = await listFiles(folder);
   const paths = pagesToMake(await renderer.paths(), new Set(there));
   const files = [...new Set([...there, ...paths.map((path) => path.file)])].sort();
-  const pages = paths.filter((path) => path.file.endsWith('.html')).length;
-  const finisher = new Finisher({ dist: folder, project, files, base, leftOut: [...leftOutFiles(project)], pages });
+  const said = saidBy(site);
+  const kept = await keptPages(program.folder, { files, said });
+  const keepIn = newPagesFile(program.folder);
+  const signs = languages.map((lang) => [editionIn(lang), editionSaid(site.edition, lang)] as const);
+  const finisher = new Finisher({
+    dist: folder,
+    project,
+    files,
+    base,
+    leftOut: [...leftOutFiles(project)],
+    pages: paths.filter(isPage).length,
+    signs,
+    keepIn,
+    keptIn: kept && { from: kept.from, named: kept.named },
+  });
   try {
     const pictures = await PagePictures.listen((file) => finisher.added(file));
-    const cards = new CardList();
+    const known: Record<string, Known> = {};
     let sinceLetGo = 0;
     for (const path of paths) {
-      if (++sinceLetGo % letGoAfter === 0) letGo();
-      const html = await renderer.render(path);
-      if (path.file.endsWith('.html')) {
-        if (address !== undefined) cards.note(html);
-        await finisher.page(path.file, html);
-        if (path.file !== offlinePage.file) say(`  ├─ ${path.file}`);
-      } else {
-        await mkdir(dirname(join(folder, path.file)), { recursive: true });
-        await writeFile(join(folder, path.file), html);
+      const { file } = path;
+      if (!isPage(path)) {
+        await mkdir(dirname(join(folder, file)), { recursive: true });
+        await writeFile(join(folder, file), await renderer.render(path));
+        continue;
       }
+      const before = kept?.pages.get(file);
+      if (before) await finisher.kept(file, before);
+      else if (++sinceLetGo % letGoAfter === 0) letGo();
+      known[file] = before
+        ? { rests: before.rests, card: before.card }
+        : await makePage(path, renderer, reads, finisher);
+      if (file !== offlinePage.file) say(`  ├─ ${file}${before ? asItWas : ''}`);
     }
     say('[almanac-pages] links, scripts, styles and search');
     letGo();
-    const finished = finisher.end();
-    await pictures.make(folder);
-    if (address !== undefined) await drawCards(cards, folder, cardCache(project), address, shopColor(project));
-    await finished.catch(stopAtBrokenLinks);
+    const finishing = finisher.end();
+    const shown = await pictures.make(folder, kept?.pictures ?? {});
+    if (address !== undefined) {
+      const cards = new CardList();
+      for (const { card } of Object.values(known)) cards.note(card);
+      await drawCards(cards, folder, cardCache(project), address, shopColor(project));
+    }
+    const finished = await finishing.catch(stopAtBrokenLinks);
     say('[almanac-pages] list for reading offline');
     await addWorker(folder);
     await addPublishing(folder, base, address);
+    const pages = Object.fromEntries(
+      Object.entries(known).flatMap(([file, about]) => {
+        const page = finished[file];
+        return page ? [[file, { ...page, ...about }]] : [];
+      }),
+    );
+    const made = { ...kept?.made, ...reads.made };
+    await keepPages(program.folder, { files, said, made, pages, pictures: shown }, keepIn, folder);
     await fresh.takePlace();
   } finally {
     await finisher.stop();
   }
 }
+
+/** What of a page is known before it is finished. */
+type Known = Pick<KeptPage, 'rests' | 'card'>;
+
+async function makePage(path: PagePath, renderer: Renderer, reads: ReadLog, finisher: Finisher): Promise<Known> {
+  const { html, rests } = await reads.page(() => renderer.render(path));
+  await finisher.page(path.file, html);
+  return { rests, card: cardOf(html) };
+}
+
+const isPage = ({ file }: PagePath): boolean => file.endsWith('.html');
 
 /** What stands in public/ under the same name stays as it is. */
 function pagesToMake(paths: readonly PagePath[], there: ReadonlySet<string>): readonly PagePath[] {

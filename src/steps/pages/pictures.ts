@@ -18,6 +18,15 @@ interface Wanted {
   readonly options: Options;
 }
 
+/** Pictures that pages show, by their path in the site. */
+export type Pictures = Readonly<Record<string, Picture>>;
+
+export interface Picture {
+  readonly original: string;
+  /** Some page shows the original as well: it stays part of the site. */
+  readonly plainToo: boolean;
+}
+
 interface Naming {
   hashTransform: (options: Options, service: string, properties: readonly string[]) => string;
   propsToFilename: (path: string, options: Options, hash: string) => string;
@@ -64,10 +73,10 @@ export class PagePictures {
     return new PagePictures((await import(pathToFileURL(hash).href)) as Naming, found);
   }
 
-  async make(dist: string): Promise<void> {
-    const { imageService, referencedImages } = this.#asset;
-    const originals = new Map<string, string>();
-    for (const [file, { original, originalPath, options }] of this.#wanted) {
+  /** @param kept those of pages that stand as they were: made before, their originals left out like the others' */
+  async make(dist: string, kept: Pictures): Promise<Pictures> {
+    const { imageService } = this.#asset;
+    for (const [file, { original, options }] of this.#wanted) {
       if (!imageService) throw new Error('A page shows a picture, and Astro named no way to make it.');
       const bytes = await readFile(join(dist, original));
       const made = await imageService.transform(
@@ -78,8 +87,21 @@ export class PagePictures {
       );
       await mkdir(dirname(join(dist, file)), { recursive: true });
       await writeFile(join(dist, file), made.data);
-      originals.set(original, originalPath);
     }
-    for (const [original, path] of originals) if (!referencedImages.has(path)) await rm(join(dist, original));
+    const all = { ...kept, ...this.#shown() };
+    const plain = new Set(Object.values(all).flatMap(({ original, plainToo }) => (plainToo ? [original] : [])));
+    for (const original of new Set(Object.values(all).map((picture) => picture.original)))
+      if (!plain.has(original)) await rm(join(dist, original));
+    return all;
+  }
+
+  #shown(): Pictures {
+    const { referencedImages } = this.#asset;
+    return Object.fromEntries(
+      [...this.#wanted].map(([file, { original, originalPath }]) => [
+        file,
+        { original, plainToo: referencedImages.has(originalPath) },
+      ]),
+    );
   }
 }

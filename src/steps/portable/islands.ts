@@ -9,6 +9,7 @@ import { load, type ClassicScripts } from './classic-scripts.ts';
 import type { Edit } from './edits.ts';
 import type { HashedFiles } from './hashed-files.ts';
 import { lookUp, readRuntime } from './island-runtime.ts';
+import { madeFolder } from './made-files.ts';
 import type { Page, PageElement } from './parse-page.ts';
 
 /** An island's attributes that name what it loads. */
@@ -29,6 +30,8 @@ export interface IslandSet {
   readonly edits: readonly Edit[];
   /** Inline scripts the first of them has taken in. */
   readonly taken: ReadonlySet<PageElement>;
+  /** Names of the scripts that come when an island is reached. */
+  readonly later: readonly string[];
 }
 
 export class Islands {
@@ -73,7 +76,7 @@ export class Islands {
     }
     const ahead = first.size > 0 ? await this.#ahead([...first].sort(), [...later].sort()) : [];
     const file = await this.#runtime([findFiles, ...runtime.directives, runtime.element].join('\n'));
-    return { files: [...ahead, file], edits, taken: new Set(runtime.scripts) };
+    return { files: [...ahead, file], edits, taken: new Set(runtime.scripts), later: [...later] };
   }
 
   /** Scripts that have islands at hand before the page is asked to wake them. */
@@ -93,7 +96,7 @@ export class Islands {
     const rest = (
       await Promise.all(names.filter((n) => outside.includes(n)).map((n) => this.#scripts.order(n)))
     ).flat();
-    const files = [...new Set([...before, ...rest])].map((name) => `_astro/${name}`);
+    const files = [...new Set([...before, ...rest])].map((name) => `${madeFolder}/${name}`);
     return own.length > 0 ? [...files, await this.#files.add('ahead', 'js', code)] : files;
   }
 

@@ -4,7 +4,7 @@
  */
 import { existsSync, readFileSync, writeFileSync } from 'node:fs';
 import { copyFile, readFile, rm, writeFile } from 'node:fs/promises';
-import { join } from 'node:path';
+import { basename, join } from 'node:path';
 import { ClassicScripts } from './classic-scripts.ts';
 import { relativeCss } from './css.ts';
 import { listFiles } from '../support/files.ts';
@@ -15,6 +15,7 @@ import { Islands } from './islands.ts';
 import { lostAnchors, relink, type Anchor, type LinkProblem, type SiteFiles } from './links.ts';
 import { PageScripts } from './page-scripts.ts';
 import { isSheet, PageSheets } from './page-sheet.ts';
+import { bringBack, madeFolder, namesIn } from './made-files.ts';
 import { parsePage, type Page, type PageElement } from './parse-page.ts';
 import { policyTag } from './policy.ts';
 import { relativePath, rootOf, type FileSet } from './site-paths.ts';
@@ -30,7 +31,7 @@ export class BrokenLinks extends Error {
   }
 }
 
-export function stopAtBrokenLinks(reason: unknown): void {
+export function stopAtBrokenLinks(reason: unknown): never {
   // From a thread it comes as a plain error of the same name.
   if (!(reason instanceof Error) || reason.name !== brokenLinks) throw reason;
   stopBuild(
@@ -49,9 +50,22 @@ export async function makePortable(dist: string, base: string, leftOut: FileSet 
   for (const file of files.filter((f) => f.endsWith('.html'))) {
     // Read and written at once: thousands of files wait longer for each other than the disk takes for them.
     const html = readFileSync(join(dist, file), 'utf8');
-    writeFileSync(join(dist, file), await site.page(file, html));
+    writeFileSync(join(dist, file), (await site.page(file, html)).html);
   }
   await site.finish();
+}
+
+/** What a page has for links, and where its own lead inside the site. */
+export interface PageLinks {
+  readonly ids: readonly string[];
+  readonly anchors: readonly Anchor[];
+}
+
+export interface PortablePage {
+  readonly html: string;
+  readonly links: PageLinks;
+  /** Made files it names, or whose scripts it fetches when they are reached. */
+  readonly names: readonly string[];
 }
 
 /** Takes the pages of a site one after the other. What all of them share is written at the end. */
@@ -63,14 +77,17 @@ export class PortableSite {
   readonly #ids = new Map<string, ReadonlySet<string>>();
   readonly #anchors: Anchor[] = [];
   readonly #problems: LinkProblem[] = [];
+  /** Made files that pages of an earlier build name. */
+  readonly #named = new Set<string>();
 
   /** @param site its files are those of the whole site, pages that are yet to come as well */
   constructor(dist: string, site: SiteFiles) {
     this.#dist = dist;
     this.#site = site;
-    this.#scripts = new ClassicScripts(join(dist, '_astro'));
+    this.#scripts = new ClassicScripts(join(dist, madeFolder));
     const added = new HashedFiles(dist);
     this.#tools = {
+      added,
       islands: new Islands(this.#scripts, added),
       scripts: new PageScripts(this.#scripts, added),
       sheets: new PageSheets(added, site.files),
@@ -78,19 +95,36 @@ export class PortableSite {
   }
 
   /** The page as it is published. */
-  async page(file: string, html: string): Promise<string> {
+  async page(file: string, html: string): Promise<PortablePage> {
     const page = parsePage(file, html);
-    const links = relink(page, this.#site, isReplaced);
+    const { anchors, problems, edits } = relink(page, this.#site, isReplaced);
     this.#ids.set(file, page.ids);
-    this.#anchors.push(...links.anchors);
-    this.#problems.push(...links.problems);
-    return applyEdits(html, [...links.edits, ...(await pageEdits(page, this.#site, this.#tools))]);
+    this.#anchors.push(...anchors);
+    this.#problems.push(...problems);
+    const own = await pageEdits(page, this.#site, this.#tools);
+    const finished = applyEdits(html, [...edits, ...own.edits]);
+    return {
+      html: finished,
+      links: { ids: [...page.ids], anchors },
+      names: [...new Set([...namesIn(finished), ...own.later])],
+    };
   }
 
-  async finish(): Promise<void> {
+  /** A page that was finished by an earlier build of the same program, with the same files in its site. */
+  kept(file: string, { links, names }: Omit<PortablePage, 'html'>): void {
+    this.#ids.set(file, new Set(links.ids));
+    this.#anchors.push(...links.anchors);
+    for (const name of names) this.#named.add(name);
+  }
+
+  /** @param named where the made files are that kept pages name */
+  async finish(named?: string): Promise<void> {
     const problems = [...this.#problems, ...lostAnchors(this.#anchors, this.#ids)];
     if (problems.length > 0) throw new BrokenLinks(problems);
-    await dropModules(this.#dist, [...this.#site.files], await this.#scripts.writeChunks());
+    const scripts = await this.#scripts.writeChunks();
+    const there = new Set([...scripts, ...[...this.#tools.added.written].map((file) => basename(file))]);
+    const back = named === undefined ? [] : await bringBack(this.#named, named, join(this.#dist, madeFolder), there);
+    await dropModules(this.#dist, [...this.#site.files], new Set([...scripts, ...back]));
     // Their text stands in the pages' own sheets.
     await Promise.all([...this.#site.files].filter(isAstroSheet).map((f) => rm(join(this.#dist, f))));
     await makeCssRelative(this.#dist);
@@ -109,15 +143,22 @@ async function addOfflinePage(dist: string): Promise<void> {
 }
 
 interface Tools {
+  readonly added: HashedFiles;
   readonly islands: Islands;
   readonly scripts: PageScripts;
   readonly sheets: PageSheets;
 }
 
-async function pageEdits(page: Page, { base }: SiteFiles, tools: Tools): Promise<Edit[]> {
+interface OwnEdits {
+  readonly edits: readonly Edit[];
+  /** Scripts that come when something on the page is reached. */
+  readonly later: readonly string[];
+}
+
+async function pageEdits(page: Page, { base }: SiteFiles, tools: Tools): Promise<OwnEdits> {
   const address = (file: string) => (page.file === '404.html' ? base + file : relativePath(page.file, file));
   const islands = await tools.islands.forPage(page);
-  const edits = [
+  const edits: Edit[] = [
     ...(islands?.edits ?? []),
     ...(await tools.scripts.forPage(page, islands?.taken ?? new Set(), address)),
     ...(await tools.sheets.forPage(page, address)),
@@ -132,7 +173,7 @@ async function pageEdits(page: Page, { base }: SiteFiles, tools: Tools): Promise
       if (tags.length > 0) edits.push({ start: end, end, text: tags.join('') });
     }
   }
-  return edits;
+  return { edits, later: islands?.later ?? [] };
 }
 
 /** Scripts learn from <html data-root> where the top folder is. */
@@ -153,12 +194,12 @@ function isReplaced(e: PageElement): boolean {
 }
 
 function isAstroSheet(file: string): boolean {
-  return file.startsWith('_astro/') && file.endsWith('.css');
+  return file.startsWith(`${madeFolder}/`) && file.endsWith('.css');
 }
 
 async function dropModules(dist: string, before: readonly string[], keep: ReadonlySet<string>): Promise<void> {
   const modules = before.filter(
-    (f) => f.startsWith('_astro/') && f.endsWith('.js') && !keep.has(f.slice('_astro/'.length)),
+    (f) => f.startsWith(`${madeFolder}/`) && f.endsWith('.js') && !keep.has(f.slice(madeFolder.length + 1)),
   );
   await Promise.all(modules.map((f) => rm(join(dist, f))));
 }

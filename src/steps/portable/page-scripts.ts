@@ -5,6 +5,7 @@ import type { ClassicScripts } from './classic-scripts.ts';
 import type { Edit } from './edits.ts';
 import type { HashedFiles } from './hashed-files.ts';
 import { isInline } from './island-runtime.ts';
+import { madeFolder } from './made-files.ts';
 import type { Page, PageElement } from './parse-page.ts';
 
 export class PageScripts {
@@ -47,6 +48,6 @@ export class PageScripts {
   async #bundle(source: string): Promise<readonly string[]> {
     const names = (await needsOf('a script of a page', source)).map((need) => need.chunk);
     const { code, before } = await this.#scripts.bundle(source, names);
-    return [...before.map((name) => `_astro/${name}`), await this.#files.add('page', 'js', code)];
+    return [...before.map((name) => `${madeFolder}/${name}`), await this.#files.add('page', 'js', code)];
   }
 }

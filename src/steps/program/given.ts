@@ -10,6 +10,7 @@ import { slot } from './site-data.ts';
 const given: Readonly<Record<string, string>> = {
   'almanac:edition': 'export const edition = site.edition;',
   'almanac:samples': 'export default site.samples;',
+  'almanac:reads': 'export const reads = site.reads;',
 };
 
 /** Astro takes its own name for the content before any plugin is asked, so this one goes by way of a file. */
@@ -17,6 +18,16 @@ export const givenStore = {
   find: 'astro:data-layer-content',
   replacement: fileURLToPath(new URL('./given-store.mjs', import.meta.url)),
 };
+
+/** While one writes, nothing is kept, and so what pages read is not noted. */
+export function nobodyListens(): Plugin {
+  const name = 'almanac:reads';
+  return {
+    name: 'almanac-reads',
+    resolveId: (id: string) => (id === name ? `\0${name}` : undefined),
+    load: (id: string) => (id === `\0${name}` ? 'export const reads = undefined;' : undefined),
+  };
+}
 
 export function givenAtRunTime(): Plugin {
   return {

@@ -3,7 +3,7 @@ import { rename } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import { givenAtRunTime, givenStore } from './given.ts';
+import { givenAtRunTime, givenStore, nobodyListens } from './given.ts';
 import { serverFolder } from './program.ts';
 import { programWanted } from '../support/program-wanted.ts';
 
@@ -16,6 +16,7 @@ export function program(): AstroIntegration {
         project = fileURLToPath(config.root);
         if (command === 'build')
           updateConfig({ vite: { plugins: [givenAtRunTime()], resolve: { alias: [givenStore] } } });
+        else updateConfig({ vite: { plugins: [nobodyListens()] } });
       },
       'astro:build:start': ({ setPrerenderer }) => {
         setPrerenderer((own) =>

@@ -18,7 +18,10 @@ export interface Entry {
 export interface SiteData {
   /** Kind -> id -> entry, in the order of their ids. */
   readonly store: ReadonlyMap<string, ReadonlyMap<string, Entry>>;
-  readonly edition: Edition;
+  readonly edition: Edition & {
+    /** What stands for it in a page that is kept for the next build. */
+    readonly standIn?: (lang: string) => string;
+  };
   readonly samples: Readonly<Record<string, Sample>>;
 }
 

@@ -2,17 +2,18 @@
  * A file "_headers", as several hosts of static sites read it: an address, and below it the headers of what answers
  * there. No two addresses with the same header meet, since a host may join what both say.
  */
+import { madeFolder } from '../portable/made-files.ts';
 import { policy } from '../portable/policy.ts';
 
 /** Only a header can keep other sites from framing a page; in the page itself the word is passed over. */
 export const headerPolicy = `${policy}; frame-ancestors 'none'`;
 
-/** Named after their bytes: what such a name once gave, it always gives. */
-const hashed = '_astro';
-
-/** How long a browser may keep a file of the site without asking again. */
+/**
+ * How long a browser may keep a file of the site without asking again. The made ones are named after their bytes: what such
+ * a name once gave, it always gives.
+ */
 export const cachingOf = (file: string): string =>
-  file.startsWith(`${hashed}/`) ? 'public, max-age=31536000, immutable' : 'no-cache';
+  file.startsWith(`${madeFolder}/`) ? 'public, max-age=31536000, immutable' : 'no-cache';
 
 /** @param files every file of the site  @param base path the site stands below, "/" or "/shop/" */
 export function headersText(files: readonly string[], base: string): string {
