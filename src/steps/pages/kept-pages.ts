@@ -14,6 +14,7 @@ import type { NamedCard } from '../cards/add-cards.ts';
 import type { PageLinks } from '../portable/make-portable.ts';
 import { madeFolder } from '../portable/made-files.ts';
 import type { Pictures } from './pictures.ts';
+import { isRunning } from '../support/fresh-folder.ts';
 import { changed, type Said } from './said.ts';
 import type { Rests } from './read-log.ts';
 
@@ -56,7 +57,10 @@ export interface KeptPages {
   readonly named: string;
 }
 
-export const newPagesFile = (folder: string): string => join(folder, `pages-${process.pid}-${Date.now()}.html`);
+const beingWritten = /^\.writing-(\d+)\.html(?:\.json)?$/;
+
+/** Where a build that runs writes its pages end to end. */
+export const newPagesFile = (folder: string): string => join(folder, `.writing-${process.pid}.html`);
 const namedFolder = (folder: string): string => join(folder, 'named');
 
 /** Those of the build before that still hold. */
@@ -96,19 +100,26 @@ export function whatHolds(made: Notes['made'], differs: ReadonlySet<string>): (r
   return holds;
 }
 
-/** Keeps what a build has made; `from` is its file of pages, `dist` the finished site. */
-export async function keepPages(folder: string, notes: Notes, from: string, dist: string): Promise<void> {
+/** Keeps what a build has made; `written` is its file of pages, `dist` the finished site. */
+export async function keepPages(folder: string, notes: Notes, written: string, dist: string): Promise<void> {
   const named = namedFolder(folder);
   await mkdir(named, { recursive: true });
   const there = new Set(await readdir(named));
   const made = join(dist, madeFolder);
   const names = existsSync(made) ? await readdir(made) : [];
   for (const name of names) if (!there.has(name)) await putInPlace(join(made, name), join(named, name));
-  const stored: Stored = { file: from.slice(folder.length + 1), ...notes };
-  await writeFile(`${from}.json`, JSON.stringify(stored));
-  await rename(`${from}.json`, join(folder, notesFile));
+  const stored: Stored = { file: `pages-${process.pid}-${Date.now()}.html`, ...notes };
+  await writeFile(`${written}.json`, JSON.stringify(stored));
+  await rename(written, join(folder, stored.file));
+  await rename(`${written}.json`, join(folder, notesFile));
   for (const name of await readdir(folder))
-    if (pagesFile.test(name) && name !== stored.file) await rm(join(folder, name), { force: true });
+    if (name !== stored.file && isLeft(name)) await rm(join(folder, name), { force: true });
+}
+
+/** Pages of the build before, or of one that was stopped. */
+function isLeft(name: string): boolean {
+  const writer = beingWritten.exec(name)?.[1];
+  return pagesFile.test(name) || (writer !== undefined && !isRunning(Number(writer)));
 }
 
 /** Whole or not at all. */

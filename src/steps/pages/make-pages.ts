@@ -1,5 +1,5 @@
 /** From a program and the content: the whole site, in a fresh folder that takes the place of the one before. */
-import { cp, mkdir, writeFile } from 'node:fs/promises';
+import { cp, mkdir, rm, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { cardCache, CardList, cardOf, drawCards } from '../cards/add-cards.ts';
 import { editionName } from '../edition/edition.ts';
@@ -114,6 +114,7 @@ export async function makePages({ project, dist, program, site, say }: Wanted): 
     await fresh.takePlace();
   } finally {
     await finisher.stop();
+    await rm(keepIn, { force: true });
   }
 }
 
