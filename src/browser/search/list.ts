@@ -18,7 +18,7 @@ export interface Row {
   readonly title: string;
   readonly kind: ResultKind;
   readonly reader: string;
-  /** Number of the page in the full text, and the file its text is in. */
+  /** Number of the page in its part of the full text, and the file its text is in: "0/en_e59dc23". */
   readonly page: string;
   readonly file: string;
 }
@@ -52,14 +52,15 @@ export interface List {
   readonly misspelled: Readonly<Record<string, string>>;
   /** The other languages of the site that have a list. */
   readonly beside: readonly Lang[];
-  /** Number in the full text -> row. */
-  readonly rowOf: ReadonlyMap<string, number>;
+  /** The row of a page in the full text, by part and number. */
+  readonly rowOf: (part: string, page: string) => number | undefined;
 }
 
 export function readList(packed: PackedList, lang: Lang, speech: Speech): List {
   const words = packed.words.split(' ');
   const known = ` ${packed.known} `;
   const forms = new Set(words.map((word) => formsOf(word, speech)));
+  const rowOf = new Map(packed.rows.map(([, , , , page, file], row) => [`${partIn(packed.files[file])}/${page}`, row]));
   const { families, ...phrases } = readPhrases(
     packed,
     words.map((word) => stem(word, speech)),
@@ -81,9 +82,12 @@ export function readList(packed: PackedList, lang: Lang, speech: Speech): List {
     inText: (word) => forms.has(word) || known.includes(` ${word} `),
     misspelled: packed.misspelled,
     beside: packed.beside,
-    rowOf: new Map(packed.rows.map(([, , , , page], row) => [page, row])),
+    rowOf: (part, page) => rowOf.get(`${part}/${page}`),
   };
 }
+
+/** The part of the index a file of it is in: "0" of "0/en_e59dc23". */
+const partIn = (file = ''): string => file.slice(0, file.indexOf('/'));
 
 type Phrases = Pick<List, 'phrase' | 'standsIn' | 'weightOf'> & { readonly families: ReadonlyMap<string, number> };
 

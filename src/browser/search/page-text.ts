@@ -13,8 +13,9 @@ export async function pageText(file: string, page: string): Promise<Fragment | u
 }
 
 async function readFile(file: string, page: string): Promise<Readonly<Record<string, Fragment>>> {
-  const bytes = await (await hostFetch(`/pagefind/fragment/${file}.pf_fragment`)).arrayBuffer();
+  const [part = '', own = ''] = file.split('/');
+  const bytes = await (await hostFetch(`/pagefind/${part}/fragment/${own}.pf_fragment`)).arrayBuffer();
   const text = new TextDecoder().decode(bytes);
   const pages = JSON.parse(text.slice(mark)) as Fragment | Record<string, Fragment>;
-  return file === page ? { [page]: pages as Fragment } : (pages as Record<string, Fragment>);
+  return own === page ? { [page]: pages as Fragment } : (pages as Record<string, Fragment>);
 }

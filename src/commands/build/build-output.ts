@@ -1,5 +1,5 @@
 /** What of a build's talk is worth a reader's time: warnings, and how far it is when it takes long. */
-import { asItWas } from '../../steps/pages/make-pages.ts';
+import { asItWas } from '../../steps/pages/told.ts';
 
 /** A build shorter than this says nothing on the way [s]. */
 export const longBuild = 8;

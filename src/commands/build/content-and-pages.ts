@@ -8,6 +8,7 @@ import { siteAddress } from '../../steps/site-address.ts';
 import { shopColor } from '../../steps/support/shop-says.ts';
 import { siteData, type SiteData } from '../../steps/program/site-data.ts';
 
+export { Finisher } from '../../steps/pages/finisher.ts';
 export { makePages } from '../../steps/pages/make-pages.ts';
 export { letGo } from '../../steps/support/let-go.ts';
 

@@ -9,24 +9,41 @@ export interface FinisherGiven {
   readonly base: string;
   /** Pages the shop leaves out, by file. */
   readonly leftOut: readonly string[];
-  readonly pages: number;
+  /** Every page. */
+  readonly pages: readonly string[];
   /** What stands in pages as they are made -> what a reader sees there. */
   readonly signs: readonly (readonly [sign: string, text: string])[];
-  /** Where finished pages are kept for the next build. */
-  readonly keepIn: string;
-  /** Where those of the last one are, and what they name. */
-  readonly keptIn: { readonly from: string; readonly named: string } | undefined;
+  /** What the next build can use: the file of finished pages, and the folder it lies in. */
+  readonly keepIn: { readonly folder: string; readonly pages: string };
+  /** What the last one has left. */
+  readonly kept: KeptBefore | undefined;
+}
+
+export interface KeptBefore {
+  /** Its file of pages. */
+  readonly from: string;
+  /** The folder of what they name. */
+  readonly named: string;
+  /** The pages that stand as they were. */
+  readonly pages: readonly string[];
+  /** Folders of its parts of the search index, by number. */
+  readonly parts: readonly string[];
 }
 
 export type ToFinisher =
+  | { readonly given: FinisherGiven }
   | { readonly file: string; readonly html: string }
   | { readonly file: string; readonly kept: FinishedPage }
   /** A file of the site that was not known before. */
   | { readonly added: string }
   | { readonly end: true };
 
-/** Of each page, by file. */
-export type Finished = Readonly<Record<string, FinishedPage>>;
+export interface Finished {
+  /** By file. */
+  readonly pages: Readonly<Record<string, FinishedPage>>;
+  /** Folders of the parts of the search index, by number. */
+  readonly parts: readonly string[];
+}
 
 export type FromFinisher =
   'taken' | { readonly finished: Finished } | { readonly failed: unknown; readonly name: string };

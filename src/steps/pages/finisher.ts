@@ -12,8 +12,9 @@ export class Finisher {
   #waiting = 0;
   #wake: (() => void) | undefined;
 
-  constructor(given: FinisherGiven) {
-    this.#thread = new Worker(new URL('./finish-thread.ts', import.meta.url), { workerData: given });
+  /** It gets ready while the content is still being read. */
+  constructor() {
+    this.#thread = new Worker(new URL('./finish-thread.ts', import.meta.url));
     this.#ended = new Promise((done, failed) => {
       let finished: Finished | undefined;
       this.#thread.on('message', (said: FromFinisher) => {
@@ -29,6 +30,10 @@ export class Finisher {
       });
     });
     this.#ended.catch(() => this.#wake?.());
+  }
+
+  begin(given: FinisherGiven): void {
+    this.#thread.postMessage({ given } satisfies ToFinisher);
   }
 
   page(file: string, html: string): Promise<void> {

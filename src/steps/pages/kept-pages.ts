@@ -3,9 +3,9 @@
  * made of still says the same; then it is neither made nor given its last form again. In a kept page a sign stands for
  * the edition's mark (said.ts).
  *
- * Three things lie in the program's folder: the pages end to end in one file, notes about them, and a folder of the
- * scripts, styles and pictures they name. The notes are put in place last and name their file of pages, so that a build
- * which is stopped leaves those of the build before.
+ * What lies in the program's folder: the pages end to end in one file, notes about them, a folder of the scripts, styles
+ * and pictures they name, and the parts of the search index. The notes are put in place last and name their file of pages
+ * and their parts, so that a build which is stopped leaves those of the build before.
  */
 import { existsSync } from 'node:fs';
 import { copyFile, mkdir, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
@@ -14,6 +14,7 @@ import type { NamedCard } from '../cards/add-cards.ts';
 import type { PageLinks } from '../portable/make-portable.ts';
 import { madeFolder } from '../portable/made-files.ts';
 import type { Pictures } from './pictures.ts';
+import { isKeptPart } from '../search/kept-parts.ts';
 import { isRunning } from '../support/fresh-folder.ts';
 import { changed, type Said } from './said.ts';
 import type { Rests } from './read-log.ts';
@@ -43,6 +44,8 @@ export interface Notes {
   readonly made: Readonly<Record<string, Rests>>;
   readonly pages: Readonly<Record<string, KeptPage>>;
   readonly pictures: Pictures;
+  /** Folders of the parts of the search index, by number. */
+  readonly parts: readonly string[];
 }
 
 export interface KeptPages {
@@ -55,6 +58,7 @@ export interface KeptPages {
   readonly from: string;
   /** The folder of what they name. */
   readonly named: string;
+  readonly parts: Notes['parts'];
 }
 
 const beingWritten = /^\.writing-(\d+)\.html(?:\.json)?$/;
@@ -70,7 +74,7 @@ export async function keptPages(
 ): Promise<KeptPages | undefined> {
   const notes = join(folder, notesFile);
   if (!existsSync(notes)) return undefined;
-  const { file, files, said, made, pages, pictures } = JSON.parse(await readFile(notes, 'utf8')) as Stored;
+  const { file, files, said, made, pages, pictures, parts } = JSON.parse(await readFile(notes, 'utf8')) as Stored;
   const from = join(folder, file);
   if (!existsSync(from) || files.join('\n') !== now.files.join('\n')) return undefined;
   const holds = whatHolds(made, changed(said, now.said));
@@ -82,6 +86,7 @@ export async function keptPages(
     pictures: Object.fromEntries(Object.entries(pictures).filter(([name]) => shown.has(name))),
     from,
     named: namedFolder(folder),
+    parts,
   };
 }
 
@@ -113,13 +118,14 @@ export async function keepPages(folder: string, notes: Notes, written: string, d
   await rename(written, join(folder, stored.file));
   await rename(`${written}.json`, join(folder, notesFile));
   for (const name of await readdir(folder))
-    if (name !== stored.file && isLeft(name)) await rm(join(folder, name), { force: true });
+    if (name !== stored.file && !notes.parts.includes(name) && isLeft(name))
+      await rm(join(folder, name), { recursive: true, force: true });
 }
 
-/** Pages of the build before, or of one that was stopped. */
+/** Of the build before, or of one that was stopped. */
 function isLeft(name: string): boolean {
   const writer = beingWritten.exec(name)?.[1];
-  return pagesFile.test(name) || (writer !== undefined && !isRunning(Number(writer)));
+  return pagesFile.test(name) || isKeptPart(name) || (writer !== undefined && !isRunning(Number(writer)));
 }
 
 /** Whole or not at all. */

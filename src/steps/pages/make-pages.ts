@@ -17,16 +17,14 @@ import { listFiles } from '../support/files.ts';
 import { languages } from '../../words/lang.ts';
 import { editionSaid } from '../../words/date.ts';
 import { addWorker } from '../worker/add-worker.ts';
-import { Finisher } from './finisher.ts';
+import type { Finisher } from './finisher.ts';
 import { keepPages, keptPages, newPagesFile, type KeptPage } from './kept-pages.ts';
 import { PagePictures } from './pictures.ts';
 import { ReadLog } from './read-log.ts';
 import { Renderer, type PagePath } from './renderer.ts';
 import { editionIn, notedSite, saidBy } from './said.ts';
+import { toldPage } from './told.ts';
 import type { SiteData } from '../program/site-data.ts';
-
-/** Said of a page that was taken from the build before. */
-export const asItWas = ' (as it was)';
 
 /** Pages from one giving back of memory to the next. */
 const letGoAfter = 1000;
@@ -37,11 +35,12 @@ export interface Wanted {
   readonly dist: string;
   readonly program: Program;
   readonly site: SiteData;
+  readonly finisher: Finisher;
   /** Told of each page and each step. */
   readonly say: (line: string) => void;
 }
 
-export async function makePages({ project, dist, program, site, say }: Wanted): Promise<void> {
+export async function makePages({ project, dist, program, site, finisher, say }: Wanted): Promise<void> {
   const fresh = await FreshFolder.beside(dist);
   const folder = fresh.path;
   const address = siteAddress();
@@ -60,16 +59,16 @@ export async function makePages({ project, dist, program, site, say }: Wanted): 
   const kept = await keptPages(program.folder, { files, said });
   const keepIn = newPagesFile(program.folder);
   const signs = languages.map((lang) => [editionIn(lang), editionSaid(site.edition, lang)] as const);
-  const finisher = new Finisher({
+  finisher.begin({
     dist: folder,
     project,
     files,
     base,
     leftOut: [...leftOutFiles(project)],
-    pages: paths.filter(isPage).length,
+    pages: paths.filter(isPage).map(({ file }) => file),
     signs,
-    keepIn,
-    keptIn: kept && { from: kept.from, named: kept.named },
+    keepIn: { folder: program.folder, pages: keepIn },
+    kept: kept && { from: kept.from, named: kept.named, pages: [...kept.pages.keys()], parts: kept.parts },
   });
   try {
     const pictures = await PagePictures.listen((file) => finisher.added(file));
@@ -88,7 +87,7 @@ export async function makePages({ project, dist, program, site, say }: Wanted): 
       known[file] = before
         ? { rests: before.rests, card: before.card }
         : await makePage(path, renderer, reads, finisher);
-      if (file !== offlinePage.file) say(`  ├─ ${file}${before ? asItWas : ''}`);
+      if (file !== offlinePage.file) say(toldPage(file, before !== undefined));
     }
     say('[almanac-pages] links, scripts, styles and search');
     letGo();
@@ -105,15 +104,15 @@ export async function makePages({ project, dist, program, site, say }: Wanted): 
     await addPublishing(folder, base, address);
     const pages = Object.fromEntries(
       Object.entries(known).flatMap(([file, about]) => {
-        const page = finished[file];
+        const page = finished.pages[file];
         return page ? [[file, { ...page, ...about }]] : [];
       }),
     );
     const made = { ...kept?.made, ...reads.made };
-    await keepPages(program.folder, { files, said, made, pages, pictures: shown }, keepIn, folder);
+    const notes = { files, said, made, pages, pictures: shown, parts: finished.parts };
+    await keepPages(program.folder, notes, keepIn, folder);
     await fresh.takePlace();
   } finally {
-    await finisher.stop();
     await rm(keepIn, { force: true });
   }
 }

@@ -9,11 +9,12 @@ import { listFiles } from '../support/files.ts';
 import { languages, type Lang } from '../../words/lang.ts';
 import { browserSources } from '../support/browser-sources.ts';
 import { classicOptions } from '../support/classic.ts';
+import { engineScript } from './engine-script.ts';
 import { PageIndex } from './index-pages.ts';
+import type { KeptParts } from './kept-parts.ts';
 import { misspelledWords } from './misspelled.ts';
-import { packIndex } from './pack-index.ts';
 import { packList } from './pack-list.ts';
-import { readFragments } from './read-fragments.ts';
+import { packPart, type PackedPart } from './pack-part.ts';
 import { hasBox, wakeEarly } from './wake-early.ts';
 
 /** The project's glossary lends the search its list of misspellings. */
@@ -27,41 +28,70 @@ export async function addSearch(dist: string, project: string): Promise<void> {
       if (hasBox(html)) withBox.push(page);
       await index.add(page, html);
     }
-    await packSearch(index, dist, project, withBox);
+    await packSearch({ index, dist, project, withBox });
   } finally {
     await index.close();
   }
 }
 
-/**
- * Of an index that holds every page: what the site's search is made of.
- * @param withBox pages with the search box
- */
-export async function packSearch(
-  index: PageIndex,
-  dist: string,
-  project: string,
-  withBox: readonly string[],
-): Promise<void> {
-  const plain = await mkdtemp(join(tmpdir(), 'almanac-search-'));
+export interface Searched {
+  /** It holds every page, but those of parts that are kept. */
+  readonly index: PageIndex;
+  readonly dist: string;
+  readonly project: string;
+  /** Pages with the search box. */
+  readonly withBox: readonly string[];
+  readonly kept?: KeptParts;
+}
+
+/** What the site's search is made of. */
+export async function packSearch({ index, dist, project, withBox, kept }: Searched): Promise<void> {
   const out = join(dist, 'pagefind');
-  try {
-    const rows = await index.finish(plain);
-    const spoken = languages.filter((l) => rows.some((row) => row.lang === l));
-    await packIndex(plain, out, spoken);
-    const texts = await readFragments(plain);
-    const misspelled = await misspelledWords(places.map((place) => join(project, place, 'glossary')));
-    await mkdir(out, { recursive: true });
-    for (const lang of spoken) {
-      const beside = spoken.filter((l) => l !== lang);
-      const list = JSON.stringify(packList(lang, rows, texts, misspelled, beside));
-      await writeFile(join(out, `list.${lang}.js`), `almanacSearch.put("list.${lang}",${JSON.stringify(list)})\n`);
-      await writeFile(join(out, `speech.${lang}.js`), await speech(lang));
+  await mkdir(out, { recursive: true });
+  const parts = await packParts(index, out, kept);
+  const rows = parts.flatMap((part) => part.rows);
+  const texts = parts.flatMap((part) => part.texts);
+  const spoken = languages.filter((l) => rows.some((row) => row.lang === l));
+  const misspelled = await misspelledWords(places.map((place) => join(project, place, 'glossary')));
+  for (const lang of spoken) {
+    const beside = spoken.filter((l) => l !== lang);
+    const list = JSON.stringify(packList(lang, rows, texts, misspelled, beside));
+    await writeFile(join(out, `start.${lang}.js`), startScript(lang, parts));
+    await writeFile(join(out, `list.${lang}.js`), `almanacSearch.put("list.${lang}",${JSON.stringify(list)})\n`);
+    await writeFile(join(out, `speech.${lang}.js`), await speech(lang));
+  }
+  await writeFile(join(out, 'engine.js'), await engineScript(parts[0]?.pagefind ?? ''));
+  wakeEarly(dist, withBox, spoken);
+}
+
+async function packParts(index: PageIndex, out: string, kept: KeptParts | undefined): Promise<readonly PackedPart[]> {
+  const plain = await mkdtemp(join(tmpdir(), 'almanac-search-'));
+  const pack = async (number: number): Promise<PackedPart> => {
+    const part = index.parts[number];
+    const files = join(out, String(number));
+    if (!part) {
+      if (!kept) throw new Error(`Part ${number} of the search index was not made, and none is kept.`);
+      return kept.bring(number, files);
     }
-    wakeEarly(dist, withBox, spoken);
+    const folder = join(plain, String(number));
+    await part.finish(folder);
+    const packed = await packPart(folder, number, files, part.rows);
+    await kept?.put(number, part.mark(), packed, files);
+    return packed;
+  };
+  try {
+    return await Promise.all(index.parts.map((_, number) => pack(number)));
   } finally {
     await rm(plain, { recursive: true, force: true });
   }
+}
+
+/** All that the search starts from in a language, in one script: it would ask for a file after the other. */
+function startScript(lang: Lang, parts: readonly PackedPart[]): string {
+  const starts = parts.map((part) => part.start[lang]);
+  const numbers = starts.flatMap((start, number) => (start === undefined ? [] : number));
+  const program = parts.find((part) => part.program[lang] !== undefined)?.program[lang] ?? '';
+  return `almanacSearch.put("parts.${lang}","${numbers.join(' ')}")\n${program}${starts.join('')}`;
 }
 
 /** What the search box must know of a language's words, each in a script of its own; empty where nothing is known. */

@@ -1,4 +1,9 @@
-/** Reads built pages into a Pagefind index, one per language of <html lang>. */
+/**
+ * Reads built pages into a Pagefind index, one per language of <html lang>. The index of a large site is in several parts
+ * of about the same size, so that a changed page asks for a new index of its own part only; a page is always in the same
+ * one. The reader asks them all, and sees one list (src/browser/search/full-text.ts).
+ */
+import { createHash, hash } from 'node:crypto';
 import { close, createIndex, type PagefindIndex } from 'pagefind';
 import { partsOf, type Row } from './page-parts.ts';
 
@@ -8,28 +13,30 @@ const atOnce = 32;
 const leastFiles = 64;
 const pagesInAFile = 12;
 
-/** Takes the pages of a site one after the other. Only those with `data-pagefind-body` are indexed. */
-export class PageIndex {
+/** A site of so many pages has one part: it is quickly made, and one is asked faster than several. */
+const onePartUpTo = 500;
+const severalParts = 4;
+
+export const partsFor = (pages: number): number => (pages > onePartUpTo ? severalParts : 1);
+
+/** The part a page is in. */
+export const partOf = (page: string, parts: number): number =>
+  parts === 1 ? 0 : parseInt(hash('sha1', page).slice(0, 8), 16) % parts;
+
+/** Takes pages one after the other. Only those with `data-pagefind-body` are indexed. */
+export class IndexPart {
   readonly rows: Row[] = [];
   readonly #index: PagefindIndex;
+  readonly #hash = createHash('sha256');
   #given: Promise<void>[] = [];
 
-  private constructor(index: PagefindIndex) {
+  constructor(index: PagefindIndex) {
     this.#index = index;
-  }
-
-  /** @param pages how many the site has */
-  static async start(pages: number): Promise<PageIndex> {
-    const { index, errors } = await createIndex({
-      maxFragments: Math.max(leastFiles, Math.ceil(pages / pagesInAFile)),
-      keepIndexUrl: true,
-    });
-    if (!index) throw new Error(`The search index could not be started: ${errors.join('; ')}`);
-    return new PageIndex(index);
   }
 
   async add(page: string, html: string): Promise<void> {
     for (const { row, html: part } of partsOf(page, html)) {
+      this.#hash.update(`${row.address}\0${part}\0`);
       const added = this.#index.addHTMLFile({ url: row.address, content: part });
       this.#given.push(added.then(({ errors }) => report(row.address, errors)));
       this.rows.push(row);
@@ -38,11 +45,48 @@ export class PageIndex {
     }
   }
 
-  /** Writes the index and gives what is in it. */
-  async finish(outputPath: string): Promise<readonly Row[]> {
+  /** Writes the index. */
+  async finish(outputPath: string): Promise<void> {
     await Promise.all(this.#given);
     report('index', (await this.#index.writeFiles({ outputPath })).errors);
-    return this.rows;
+  }
+
+  /** The same for the same pages in the same order. */
+  mark(): string {
+    return this.#hash.copy().digest('hex').slice(0, 24);
+  }
+}
+
+/** The index of a site that is being made; parts that are there already are passed over. */
+export class PageIndex {
+  readonly #parts: readonly (IndexPart | undefined)[];
+
+  private constructor(parts: readonly (IndexPart | undefined)[]) {
+    this.#parts = parts;
+  }
+
+  /**
+   * @param pages how many the site has
+   * @param there numbers of the parts that need not be made
+   */
+  static async start(pages: number, there: ReadonlySet<number> = new Set()): Promise<PageIndex> {
+    const count = partsFor(pages);
+    const maxFragments = Math.ceil(Math.max(leastFiles, Math.ceil(pages / pagesInAFile)) / count);
+    const parts = Array.from({ length: count }, async (_, number) => {
+      if (there.has(number)) return undefined;
+      const { index, errors } = await createIndex({ maxFragments, keepIndexUrl: true });
+      if (!index) throw new Error(`The search index could not be started: ${errors.join('; ')}`);
+      return new IndexPart(index);
+    });
+    return new PageIndex(await Promise.all(parts));
+  }
+
+  get parts(): readonly (IndexPart | undefined)[] {
+    return this.#parts;
+  }
+
+  async add(page: string, html: string): Promise<void> {
+    await this.#parts[partOf(page, this.#parts.length)]?.add(page, html);
   }
 
   /** Ends the program that makes it, whatever came of it. */

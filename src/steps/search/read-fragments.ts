@@ -8,7 +8,7 @@ export interface PageText {
   readonly address: string;
   /** Pagefind's number of the page: "en_e59dc23". */
   readonly page: string;
-  /** The file it is in, without ending. */
+  /** The file it is in, without ending: "0/en_e59dc23" of part 0. */
   readonly file: string;
   readonly content: string;
 }
@@ -16,14 +16,16 @@ export interface PageText {
 /** Each file begins with these twelve letters. */
 const mark = 'pagefind_dcd';
 
-export async function readFragments(pagefindFolder: string): Promise<PageText[]> {
+/** @param part number of the part that lies there */
+export async function readFragments(pagefindFolder: string, part: number): Promise<PageText[]> {
   const folder = join(pagefindFolder, 'fragment');
   const found: PageText[] = [];
   for (const name of await listFiles(folder)) {
     const text = gunzipSync(await readFile(join(folder, name))).toString('utf8');
-    const file = name.replace(/\.pf_fragment$/, '');
+    const own = name.replace(/\.pf_fragment$/, '');
+    const file = `${part}/${own}`;
     const read = JSON.parse(text.slice(mark.length)) as Fragment | Record<string, Fragment>;
-    const pages = isOne(read) ? [[file, read] as const] : Object.entries(read);
+    const pages = isOne(read) ? [[own, read] as const] : Object.entries(read);
     for (const [page, { url, content }] of pages) found.push({ address: url, page, file, content });
   }
   return found;

@@ -19,7 +19,12 @@ const rows = [
   row('jobs/belt.html', 'Belt slips', { kind: 'job', headings: [{ anchor: 'pulley', text: 'Belt and pulley' }] }),
   row('es/otra.html', 'Otra', { lang: 'es' }),
 ];
-const texts = rows.map(({ address }, at) => ({ address, page: `en_${at}`, file: 'group', content: 'A gasket.' }));
+const texts = rows.map(({ address }, at) => ({
+  address,
+  page: `en_${at}`,
+  file: `${at % 2}/group`,
+  content: 'A gasket.',
+}));
 const speech = speechOf('en');
 const list = readList(packList('en', rows, texts, {}, ['es']), 'en', speech);
 const family = (word: string) => stem(word, speech);
@@ -27,10 +32,12 @@ const standing = (word: string) => [...(list.standsIn(family(word)) ?? [])].map(
 
 it('holds the pages of its language alone', () => {
   expect(list.rows.map(({ address, kind, file }) => [address, kind, file])).toEqual([
-    ['guides/wet.html', 'guide', 'group'],
-    ['jobs/belt.html', 'job', 'group'],
+    ['guides/wet.html', 'guide', '0/group'],
+    ['jobs/belt.html', 'job', '1/group'],
   ]);
-  expect(list.rowOf.get('en_1')).toBe(1);
+  expect(list.rowOf('1', 'en_1')).toBe(1);
+  // The same number in another part of the full text is another page.
+  expect(list.rowOf('0', 'en_1')).toBeUndefined();
 });
 
 it('knows in which phrases a word stands, however it is bent, and where a heading is', () => {

@@ -1,0 +1,107 @@
+/**
+ * What happens to a page after Astro has made it: its last form, its file, its place in the search; and to one that is
+ * kept from the build before, which has its last form already.
+ */
+import { closeSync, mkdirSync, openSync, readSync, writeFileSync, writeSync } from 'node:fs';
+import { dirname, join } from 'node:path';
+import { PortableSite, type PageLinks } from '../portable/make-portable.ts';
+import { packSearch } from '../search/add-search.ts';
+import { PageIndex, partOf, partsFor } from '../search/index-pages.ts';
+import { KeptParts } from '../search/kept-parts.ts';
+import { hasBox } from '../search/wake-early.ts';
+import { letGo } from '../support/let-go.ts';
+import type { Finished, FinisherGiven } from './between-threads.ts';
+import type { FinishedPage } from './kept-pages.ts';
+
+interface Ready {
+  readonly bytes: Buffer;
+  readonly links: PageLinks;
+  readonly names: readonly string[];
+}
+
+export class Finishing {
+  readonly #given: FinisherGiven;
+  readonly #site: PortableSite;
+  readonly #files: Set<string>;
+  readonly #index: PageIndex;
+  readonly #parts: KeptParts;
+  readonly #withBox: string[] = [];
+  readonly #folders = new Set<string>();
+  readonly #pages: Record<string, FinishedPage> = {};
+  /** The file of pages that is being written, and that of the build before. */
+  readonly #written: number;
+  readonly #before: number | undefined;
+  #length = 0;
+
+  private constructor(given: FinisherGiven, index: PageIndex) {
+    const { dist, files, base, leftOut, keepIn, kept } = given;
+    this.#given = given;
+    this.#index = index;
+    this.#files = new Set(files);
+    this.#site = new PortableSite(dist, { files: this.#files, base, leftOut: new Set(leftOut) });
+    this.#parts = new KeptParts(keepIn.folder, kept?.parts);
+    this.#written = openSync(keepIn.pages, 'w');
+    this.#before = kept && openSync(kept.from, 'r');
+  }
+
+  static async begin(given: FinisherGiven): Promise<Finishing> {
+    return new Finishing(given, await PageIndex.start(given.pages.length, partsThatHold(given)));
+  }
+
+  /** A file of the site that was not known before. */
+  added(file: string): void {
+    this.#files.add(file);
+  }
+
+  async made(file: string, made: string): Promise<void> {
+    const { html, links, names } = await this.#site.page(file, made);
+    await this.#put(file, { bytes: Buffer.from(html), links, names });
+  }
+
+  async asItWas(file: string, { at, length, links, names }: FinishedPage): Promise<void> {
+    this.#site.kept(file, { links, names });
+    const bytes = Buffer.alloc(length);
+    if (this.#before === undefined || readSync(this.#before, bytes, 0, length, at) !== length)
+      throw new Error(`The page ${file} is not among the kept ones any more.`);
+    await this.#put(file, { bytes, links, names });
+  }
+
+  async #put(file: string, { bytes, links, names }: Ready): Promise<void> {
+    const { dist, signs } = this.#given;
+    writeSync(this.#written, bytes);
+    this.#pages[file] = { at: this.#length, length: bytes.length, links, names };
+    this.#length += bytes.length;
+    const html = signs.reduce((text, [sign, said]) => text.replaceAll(sign, said), bytes.toString('utf8'));
+    const path = join(dist, file);
+    if (!this.#folders.has(dirname(path))) mkdirSync(dirname(path), { recursive: true });
+    this.#folders.add(dirname(path));
+    writeFileSync(path, html);
+    if (hasBox(html)) this.#withBox.push(file);
+    await this.#index.add(file, html);
+  }
+
+  /** All pages are there. The index is made by a program of its own: meanwhile the scripts are. */
+  async end(): Promise<Finished> {
+    const { dist, project, kept } = this.#given;
+    closeSync(this.#written);
+    if (this.#before !== undefined) closeSync(this.#before);
+    letGo();
+    const searched = { index: this.#index, dist, project, withBox: this.#withBox, kept: this.#parts };
+    await Promise.all([this.#site.finish(kept?.named), packSearch(searched)]);
+    await this.close();
+    return { pages: this.#pages, parts: this.#parts.names };
+  }
+
+  async close(): Promise<void> {
+    await this.#index.close();
+  }
+}
+
+/** Parts of the search index of which every page stands as it was. */
+function partsThatHold({ pages, kept }: FinisherGiven): ReadonlySet<number> {
+  if (!kept) return new Set();
+  const count = partsFor(pages.length);
+  const stands = new Set(kept.pages);
+  const changed = new Set(pages.filter((page) => !stands.has(page)).map((page) => partOf(page, count)));
+  return new Set(kept.parts.keys().filter((number) => number < count && !changed.has(number)));
+}
