@@ -12,12 +12,12 @@ export async function buildWhole(dist: string, hear: (line: string) => void): Pr
   const { program } = await findProgram(projectFolder, hear, stop.signal);
   try {
     // Loaded only now: it takes a second, in which the bundler is at work already.
-    const { cardsAhead, checkedSite, Finisher, letGo, makePages } = await import('./content-and-pages.ts');
+    const { checkedSite, Finisher, letGo, makePages, meanwhile } = await import('./content-and-pages.ts');
     const finisher = new Finisher();
     try {
       const site = await checkedSite(projectFolder);
       letGo();
-      await cardsAhead(projectFolder, site, program);
+      await meanwhile(projectFolder, site, program);
       await makePages({ project: projectFolder, dist, program: await program, site, finisher, say: hear });
     } finally {
       await finisher.stop();

@@ -1,4 +1,5 @@
 /** The parts of a build that have much to load themselves, and so come after the bundler was started. */
+import { setImmediate } from 'node:timers/promises';
 import { cardCache, drawAhead } from '../../steps/cards/add-cards.ts';
 import { checkedFiles } from '../../steps/content-check/check-content.ts';
 import { stopAtProblems } from '../../steps/content-check/integration.ts';
@@ -19,13 +20,19 @@ export async function checkedSite(project: string): Promise<SiteData> {
   return siteData(project, files);
 }
 
-/** While the bundler is at work there is little else to do: the cards of articles are drawn until it is done. */
-export async function cardsAhead(project: string, { store }: SiteData, program: Promise<unknown>): Promise<void> {
-  const address = siteAddress();
-  if (address === undefined) return;
+/**
+ * While the bundler is at work there is little else to do: what the program will take long to load is loaded, and cards
+ * of articles are drawn until it is there.
+ */
+export async function meanwhile(project: string, { store }: SiteData, program: Promise<unknown>): Promise<void> {
   let done = false;
   const isDone = () => (done = true);
   program.then(isDone, isDone);
+  await setImmediate();
+  if (done) return;
+  await Promise.all([import('mathjs/number'), import('temml'), import('uqr')]);
+  const address = siteAddress();
+  if (address === undefined) return;
   const titles = [...store.values()].flatMap((entries) =>
     [...entries.values()].flatMap(({ body, data: { title } }) =>
       body !== undefined && typeof title === 'string' ? [title] : [],
