@@ -1,4 +1,5 @@
 /** The parts of a build that have much to load themselves, and so come after the bundler was started. */
+import { flushCompileCache } from 'node:module';
 import { setImmediate } from 'node:timers/promises';
 import { cardCache, drawAhead } from '../../steps/cards/add-cards.ts';
 import { checkedFiles } from '../../steps/content-check/check-content.ts';
@@ -21,8 +22,8 @@ export async function checkedSite(project: string): Promise<SiteData> {
 }
 
 /**
- * While the bundler is at work there is little else to do: what the program will take long to load is loaded, and cards
- * of articles are drawn until it is there.
+ * While the bundler is at work there is little else to do: what the program will take long to load is loaded, what Node
+ * made of the build's own program is kept, and cards of articles are drawn until the site's program is there.
  */
 export async function meanwhile(project: string, { store }: SiteData, program: Promise<unknown>): Promise<void> {
   let done = false;
@@ -31,6 +32,8 @@ export async function meanwhile(project: string, { store }: SiteData, program: P
   await setImmediate();
   if (done) return;
   await Promise.all([import('mathjs/number'), import('temml'), import('uqr')]);
+  // Otherwise written when the build ends, and waited for.
+  flushCompileCache();
   const address = siteAddress();
   if (address === undefined) return;
   const titles = [...store.values()].flatMap((entries) =>
