@@ -1,6 +1,7 @@
 /** A whole build: the program and the content side by side, then the pages. */
 import { fileURLToPath } from 'node:url';
 import { chooseShop } from '../../steps/support/choose-shop.ts';
+import type { CardsAhead } from '../../steps/cards/cards-ahead.ts';
 import { findProgram } from './find-program.ts';
 
 const projectFolder = fileURLToPath(new URL('../../../', import.meta.url));
@@ -14,12 +15,15 @@ export async function buildWhole(dist: string, hear: (line: string) => void): Pr
     // Loaded only now: it takes a second, in which the bundler is at work already.
     const { checkedSite, Finisher, letGo, makePages, meanwhile } = await import('./content-and-pages.ts');
     const finisher = new Finisher();
+    let cards: CardsAhead | undefined;
     try {
       const site = await checkedSite(projectFolder);
       letGo();
-      await meanwhile(projectFolder, site, program);
-      await makePages({ project: projectFolder, dist, program: await program, site, finisher, say: hear });
+      cards = await meanwhile(projectFolder, site, program);
+      const ready = { site, program: await program, finisher, cardsAhead: cards?.ended };
+      await makePages({ project: projectFolder, dist, ...ready, say: hear });
     } finally {
+      await cards?.stop();
       await finisher.stop();
     }
   } catch (reason) {

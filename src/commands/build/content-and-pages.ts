@@ -1,7 +1,8 @@
 /** The parts of a build that have much to load themselves, and so come after the bundler was started. */
 import { flushCompileCache } from 'node:module';
 import { setImmediate } from 'node:timers/promises';
-import { cardCache, drawAhead } from '../../steps/cards/add-cards.ts';
+import { cardCache } from '../../steps/cards/add-cards.ts';
+import { CardsAhead } from '../../steps/cards/cards-ahead.ts';
 import { checkedFiles } from '../../steps/content-check/check-content.ts';
 import { stopAtProblems } from '../../steps/content-check/integration.ts';
 import { knownNames } from '../../steps/content-check/known-names.ts';
@@ -23,30 +24,38 @@ export async function checkedSite(project: string): Promise<SiteData> {
 
 /**
  * While the bundler is at work there is little else to do: what the program will take long to load is loaded, what Node
- * made of the build's own program is kept, and cards of articles are drawn until the site's program is there.
+ * made of the build's own program is kept, and a thread begins to draw the cards of articles.
  */
-export async function meanwhile(project: string, { store }: SiteData, program: Promise<unknown>): Promise<void> {
+export async function meanwhile(
+  project: string,
+  site: SiteData,
+  program: Promise<unknown>,
+): Promise<CardsAhead | undefined> {
   let done = false;
   const isDone = () => (done = true);
   program.then(isDone, isDone);
   await setImmediate();
-  if (done) return;
+  if (done) return undefined;
+  const cards = cardsAhead(project, site);
   await Promise.all([import('mathjs/number'), import('temml'), import('uqr')]);
   // Otherwise written when the build ends, and waited for.
   flushCompileCache();
-  const address = siteAddress();
-  if (address === undefined) return;
+  return cards;
+}
+
+function cardsAhead(project: string, { store }: SiteData): CardsAhead | undefined {
+  const site = siteAddress();
+  if (site === undefined) return undefined;
   const titles = [...store.values()].flatMap((entries) =>
     [...entries.values()].flatMap(({ body, data: { title } }) =>
       body !== undefined && typeof title === 'string' ? [title] : [],
     ),
   );
-  const ahead = {
+  return new CardsAhead({
     titles,
     shop: shopOf(project).name,
     cache: cardCache(project),
-    site: address,
+    site,
     color: shopColor(project),
-  };
-  await drawAhead(ahead, () => done);
+  });
 }

@@ -3,9 +3,8 @@
  * new titles cost anything. Only a site with an address has cards: a message needs to know where the picture is.
  */
 import { createHash } from 'node:crypto';
-import { copyFileSync, existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { setImmediate } from 'node:timers/promises';
 import { tokens, token, withColor } from '../look/tokens.ts';
 import { listFiles } from '../support/files.ts';
 import { cardLetters, cardPicture, height, width, type Card, type Colors } from './card.ts';
@@ -79,20 +78,12 @@ export interface TitlesAhead {
   readonly color: string | undefined;
 }
 
-/** Draws into the cache while there is nothing else to do; whatever is not drawn, or has other words, is drawn later. */
-export async function drawAhead(
-  { titles, shop, cache, site, color }: TitlesAhead,
-  until: () => boolean,
-): Promise<void> {
+/** Draws into the cache; a card that has other words after all is drawn later. */
+export async function drawAhead({ titles, shop, cache, site, color }: TitlesAhead): Promise<void> {
   const colors = colorsWith(color);
   const { host } = new URL(site);
   mkdirSync(cache, { recursive: true });
-  for (const title of titles) {
-    if (until()) return;
-    await kept({ title, shop, host }, cache, colors);
-    // Lets others speak, also whoever ends this.
-    await setImmediate();
-  }
+  for (const title of titles) await kept({ title, shop, host }, cache, colors);
 }
 
 function colorsWith(color: string | undefined): Colors {
@@ -106,7 +97,11 @@ async function kept(card: Card, cache: string, colors: Colors): Promise<string> 
   const about = JSON.stringify([drawnBy, width, height, card, colors]);
   const mark = createHash('sha256').update(about).digest('hex').slice(0, 24);
   const file = join(cache, `${mark}.png`);
-  if (!existsSync(file)) writeFileSync(file, await cardPicture(cardLetters(card), colors));
+  if (existsSync(file)) return file;
+  // Whole or not at all: whoever draws may be stopped.
+  const drawing = `${file}.${process.pid}`;
+  writeFileSync(drawing, await cardPicture(cardLetters(card), colors));
+  renameSync(drawing, file);
   return file;
 }
 

@@ -36,11 +36,13 @@ export interface Wanted {
   readonly program: Program;
   readonly site: SiteData;
   readonly finisher: Finisher;
+  /** Ends when no more cards are drawn before their pages. */
+  readonly cardsAhead: Promise<void> | undefined;
   /** Told of each page and each step. */
   readonly say: (line: string) => void;
 }
 
-export async function makePages({ project, dist, program, site, finisher, say }: Wanted): Promise<void> {
+export async function makePages({ project, dist, program, site, finisher, cardsAhead, say }: Wanted): Promise<void> {
   const fresh = await FreshFolder.beside(dist);
   const folder = fresh.path;
   const address = siteAddress();
@@ -96,6 +98,7 @@ export async function makePages({ project, dist, program, site, finisher, say }:
     if (address !== undefined) {
       const cards = new CardList();
       for (const { card } of Object.values(known)) cards.note(card);
+      await cardsAhead;
       await drawCards(cards, folder, cardCache(project), address, shopColor(project));
     }
     const finished = await finishing.catch(stopAtBrokenLinks);
