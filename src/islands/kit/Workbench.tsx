@@ -74,16 +74,19 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
 
   // Parts that did not change are one and the same node: Preact then passes over them at every key. What may follow a
   // moment later does so in three tasks.
-  const { values, flush } = useLate(worked, live, 3);
-  const [forSide, forBelow, forPaper] = values;
+  const now = useMemo(() => ({ worked, stale }), [worked, stale]);
+  const { values, flush } = useLate(now, live, 3);
+  const [{ worked: forSide } = now, { worked: forBelow, stale: staleBelow } = now, { worked: forPaper } = now] = values;
   const side = useMemo(
     () => forSide && !compact && <Side page={page} worked={forSide} reader={reader} drawing={drawing} />,
     [forSide, reader, compact, page, drawing],
   );
   const desk = useMemo(
     () =>
-      TakeAway && forBelow?.missing.length === 0 && live && <TakeAway page={page} worked={forBelow} stale={stale} />,
-    [TakeAway, forBelow, page, live, stale],
+      TakeAway &&
+      forBelow?.missing.length === 0 &&
+      live && <TakeAway page={page} worked={forBelow} stale={staleBelow} />,
+    [TakeAway, forBelow, page, live, staleBelow],
   );
   const below = useMemo(
     () =>
@@ -136,7 +139,6 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
       data-live={live ? 'yes' : 'no'}
       data-dated={toToday && ''}
       data-lost={say.notLoaded}
-      data-stale={stale && worked ? 'yes' : 'no'}
       aria-label={topic.title}
     >
       {printHead}
@@ -172,18 +174,19 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
         <div
           class={worked && worked.pencil > 0 ? 'calc-answer calc-pencil' : 'calc-answer'}
           id={`${page.id}-answer`}
+          data-stale={stale && worked ? 'yes' : 'no'}
           data-pagefind-ignore="index"
         >
           <div class="calc-top">
             <Head class="calc-head" id={`${page.id}-answer-head`} ref={answerHead} tabIndex={-1}>
               {say.answer}
             </Head>
-            {mark &&
-              (stale ? (
-                <span class="calc-mark calc-earlier">{say.earlier}</span>
-              ) : (
+            {mark && (
+              <span class="calc-marks">
                 <span class={`calc-mark calc-mark-${mark.ink}`}>{mark.text}</span>
-              ))}
+                {live && <span class="calc-earlier">{say.earlier}</span>}
+              </span>
+            )}
           </div>
           {panel ?? <p class="calc-nothing">{say.noAnswer}</p>}
         </div>

@@ -1,5 +1,6 @@
 /** All boxes of a topic: first those that must be filled in, in pairs; what stands as it is or is seldom needed is folded. */
-import { useEffect, useMemo, useRef } from 'preact/hooks';
+import type { VNode } from 'preact';
+import { useEffect, useRef } from 'preact/hooks';
 import { askedFields } from '../../../core/contract/asked.ts';
 import type { Field } from '../../../core/contract/field.ts';
 import { say } from '../../../words/kit.ts';
@@ -49,15 +50,22 @@ interface GroupProps {
   readonly fields: readonly Field[];
 }
 
+/**
+ * A box is made again only when something it shows has changed; the others are the nodes they were, which Preact passes
+ * over. Their acts do not hang on when they were made: they name the box and hand on what is in it.
+ */
 function Boxes({ form, fields }: GroupProps) {
+  const made = useRef(new Map<string, { readonly shown: string; readonly node: VNode }>()).current;
   if (fields.length === 0) return null;
-  return (
-    <div class="calc-fields">
-      {fields.map((f) => (
-        <OneField key={f.key} form={form} field={f} />
-      ))}
-    </div>
-  );
+  const box = (field: Field): VNode => {
+    const shown = shownIn(form, field);
+    const before = made.get(field.key);
+    if (before?.shown === shown) return before.node;
+    const node = <MadeField key={field.key} form={form} field={field} />;
+    made.set(field.key, { shown, node });
+    return node;
+  };
+  return <div class="calc-fields">{fields.map(box)}</div>;
 }
 
 function Seldom({ form, fields, name }: GroupProps & { readonly name: string | undefined }) {
@@ -75,15 +83,6 @@ function Seldom({ form, fields, name }: GroupProps & { readonly name: string | u
       <Boxes form={form} fields={fields} />
     </details>
   );
-}
-
-/**
- * A box is made again only when something it shows has changed. Its acts do not hang on when it was made: they name
- * the box and hand on what is in it.
- */
-function OneField({ form, field }: { readonly form: Form; readonly field: Field }) {
-  // eslint-disable-next-line react-hooks/exhaustive-deps
-  return useMemo(() => <MadeField form={form} field={field} />, [field, shownIn(form, field)]);
 }
 
 /** All that the boxes of a field show, as one text to compare. */
