@@ -27,12 +27,18 @@ function toArticle(folder: Folder, entry: CollectionEntry<Folder>): Article {
   return { folder, slug, lang, inside, path: addressIn(lang, inside), entry };
 }
 
-export const allArticles = once('articles', async (): Promise<readonly Article[]> => {
+/** In no order: whoever asks here has read no title, and is not made anew when one changes. */
+export const everyArticle = once('articles', async (): Promise<readonly Article[]> => {
   const lists = await Promise.all(
     folders.map(async (folder) => (await collection(folder)).map((entry) => toArticle(folder, entry))),
   );
-  return lists.flat().sort((a, b) => a.entry.data.title.localeCompare(b.entry.data.title, a.lang));
+  return lists.flat();
 });
+
+/** By their titles. */
+export const allArticles = once('articles by title', async (): Promise<readonly Article[]> =>
+  [...(await everyArticle())].sort((a, b) => a.entry.data.title.localeCompare(b.entry.data.title, a.lang)),
+);
 
 export async function articlesIn(folder: Folder, lang: Lang = first): Promise<readonly Article[]> {
   return (await allArticles()).filter((a) => a.folder === folder && a.lang === lang);
@@ -44,4 +50,4 @@ export async function languagesOf(article: Article): Promise<readonly Lang[]> {
   return spoken.filter((lang) => paths.has(addressIn(lang, article.inside)));
 }
 
-const written = once('addresses of articles', async () => new Set((await allArticles()).map((a) => a.path)));
+const written = once('addresses of articles', async () => new Set((await everyArticle()).map((a) => a.path)));

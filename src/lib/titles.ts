@@ -1,6 +1,6 @@
 /** Titles of pages named in front matter ("jobs/drive-belt-change"), in the reader's language where there is a twin. */
-import { allArticles, type Article } from './articles.ts';
-import { allFaults } from './faults.ts';
+import { everyArticle, type Article } from './articles.ts';
+import { collection } from './collection.ts';
 import { once } from './once.ts';
 import { allTrouble, troublePath } from './trouble.ts';
 import { saidIn } from '../schemas/languages.ts';
@@ -14,13 +14,13 @@ export interface PageTitle {
 
 /** In every language, by "jobs/drive-belt-change". Looked up on every page: a walk over all would grow with the square. */
 const articlesByName = once('articles by name', async (): Promise<ReadonlyMap<string, readonly Article[]>> =>
-  Map.groupBy(await allArticles(), ({ folder, slug }) => `${folder}/${slug}`),
+  Map.groupBy(await everyArticle(), ({ folder, slug }) => `${folder}/${slug}`),
 );
 
 export async function titleOf(page: string, lang: Lang): Promise<PageTitle | undefined> {
   const [folder, slug] = page.split('/');
   if (folder === 'faults') {
-    const fault = (await allFaults()).find((f) => f.id === slug);
+    const fault = (await collection('faults')).find((f) => f.id === slug);
     return fault && { path: `/faults/${fault.id}/`, title: fault.data.title, lang: first };
   }
   if (folder === 'trouble') {

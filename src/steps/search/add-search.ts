@@ -17,10 +17,13 @@ import { packList } from './pack-list.ts';
 import { packPart, type PackedPart } from './pack-part.ts';
 import { hasBox, wakeEarly } from './wake-early.ts';
 
-/** The project's glossary lends the search its list of misspellings. */
-export async function addSearch(dist: string, project: string): Promise<void> {
+/**
+ * The project's glossary lends the search its list of misspellings.
+ * @param parts of the index; a site of this size has so many
+ */
+export async function addSearch(dist: string, project: string, parts?: number): Promise<void> {
   const pages = (await listFiles(dist)).filter((f) => f.endsWith('.html'));
-  const index = await PageIndex.start(pages.length);
+  const index = await PageIndex.start(pages.length, new Set(), parts);
   const withBox: string[] = [];
   try {
     for (const page of pages) {

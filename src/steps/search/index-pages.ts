@@ -69,8 +69,11 @@ export class PageIndex {
    * @param pages how many the site has
    * @param there numbers of the parts that need not be made
    */
-  static async start(pages: number, there: ReadonlySet<number> = new Set()): Promise<PageIndex> {
-    const count = partsFor(pages);
+  static async start(
+    pages: number,
+    there: ReadonlySet<number> = new Set(),
+    count = partsFor(pages),
+  ): Promise<PageIndex> {
     const maxFragments = Math.ceil(Math.max(leastFiles, Math.ceil(pages / pagesInAFile)) / count);
     const parts = Array.from({ length: count }, async (_, number) => {
       if (there.has(number)) return undefined;

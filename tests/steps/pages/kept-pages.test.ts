@@ -1,0 +1,88 @@
+/** Which pages of the build before stand: those that rest on nothing that has changed, themselves or through what they use. */
+import { expect, it } from 'vitest';
+import { whatHolds } from '../../../src/steps/pages/kept-pages.ts';
+import { ReadLog } from '../../../src/steps/pages/read-log.ts';
+import { changed, notedSite, saidBy } from '../../../src/steps/pages/said.ts';
+import type { SiteData } from '../../../src/steps/program/site-data.ts';
+
+const rests = (reads: readonly string[], uses: readonly string[] = []) => ({ reads, uses });
+
+it('falls with what it reads, and with what something it uses reads, however far off', () => {
+  const made = {
+    list: rests(['jobs/a title', 'jobs/b title']),
+    menu: rests([], ['list']),
+    // Two that use each other.
+    left: rests([], ['right']),
+    right: rests([], ['left', 'menu']),
+    words: rests(['glossary/x term']),
+  };
+  const holds = whatHolds(made, new Set(['jobs/b title']));
+  expect(holds(rests(['jobs/a body']))).toBe(true);
+  expect(holds(rests(['jobs/b title']))).toBe(false);
+  expect(holds(rests([], ['words']))).toBe(true);
+  for (const name of ['list', 'menu', 'left', 'right']) expect(holds(rests([], [name])), name).toBe(false);
+  // What nobody has made cannot be vouched for.
+  expect(holds(rests([], ['unheard of']))).toBe(false);
+  expect(whatHolds(made, new Set())(rests([], ['left', 'words']))).toBe(true);
+});
+
+it('notes for each page what it reads, and for what is made meanwhile too', async () => {
+  const log = new ReadLog();
+  const first = await log.page(async () => {
+    log.note('a');
+    log.uses('list');
+    await log.making('list', () => Promise.resolve(log.note('b')));
+    return 'first';
+  });
+  const second = await log.page(() => {
+    log.uses('list');
+    log.note('c');
+    return Promise.resolve('second');
+  });
+  expect(first).toEqual({ html: 'first', rests: { reads: ['a', 'b'], uses: ['list'] } });
+  expect(second.rests).toEqual({ reads: ['c'], uses: ['list'] });
+  expect(log.made).toEqual({ list: { reads: ['b'], uses: [] } });
+  // Between pages nobody listens.
+  log.note('d');
+  expect(second.rests.reads).toEqual(['c']);
+});
+
+const site = (data: Readonly<Record<string, unknown>>, body: string, others: readonly string[] = []): SiteData => ({
+  store: new Map([
+    [
+      'jobs',
+      new Map(
+        ['belt', ...others].map(
+          (id) => [id, { id, data, body, filePath: `content/knowledge/jobs/${id}.mdx` }] as const,
+        ),
+      ),
+    ],
+  ]),
+  edition: { day: '2026-11-25', mark: '0f3a9c1d' },
+  samples: { jobs: { id: 'belt', file: 'content/knowledge/jobs/belt.mdx', text: body } },
+});
+
+it('sees each thing that can change by itself: a field, one that comes or goes, the text, which files there are', () => {
+  const before = saidBy(site({ title: 'Belt', kinds: ['a'] }, 'Turn it.'));
+  const differs = (now: SiteData) => [...changed(before, saidBy(now))].sort();
+  expect(differs(site({ title: 'Belt', kinds: ['a'] }, 'Turn it.'))).toEqual([]);
+  expect(differs(site({ title: 'Belts', kinds: ['a'] }, 'Turn it.'))).toEqual(['jobs/belt title']);
+  expect(differs(site({ title: 'Belt', kinds: ['a', 'b'] }, 'Turn it.'))).toEqual(['jobs/belt kinds']);
+  expect(differs(site({ title: 'Belt' }, 'Turn it.'))).toEqual(['jobs/belt *', 'jobs/belt kinds']);
+  expect(differs(site({ title: 'Belt', kinds: ['a'] }, 'Turn it twice.'))).toEqual(['jobs/belt body', 'sample jobs']);
+  expect(differs(site({ title: 'Belt', kinds: ['a'] }, 'Turn it.', ['cord']))).toEqual([
+    'jobs',
+    'jobs/cord *',
+    'jobs/cord body',
+    'jobs/cord kinds',
+    'jobs/cord title',
+  ]);
+});
+
+it('notes a sample that a page shows, and gives a sign in place of the edition', async () => {
+  const log = new ReadLog();
+  const { samples, edition } = notedSite(site({ title: 'Belt' }, 'Turn it.'), log);
+  const page = await log.page(() => Promise.resolve(`${samples['jobs']?.text} ${edition.standIn?.('en')}`));
+  expect(page.rests.reads).toEqual(['sample jobs']);
+  expect(page.html).not.toContain('0f3a9c1d');
+});
