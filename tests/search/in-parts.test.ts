@@ -46,7 +46,7 @@ it.each([
     const nth = placeOf(q, addresses[at] ?? []);
     return nth > 0 && nth <= 3;
   });
-  expect(amongThree.length / asked.length).toBeGreaterThan(0.95);
+  expect(amongThree.length / asked.length).toBeGreaterThan(0.9);
   const seen = new Set(addresses.flat().map((address) => partOf(address.replace(/#.*/, ''), parts)));
   expect([...seen].sort()).toEqual([0, 1, 2, 3]);
   // An excerpt comes from the part's own file of the page.
