@@ -41,7 +41,7 @@ interface RowProps {
 function Row({ at, title, link, onTakeOut, children }: RowProps) {
   return (
     <section class="job-entry">
-      <time>{clock(at)}</time>
+      <time data-day={isToday(at) ? dayOf(at) : undefined}>{clock(at)}</time>
       <div>
         <h3>{title}</h3>
         {children}
@@ -59,13 +59,19 @@ function Row({ at, title, link, onTakeOut, children }: RowProps) {
   );
 }
 
-/** Hour and minute of the day it was; a day of its own when it was not today. */
+/** Hour and minute of the day it was; a day of its own when it was not today. Paper names the day either way. */
 function clock(at: number): string {
   if (at <= 0 || at >= Number.MAX_SAFE_INTEGER) return '';
-  const day = new Date(at);
-  const time = new Intl.DateTimeFormat('en', { hour: 'numeric', minute: '2-digit' }).format(day);
-  if (day.toDateString() === new Date().toDateString()) return time;
-  return `${new Intl.DateTimeFormat('en', { month: 'short', day: 'numeric' }).format(day)}, ${time}`;
+  const time = new Intl.DateTimeFormat('en', { hour: 'numeric', minute: '2-digit' }).format(new Date(at));
+  return isToday(at) ? time : `${dayOf(at)}, ${time}`;
+}
+
+function isToday(at: number): boolean {
+  return new Date(at).toDateString() === new Date().toDateString();
+}
+
+function dayOf(at: number): string {
+  return new Intl.DateTimeFormat('en', { month: 'short', day: 'numeric' }).format(new Date(at));
 }
 
 function SearchRow({ search, takeOut }: { readonly search: KeptSearch; readonly takeOut: Props['takeOut'] }) {

@@ -13,11 +13,11 @@ interface Props {
 export function FiguresUsed({ asked, figures, currency }: Props) {
   return (
     <dl class="calc-used" aria-label={say.used}>
-      {usedFigures(asked, figures, currency).map(({ key, label, text, whose, pencil }) => (
-        <div key={key} class={pencil ? 'calc-ink-pencil' : undefined}>
+      {usedFigures(asked, figures, currency).map(({ key, label, text, rows, whose, pencil }) => (
+        <div key={key} class={`${rows ? 'calc-used-rows' : ''}${pencil ? ' calc-ink-pencil' : ''}`.trim() || undefined}>
           <dt>{label}</dt>
           <dd>
-            {text}
+            {rows ? rows.map((row, i) => <span key={i}>{row}</span>) : text}
             {whose && <span class="calc-whose"> {whose}</span>}
           </dd>
         </div>

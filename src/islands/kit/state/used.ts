@@ -11,6 +11,8 @@ export interface UsedFigure {
   readonly key: string;
   readonly label: string;
   readonly text: string;
+  /** A list row by row; `text` holds them run on. */
+  readonly rows?: readonly string[];
   /** Where it comes from, unless the reader wrote it. */
   readonly whose: string;
   readonly pencil: boolean;
@@ -18,12 +20,13 @@ export interface UsedFigure {
 
 export function usedFigures(asked: readonly Field[], figures: Figures, currency: string): readonly UsedFigure[] {
   return asked.flatMap((f) => {
-    const text = f.kind === 'rows' ? rowsText(f, figures, currency) : singleText(f, figures, f.key, currency);
+    const rows = f.kind === 'rows' ? rowTexts(f, figures, currency) : undefined;
+    const text = f.kind === 'rows' ? (rows ?? []).join('; ') : singleText(f, figures, f.key, currency);
     if (text === '') return [];
     const entries = filledIn(figures.entries[f.key]);
     const pencil = entries.find(isPencil);
     const whose = pencil ? say.whose[pencil.from === 'page' ? 'page' : 'example'] : whoseOf(entries[0]);
-    return [{ key: f.key, label: f.label, text, whose, pencil: pencil !== undefined }];
+    return [{ key: f.key, label: f.label, text, ...(rows && { rows }), whose, pencil: pencil !== undefined }];
   });
 }
 
@@ -41,7 +44,7 @@ function singleText(field: SingleField, figures: Figures, path: string, currency
   return unit ? `${text} ${unit}` : text;
 }
 
-function rowsText(field: RowsField, figures: Figures, currency: string): string {
+function rowTexts(field: RowsField, figures: Figures, currency: string): readonly string[] {
   const filled = (row: EntryRow) =>
     field.columns.some((c) => c.kind !== 'choice' && c.kind !== 'yes-no' && !isBlank(row[c.key]?.text));
   return rowsAt(figures.entries, field)
@@ -54,6 +57,5 @@ function rowsText(field: RowsField, figures: Figures, currency: string): string 
             .join(', ')
         : '',
     )
-    .filter(Boolean)
-    .join('; ');
+    .filter(Boolean);
 }
