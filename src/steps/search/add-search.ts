@@ -53,12 +53,13 @@ export async function packSearch({ index, dist, project, withBox, kept }: Search
   await mkdir(out, { recursive: true });
   const parts = await packParts(index, out, kept);
   const rows = parts.flatMap((part) => part.rows);
-  const texts = parts.flatMap((part) => part.texts);
+  const pagePlaces = parts.flatMap((part) => part.places);
   const spoken = languages.filter((l) => rows.some((row) => row.lang === l));
   const misspelled = await misspelledWords(places.map((place) => join(project, place, 'glossary')));
   for (const lang of spoken) {
     const beside = spoken.filter((l) => l !== lang);
-    const list = JSON.stringify(packList(lang, rows, texts, misspelled, beside));
+    const said = parts.flatMap((part) => part.said[lang] ?? []);
+    const list = JSON.stringify(packList(lang, rows, pagePlaces, said, misspelled, beside));
     await writeFile(join(out, `start.${lang}.js`), startScript(lang, parts));
     await writeFile(join(out, `list.${lang}.js`), `almanacSearch.put("list.${lang}",${JSON.stringify(list)})\n`);
     await writeFile(join(out, `speech.${lang}.js`), await speech(lang));

@@ -12,21 +12,23 @@ import { wordsOf } from '../../browser/language/words-of.ts';
 import type { Speech } from '../../words/say/speech.ts';
 import { first, speechOf, type Lang } from '../../words/lang.ts';
 import type { Row } from './page-parts.ts';
-import type { PageText } from './read-fragments.ts';
+import type { PagePlace } from './read-fragments.ts';
 
 /** Above so many pages the headings are left out: they cost a third of the list and answer one question in 250. */
 const headingsUpTo = 1000;
 
+/** @param said words of the pages' text, as `wordsSaid` gives them */
 export function packList(
   lang: Lang,
   rows: readonly Row[],
-  texts: readonly PageText[],
+  places: readonly PagePlace[],
+  said: Iterable<string>,
   misspelled: Readonly<Record<string, string>>,
   beside: readonly Lang[],
 ): PackedList {
   const speech = speechOf(lang);
   const mine = rows.filter((row) => row.lang === lang);
-  const textOf = new Map(texts.map((text) => [text.address, text]));
+  const placeOf = new Map(places.map((place) => [place.address, place]));
   const numbers = new Map<string, number>();
   const numberOf = (word: string): number => {
     const known = numbers.get(word) ?? numbers.size;
@@ -47,9 +49,9 @@ export function packList(
   const all = (kind: PhraseKind, texts: readonly string[]): number =>
     texts.reduce((sum, text) => sum + phrase(kind, text), 0);
   const packed = mine.flatMap((row) => {
-    const text = textOf.get(row.address);
-    if (!text) return [];
-    if (!files.has(text.file)) files.set(text.file, files.size);
+    const place = placeOf.get(row.address);
+    if (!place) return [];
+    if (!files.has(place.file)) files.set(place.file, files.size);
     const headings = mine.length > headingsUpTo ? [] : row.headings;
     const count =
       phrase('title', row.title) +
@@ -57,18 +59,12 @@ export function packList(
       all('alias', row.aliases) +
       headings.reduce((sum, h) => sum + phrase('heading', h.text, h.anchor), 0);
     const kind = resultKinds.indexOf(row.kind);
-    return [[row.address, row.title, kind, row.reader, text.page, files.get(text.file) ?? 0, count] as const];
+    return [[row.address, row.title, kind, row.reader, place.page, files.get(place.file) ?? 0, count] as const];
   });
   const inPhrases = new Set([...numbers.keys()].map((word) => formsOf(word, speech)));
-  const pages = new Set(mine.map((row) => row.address));
-  const said = new Set<string>();
-  for (const text of texts)
-    if (pages.has(text.address)) for (const word of wordsOf(text.content, speech)) said.add(word);
-  const known = new Set<string>();
-  for (const word of said) if (!/\d/.test(word) && word.length > 2) known.add(formsOf(word, speech));
   return {
     words: [...numbers.keys()].join(' '),
-    known: [...known]
+    known: [...new Set(said)]
       .filter((family) => !inPhrases.has(family))
       .sort()
       .join(' '),

@@ -4,12 +4,16 @@ import { join } from 'node:path';
 import { gunzipSync } from 'node:zlib';
 import { listFiles } from '../support/files.ts';
 
-export interface PageText {
+/** Where a page is in the full text. */
+export interface PagePlace {
   readonly address: string;
   /** Pagefind's number of the page: "en_e59dc23". */
   readonly page: string;
   /** The file it is in, without ending: "0/en_e59dc23" of part 0. */
   readonly file: string;
+}
+
+export interface PageText extends PagePlace {
   readonly content: string;
 }
 

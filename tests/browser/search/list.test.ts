@@ -4,6 +4,7 @@ import { formsOf } from '../../../src/browser/language/forms.ts';
 import { stem } from '../../../src/browser/language/stem.ts';
 import { readList } from '../../../src/browser/search/list.ts';
 import { packList } from '../../../src/steps/search/pack-list.ts';
+import { wordsSaid } from '../../../src/steps/search/words-said.ts';
 import { speechOf } from '../../../src/words/lang.ts';
 import type { Row } from '../../../src/steps/search/page-parts.ts';
 
@@ -23,10 +24,9 @@ const texts = rows.map(({ address }, at) => ({
   address,
   page: `en_${at}`,
   file: `${at % 2}/group`,
-  content: 'A gasket.',
 }));
 const speech = speechOf('en');
-const list = readList(packList('en', rows, texts, {}, ['es']), 'en', speech);
+const list = readList(packList('en', rows, texts, wordsSaid('en', ['A gasket.']), {}, ['es']), 'en', speech);
 const family = (word: string) => stem(word, speech);
 const standing = (word: string) => [...(list.standsIn(family(word)) ?? [])].map((n) => list.phrase(n));
 
