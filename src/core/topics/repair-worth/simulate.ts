@@ -43,13 +43,24 @@ export function simulate(c: Comparison, doubt: Doubt, draws: number, seed: numbe
   let cheaper = 0;
   let cost = 0;
   let service = 0;
+  // One set of figures, drawn anew each time: two thousand of them would have to be cleared away at every key.
+  const drawn: Drawn = { ...c };
   for (let k = 0; k < draws; k++) {
-    const draw = drawOne(c, doubt, random);
-    const saving = draw.saving;
+    drawn.repair = triangle(c.repair, doubt.repair, random());
+    drawn.service = triangle(c.service, doubt.service, random());
+    drawn.newFirst = triangle(c.newFirst, doubt.newFirst, random());
+    drawn.newLife = triangle(c.newLife, doubt.newLife, random());
+    drawn.comebackChance = random() < c.comebackChance ? 1 : 0;
+    const worn = random() < doubt.worn;
+    const annuity = presentWorthOfPayments(c.rate, drawn.service);
+    const replaced = newYearly(drawn);
+    // A worn engine: the repair is paid for, and a new machine is bought all the same.
+    const yearly = worn ? replaced + drawn.repair / annuity : repairYearly(drawn);
+    const saving = replaced - yearly;
     savings[k] = saving;
     if (saving >= 0) cheaper += 1;
-    cost += draw.cost;
-    service += draw.annuity;
+    cost += yearly * annuity;
+    service += annuity;
   }
   savings.sort();
   const at = (share: number) => savings[Math.min(draws - 1, Math.floor(share * draws))] ?? 0;
@@ -62,19 +73,4 @@ export function simulate(c: Comparison, doubt: Doubt, draws: number, seed: numbe
   };
 }
 
-function drawOne(c: Comparison, doubt: Doubt, random: () => number): { saving: number; cost: number; annuity: number } {
-  const drawn: Comparison = {
-    ...c,
-    repair: triangle(c.repair, doubt.repair, random()),
-    service: triangle(c.service, doubt.service, random()),
-    newFirst: triangle(c.newFirst, doubt.newFirst, random()),
-    newLife: triangle(c.newLife, doubt.newLife, random()),
-    comebackChance: random() < c.comebackChance ? 1 : 0,
-  };
-  const worn = random() < doubt.worn;
-  const annuity = presentWorthOfPayments(c.rate, drawn.service);
-  const [repaired, replaced] = [repairYearly(drawn), newYearly(drawn)];
-  // A worn engine: the repair is paid for, and a new machine is bought all the same.
-  const yearly = worn ? replaced + drawn.repair / annuity : repaired;
-  return { saving: replaced - yearly, cost: yearly * annuity, annuity };
-}
+type Drawn = { -readonly [K in keyof Comparison]: Comparison[K] };
