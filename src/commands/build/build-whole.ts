@@ -13,15 +13,18 @@ export async function buildWhole(dist: string, hear: (line: string) => void): Pr
   const { program } = await findProgram(projectFolder, hear, stop.signal);
   try {
     // Loaded only now: it takes a second, in which the bundler is at work already.
-    const { checkedSite, Finisher, letGo, makePages, meanwhile } = await import('./content-and-pages.ts');
+    const { beginSite, checkedSite, Finisher, letGo, makePages, meanwhile } = await import('./content-and-pages.ts');
     const finisher = new Finisher();
+    // While content is checked the other thread has nothing else to do.
+    const begun = program.then((made) => beginSite(made, dist, finisher));
+    begun.catch(() => undefined);
     let cards: CardsAhead | undefined;
     try {
       const site = await checkedSite(projectFolder);
       letGo();
       cards = await meanwhile(projectFolder, site, program);
       const ready = { site, program: await program, finisher, cardsAhead: cards?.ended };
-      await makePages({ project: projectFolder, dist, ...ready, say: hear });
+      await makePages({ project: projectFolder, begun: await begun, ...ready, say: hear });
     } finally {
       await cards?.stop();
       await finisher.stop();

@@ -12,7 +12,7 @@ import { shopColor } from '../../steps/support/shop-says.ts';
 import { siteData, type SiteData } from '../../steps/program/site-data.ts';
 
 export { Finisher } from '../../steps/pages/finisher.ts';
-export { makePages } from '../../steps/pages/make-pages.ts';
+export { beginSite, makePages } from '../../steps/pages/make-pages.ts';
 export { letGo } from '../../steps/support/let-go.ts';
 
 /** What was read to check it is let go with the end of this. */

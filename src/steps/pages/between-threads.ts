@@ -31,6 +31,8 @@ export interface KeptBefore {
 }
 
 export type ToFinisher =
+  /** A folder whose files the site begins with. */
+  | { readonly copy: string; readonly to: string }
   | { readonly given: FinisherGiven }
   | { readonly file: string; readonly html: string }
   | { readonly file: string; readonly kept: FinishedPage }
@@ -46,4 +48,4 @@ export interface Finished {
 }
 
 export type FromFinisher =
-  'taken' | { readonly finished: Finished } | { readonly failed: unknown; readonly name: string };
+  'copied' | 'taken' | { readonly finished: Finished } | { readonly failed: unknown; readonly name: string };

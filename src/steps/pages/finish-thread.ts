@@ -2,6 +2,7 @@
  * Beside the thread that makes pages: takes each as Astro makes it and finishes it. So both cores are at work, and no page
  * is read back from the disk.
  */
+import { cpSync } from 'node:fs';
 import { parentPort } from 'node:worker_threads';
 import type { FromFinisher, ToFinisher } from './between-threads.ts';
 import { Finishing } from './finishing.ts';
@@ -12,6 +13,10 @@ const tell = (said: FromFinisher) => port.postMessage(said);
 let finishing: Finishing | undefined;
 
 async function take(message: ToFinisher): Promise<void> {
+  if ('copy' in message) {
+    cpSync(message.copy, message.to, { recursive: true });
+    return tell('copied');
+  }
   if ('given' in message) {
     finishing = await Finishing.begin(message.given);
     return;

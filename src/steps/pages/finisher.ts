@@ -11,6 +11,7 @@ export class Finisher {
   readonly #ended: Promise<Finished>;
   #waiting = 0;
   #wake: (() => void) | undefined;
+  #copied: (() => void) | undefined;
 
   /** It gets ready while the content is still being read. */
   constructor() {
@@ -18,7 +19,8 @@ export class Finisher {
     this.#ended = new Promise((done, failed) => {
       let finished: Finished | undefined;
       this.#thread.on('message', (said: FromFinisher) => {
-        if (said === 'taken') {
+        if (said === 'copied') this.#copied?.();
+        else if (said === 'taken') {
           if (--this.#waiting < atMost) this.#wake?.();
         } else if ('finished' in said) ({ finished } = said);
         else failed(Object.assign(said.failed as Error, { name: said.name }));
@@ -32,6 +34,12 @@ export class Finisher {
     this.#ended.catch(() => this.#wake?.());
   }
 
+  /** Copies a folder, while the other thread has its hands full. */
+  copy(from: string, to: string): Promise<void> {
+    this.#thread.postMessage({ copy: from, to } satisfies ToFinisher);
+    return Promise.race([this.#ended.then(() => undefined), new Promise<void>((done) => (this.#copied = done))]);
+  }
+
   begin(given: FinisherGiven): void {
     this.#thread.postMessage({ given } satisfies ToFinisher);
   }
@@ -41,8 +49,8 @@ export class Finisher {
   }
 
   /** A page that was finished by an earlier build. */
-  kept(file: string, { at, length, links, names }: FinishedPage): Promise<void> {
-    return this.#give({ file, kept: { at, length, links, names } });
+  kept(file: string, { at, length, links, names, box }: FinishedPage): Promise<void> {
+    return this.#give({ file, kept: { at, length, links, names, box } });
   }
 
   async #give(page: ToFinisher): Promise<void> {

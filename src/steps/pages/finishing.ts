@@ -11,12 +11,14 @@ import { KeptParts } from '../search/kept-parts.ts';
 import { hasBox } from '../search/wake-early.ts';
 import { letGo } from '../support/let-go.ts';
 import type { Finished, FinisherGiven } from './between-threads.ts';
+import { signLead } from './said.ts';
 import type { FinishedPage } from './kept-pages.ts';
 
 interface Ready {
   readonly bytes: Buffer;
   readonly links: PageLinks;
   readonly names: readonly string[];
+  readonly box: boolean;
 }
 
 export class Finishing {
@@ -32,10 +34,12 @@ export class Finishing {
   readonly #written: number;
   readonly #before: number | undefined;
   #length = 0;
+  readonly #signs: Signs;
 
   private constructor(given: FinisherGiven, index: PageIndex) {
     const { dist, files, base, leftOut, keepIn, kept } = given;
     this.#given = given;
+    this.#signs = given.signs.map(([sign, said]) => [Buffer.from(sign), Buffer.from(said)]);
     this.#index = index;
     this.#files = new Set(files);
     this.#site = new PortableSite(dist, { files: this.#files, base, leftOut: new Set(leftOut) });
@@ -55,29 +59,29 @@ export class Finishing {
 
   async made(file: string, made: string): Promise<void> {
     const { html, links, names } = await this.#site.page(file, made);
-    await this.#put(file, { bytes: Buffer.from(html), links, names });
+    await this.#put(file, { bytes: Buffer.from(html), links, names, box: hasBox(html) });
   }
 
-  async asItWas(file: string, { at, length, links, names }: FinishedPage): Promise<void> {
+  async asItWas(file: string, { at, length, links, names, box }: FinishedPage): Promise<void> {
     this.#site.kept(file, { links, names });
     const bytes = Buffer.alloc(length);
     if (this.#before === undefined || readSync(this.#before, bytes, 0, length, at) !== length)
       throw new Error(`The page ${file} is not among the kept ones any more.`);
-    await this.#put(file, { bytes, links, names });
+    await this.#put(file, { bytes, links, names, box });
   }
 
-  async #put(file: string, { bytes, links, names }: Ready): Promise<void> {
-    const { dist, signs } = this.#given;
+  async #put(file: string, { bytes, links, names, box }: Ready): Promise<void> {
+    const { dist } = this.#given;
     writeSync(this.#written, bytes);
-    this.#pages[file] = { at: this.#length, length: bytes.length, links, names };
+    this.#pages[file] = { at: this.#length, length: bytes.length, links, names, box };
     this.#length += bytes.length;
-    const html = signs.reduce((text, [sign, said]) => text.replaceAll(sign, said), bytes.toString('utf8'));
+    const published = withoutSigns(bytes, this.#signs);
     const path = join(dist, file);
     if (!this.#folders.has(dirname(path))) mkdirSync(dirname(path), { recursive: true });
     this.#folders.add(dirname(path));
-    writeFileSync(path, html);
-    if (hasBox(html)) this.#withBox.push(file);
-    await this.#index.add(file, html);
+    writeFileSync(path, published);
+    if (box) this.#withBox.push(file);
+    if (this.#index.wants(file)) await this.#index.add(file, published.toString('utf8'));
   }
 
   /** All pages are there. The index is made by a program of its own: meanwhile the scripts are. */
@@ -95,6 +99,21 @@ export class Finishing {
   async close(): Promise<void> {
     await this.#index.close();
   }
+}
+
+type Signs = readonly (readonly [sign: Buffer, said: Buffer])[];
+
+/** A page with what readers see in place of each sign. As bytes: most pages are never needed as text. */
+function withoutSigns(page: Buffer, signs: Signs): Buffer {
+  const pieces: Buffer[] = [];
+  let from = 0;
+  for (let at = page.indexOf(signLead); at >= 0; at = page.indexOf(signLead, at + 1)) {
+    const found = signs.find(([sign]) => sign.equals(page.subarray(at, at + sign.length)));
+    if (!found) continue;
+    pieces.push(page.subarray(from, at), found[1]);
+    from = at + found[0].length;
+  }
+  return pieces.length === 0 ? page : Buffer.concat([...pieces, page.subarray(from)]);
 }
 
 /** Parts of the search index of which every page stands as it was. */

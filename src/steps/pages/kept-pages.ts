@@ -30,6 +30,8 @@ export interface FinishedPage {
   readonly links: PageLinks;
   /** Scripts, styles and pictures it names, in the folder Astro makes for them. */
   readonly names: readonly string[];
+  /** Whether it has the search box. */
+  readonly box: boolean;
 }
 
 export interface KeptPage extends FinishedPage {

@@ -1,5 +1,5 @@
 /** From a program and the content: the whole site, in a fresh folder that takes the place of the one before. */
-import { cp, mkdir, rm, writeFile } from 'node:fs/promises';
+import { mkdir, rm, writeFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { cardCache, CardList, cardOf, drawCards } from '../cards/add-cards.ts';
 import { editionName } from '../edition/edition.ts';
@@ -31,8 +31,8 @@ const letGoAfter = 1000;
 
 export interface Wanted {
   readonly project: string;
-  /** The folder of the site. */
-  readonly dist: string;
+  /** What `beginSite` gives. */
+  readonly begun: FreshFolder;
   readonly program: Program;
   readonly site: SiteData;
   readonly finisher: Finisher;
@@ -42,12 +42,17 @@ export interface Wanted {
   readonly say: (line: string) => void;
 }
 
-export async function makePages({ project, dist, program, site, finisher, cardsAhead, say }: Wanted): Promise<void> {
+/** The folder of the site with what the bundler made for readers in it: nothing there hangs on the content. */
+export async function beginSite(program: Program, dist: string, finisher: Finisher): Promise<FreshFolder> {
   const fresh = await FreshFolder.beside(dist);
-  const folder = fresh.path;
+  await finisher.copy(join(program.folder, clientFolder), fresh.path);
+  return fresh;
+}
+
+export async function makePages({ project, begun, program, site, finisher, cardsAhead, say }: Wanted): Promise<void> {
+  const folder = begun.path;
   const address = siteAddress();
   const base = basePath(address);
-  await cp(join(program.folder, clientFolder), folder, { recursive: true });
   await addMarks(folder, project);
   await addLicenses(folder, program.shipped);
   await writeFile(join(folder, editionFile), `${editionName(site.edition)}\n`);
@@ -114,7 +119,7 @@ export async function makePages({ project, dist, program, site, finisher, cardsA
     const made = { ...kept?.made, ...reads.made };
     const notes = { files, said, made, pages, pictures: shown, parts: finished.parts };
     await keepPages(program.folder, notes, keepIn, folder);
-    await fresh.takePlace();
+    await begun.takePlace();
   } finally {
     await rm(keepIn, { force: true });
   }

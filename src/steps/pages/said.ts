@@ -34,7 +34,10 @@ export function changed(before: Said, now: Said): ReadonlySet<string> {
  * In a kept page the edition, which follows every change, as a page in this language says it. Between signs that stand
  * for nothing (Unicode, private use), so that no text holds it.
  */
-export const editionIn = (lang: string): string => `\uE0ED${lang}\uE0EE`;
+export const editionIn = (lang: string): string => `${signLead}${lang}\uE0EE`;
+
+/** What such a sign begins with. */
+export const signLead = '\uE0ED';
 
 /** The site as pages read it: what is read besides articles and records is noted too. */
 export function notedSite(site: SiteData, reads: ReadLog): SiteData & { readonly reads: ReadLog } {
@@ -44,4 +47,8 @@ export function notedSite(site: SiteData, reads: ReadLog): SiteData & { readonly
   return { ...site, samples, edition: { ...site.edition, standIn: editionIn }, reads };
 }
 
-const markOf = (value: unknown): string => hash('sha1', JSON.stringify(value) ?? 'nothing', 'base64').slice(0, 12);
+/** A short value is its own mark. */
+function markOf(value: unknown): string {
+  const text = JSON.stringify(value) ?? 'nothing';
+  return text.length < 24 ? text : hash('sha1', text, 'base64');
+}

@@ -88,6 +88,11 @@ export class PageIndex {
     return this.#parts;
   }
 
+  /** Whether the page is in a part that is being made. */
+  wants(page: string): boolean {
+    return this.#parts[partOf(page, this.#parts.length)] !== undefined;
+  }
+
   async add(page: string, html: string): Promise<void> {
     await this.#parts[partOf(page, this.#parts.length)]?.add(page, html);
   }
