@@ -10,20 +10,24 @@ const projectFolder = fileURLToPath(new URL('../../../', import.meta.url));
 export async function buildWhole(dist: string, hear: (line: string) => void): Promise<void> {
   chooseShop(projectFolder);
   const stop = new AbortController();
-  const { program } = await findProgram(projectFolder, hear, stop.signal);
+  const { program, kept } = await findProgram(projectFolder, hear, stop.signal);
   try {
     // Loaded only now: it takes a second, in which the bundler is at work already.
-    const { beginSite, checkedSite, Finisher, letGo, makePages, meanwhile } = await import('./content-and-pages.ts');
+    const { beginSite, checkedSite, Finisher, KnownFields, letGo, makePages, meanwhile } =
+      await import('./content-and-pages.ts');
     const finisher = new Finisher();
     // While content is checked the other thread has nothing else to do.
     const begun = program.then((made) => beginSite(made, dist, finisher));
     begun.catch(() => undefined);
     let cards: CardsAhead | undefined;
     try {
-      const site = await checkedSite(projectFolder);
+      const fields = await KnownFields.load(kept?.folder);
+      const site = await checkedSite(projectFolder, fields);
       letGo();
       cards = await meanwhile(projectFolder, site, program);
-      const ready = { site, program: await program, finisher, cardsAhead: cards?.ended };
+      const made = await program;
+      await fields.keep(made.folder);
+      const ready = { site, program: made, finisher, cardsAhead: cards?.ended };
       await makePages({ project: projectFolder, begun: await begun, ...ready, say: hear });
     } finally {
       await cards?.stop();

@@ -18,18 +18,20 @@ const maker = fileURLToPath(new URL('./make-program.ts', import.meta.url));
 /** A program on its way. */
 export interface Coming {
   readonly program: Promise<Program>;
+  /** The same, where it was made before. */
+  readonly kept: Program | undefined;
 }
 
 /** Gives its answer as soon as the program is found or being made, so that nothing else is begun before. */
 export async function findProgram(project: string, hear: (line: string) => void, stop: AbortSignal): Promise<Coming> {
   const key = await programKey(project);
   const kept = await keptProgram(project, key);
-  if (kept) return { program: Promise.resolve(kept) };
+  if (kept) return { program: Promise.resolve(kept), kept };
   const making = await placeToMake(project);
   const program = onceMade(project, key, making, make(project, making, hear, stop));
   // Said when it is asked for; nobody hears it before.
   program.catch(() => undefined);
-  return { program };
+  return { program, kept };
 }
 
 /** The folder it was made in is gone with this, whatever came of it. */

@@ -12,6 +12,7 @@ import { acrossFiles } from './across-files.ts';
 import { bodyProblems } from './body-problems.ts';
 import { readContentFile, type ContentFile } from './content-file.ts';
 import { customerProblems } from './customer-problems.ts';
+import type { KnownFields } from './known-fields.ts';
 import { libraryOf, type Known } from './library.ts';
 import { isPicture, pictureFileProblems } from './pictures.ts';
 import type { Problem } from './problem.ts';
@@ -34,8 +35,14 @@ export interface Checked {
   readonly files: readonly ContentFile[];
 }
 
-export async function checkedFiles(projectFolder: string, known: Known, today = localDay()): Promise<Checked> {
-  const { files: all, shown, shop } = await readAll(projectFolder);
+/** @param fields what earlier builds have read */
+export async function checkedFiles(
+  projectFolder: string,
+  known: Known,
+  today = localDay(),
+  fields?: KnownFields,
+): Promise<Checked> {
+  const { files: all, shown, shop } = await readAll(projectFolder, fields);
   const unwanted = leftOutBy(shop?.yaml.data);
   // What is left out may still be named: links to it go when the site is built.
   const library = libraryOf(all, known, await pictures(projectFolder), unwanted);
@@ -125,7 +132,7 @@ interface Read {
   readonly shop: ContentFile | undefined;
 }
 
-async function readAll(projectFolder: string): Promise<Read> {
+async function readAll(projectFolder: string, fields?: KnownFields): Promise<Read> {
   const folder = join(projectFolder, 'content');
   if (!existsSync(folder)) return { files: [], shown: [], shop: undefined };
   const beside = (await readdir(folder)).filter((name) => !placeNames.includes(name)).map((name) => join(folder, name));
@@ -136,7 +143,7 @@ async function readAll(projectFolder: string): Promise<Read> {
   const read = await Promise.all(
     names.map(async (name) => {
       const bytes = await readFile(join(folder, name));
-      return { name, bytes, file: readContentFile(`content/${name}`, bytes) };
+      return { name, bytes, file: readContentFile(`content/${name}`, bytes, fields) };
     }),
   );
   const shop = read.find((r) => r.file.path === shopFile)?.file;

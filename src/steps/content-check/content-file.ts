@@ -1,6 +1,7 @@
 /** One file of content/, read and split into front matter and text. */
 import { places } from '../../schemas/places.ts';
 import { isDraft } from '../support/drafts.ts';
+import type { KnownFields } from './known-fields.ts';
 import type { Problem } from './problem.ts';
 import { readYaml, type YamlText } from './yaml-text.ts';
 
@@ -23,7 +24,7 @@ export interface ContentFile {
   readonly unreadable: Problem | undefined;
 }
 
-export function readContentFile(path: string, bytes: Uint8Array): ContentFile {
+export function readContentFile(path: string, bytes: Uint8Array, known?: KnownFields): ContentFile {
   const place = places.find((p) => path.startsWith(`${p}/`)) ?? '';
   const inside = path.slice((place || 'content').length + 1);
   const [, folder = '', name = inside] = /^(?:([^/]+)\/)?(.+)$/.exec(inside) ?? [];
@@ -32,7 +33,7 @@ export function readContentFile(path: string, bytes: Uint8Array): ContentFile {
   const draft = ending === 'mdx' && isDraft(text);
   const file = { path, place, folder, id, ending, draft, unreadable: problem };
   if (problem) return { ...file, yaml: readYaml(path, '', 1), body: '' };
-  if (ending === 'yaml') return { ...file, yaml: readYaml(path, text, 1), body: '' };
+  if (ending === 'yaml') return { ...file, yaml: readYaml(path, text, 1, known), body: '' };
   const split = /^(\s*)---[ \t]*\r?\n([\s\S]*?)^---[ \t]*(?:\r?\n|$)/m.exec(text);
   if (split?.index !== 0) {
     const unreadable = {
@@ -48,7 +49,7 @@ export function readContentFile(path: string, bytes: Uint8Array): ContentFile {
   const firstLine = (split[1] ?? '').split('\n').length + 1;
   return {
     ...file,
-    yaml: readYaml(path, split[2] ?? '', firstLine),
+    yaml: readYaml(path, split[2] ?? '', firstLine, known),
     body: '\n'.repeat(above) + text.slice(split[0].length),
   };
 }

@@ -1,5 +1,6 @@
 /** YAML with the line of every field kept. */
 import { isMap, isSeq, LineCounter, parseDocument, visit, type Node, type YAMLParseError } from 'yaml';
+import type { KnownFields } from './known-fields.ts';
 import type { Problem } from './problem.ts';
 
 export type Path = readonly PropertyKey[];
@@ -11,8 +12,24 @@ export interface YamlText {
   readonly problems: readonly Problem[];
 }
 
-/** `firstLine` is where the text starts in its file: 2 for front matter after "---". */
-export function readYaml(file: string, text: string, firstLine: number): YamlText {
+/**
+ * @param firstLine where the text starts in its file: 2 for front matter after "---"
+ * @param known what was read before and was in order; what is read now and is, is put there
+ */
+export function readYaml(file: string, text: string, firstLine: number, known?: KnownFields): YamlText {
+  const before = known?.of(text);
+  if (before) {
+    let read: YamlText | undefined;
+    // Asked for where something else is wrong with the file.
+    const lineOf = (path: Path) => (read ??= readAnew(file, text, firstLine)).lineOf(path);
+    return { data: before.data, lineOf, problems: [] };
+  }
+  const read = readAnew(file, text, firstLine);
+  if (read.problems.length === 0) known?.put(text, read.data);
+  return read;
+}
+
+function readAnew(file: string, text: string, firstLine: number): YamlText {
   const counter = new LineCounter();
   const document = parseDocument(text, { lineCounter: counter, prettyErrors: false });
   const line = (offset: number) => counter.linePos(offset).line + firstLine - 1;
