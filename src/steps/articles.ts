@@ -7,9 +7,7 @@ import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { readContentFile } from './content-check/content-file.ts';
 import { shownPictures } from './support/shown-pictures.ts';
-
-const asked = 'almanac:pictures';
-const resolved = `\0${asked}`;
+import { virtualModule } from './support/virtual-module.ts';
 
 /** What Astro calls to read a kind of file; its own MDX integration uses the same door. */
 interface EntryType {
@@ -28,18 +26,8 @@ export function articlesAsData(): AstroIntegration {
           extensions: ['.mdx'],
           getEntryInfo: ({ fileUrl, contents }) => entryOf(fileUrl, contents),
         });
-        setup.updateConfig({
-          vite: {
-            plugins: [
-              {
-                name: 'almanac-pictures',
-                resolveId: (id: string) => (id === asked ? resolved : undefined),
-                load: async (id: string) =>
-                  id === resolved ? pictureModule(await shownPictures(project, setup.command === 'dev')) : undefined,
-              },
-            ],
-          },
-        });
+        const pictures = async () => pictureModule(await shownPictures(project, setup.command === 'dev'));
+        setup.updateConfig({ vite: { plugins: [virtualModule('almanac:pictures', pictures)] } });
       },
     },
   };

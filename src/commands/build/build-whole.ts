@@ -26,7 +26,7 @@ export async function buildWhole(dist: string, hear: (line: string) => void): Pr
       letGo();
       cards = await meanwhile(projectFolder, site, program);
       const made = await program;
-      await fields.keep(made.folder);
+      fields.keep(made.folder);
       const ready = { site, program: made, finisher, cardsAhead: cards?.ended };
       await makePages({ project: projectFolder, begun: await begun, ...ready, say: hear });
     } finally {

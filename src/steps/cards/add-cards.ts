@@ -3,10 +3,11 @@
  * new titles cost anything. Only a site with an address has cards: a message needs to know where the picture is.
  */
 import { createHash } from 'node:crypto';
-import { copyFileSync, existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
+import { copyFileSync, existsSync, mkdirSync, readFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { tokens, token, withColor } from '../look/tokens.ts';
 import { listFiles } from '../support/files.ts';
+import { writeWhole } from '../support/whole-file.ts';
 import { cardLetters, cardPicture, height, width, type Card, type Colors } from './card.ts';
 
 /** Folder of the pictures; no part of what a device keeps for reading without a signal. */
@@ -98,10 +99,7 @@ async function kept(card: Card, cache: string, colors: Colors): Promise<string> 
   const mark = createHash('sha256').update(about).digest('hex').slice(0, 24);
   const file = join(cache, `${mark}.png`);
   if (existsSync(file)) return file;
-  // Whole or not at all: whoever draws may be stopped.
-  const drawing = `${file}.${process.pid}`;
-  writeFileSync(drawing, await cardPicture(cardLetters(card), colors));
-  renameSync(drawing, file);
+  writeWhole(file, await cardPicture(cardLetters(card), colors));
   return file;
 }
 

@@ -4,10 +4,10 @@
  * program, which is another one when the reader changes.
  */
 import { existsSync } from 'node:fs';
-import { readFile, rename, writeFile } from 'node:fs/promises';
+import { readFile } from 'node:fs/promises';
 import { hash } from 'node:crypto';
 import { join } from 'node:path';
-import process from 'node:process';
+import { writeWhole } from '../support/whole-file.ts';
 
 const fieldsFile = 'fields.json';
 
@@ -41,10 +41,8 @@ export class KnownFields {
     this.#now.set(markOf(text), data);
   }
 
-  async keep(folder: string): Promise<void> {
-    const file = join(folder, fieldsFile);
-    await writeFile(`${file}.${process.pid}`, JSON.stringify([...this.#now]));
-    await rename(`${file}.${process.pid}`, file);
+  keep(folder: string): void {
+    writeWhole(join(folder, fieldsFile), JSON.stringify([...this.#now]));
   }
 }
 

@@ -3,10 +3,8 @@ import { writeFile } from 'node:fs/promises';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { programWanted } from '../support/program-wanted.ts';
+import { virtualModule } from '../support/virtual-module.ts';
 import { editionName, editionOf, type Edition } from './edition.ts';
-
-const asked = 'almanac:edition';
-const resolved = `\0${asked}`;
 
 /** In the built folder: one line, like 2026-11-25-0f3a9c1d. */
 export const editionFile = 'edition.txt';
@@ -19,18 +17,8 @@ export function namedEdition(): AstroIntegration {
       'astro:config:setup': async ({ config, updateConfig }) => {
         if (programWanted() !== undefined) return;
         edition = await editionOf(fileURLToPath(config.root));
-        updateConfig({
-          vite: {
-            plugins: [
-              {
-                name: 'almanac-edition',
-                resolveId: (id: string) => (id === asked ? resolved : undefined),
-                load: (id: string) =>
-                  id === resolved ? `export const edition = ${JSON.stringify(edition)};` : undefined,
-              },
-            ],
-          },
-        });
+        const code = () => `export const edition = ${JSON.stringify(edition)};`;
+        updateConfig({ vite: { plugins: [virtualModule('almanac:edition', code)] } });
       },
       'astro:build:done': async ({ dir }) => {
         if (programWanted() !== undefined) return;

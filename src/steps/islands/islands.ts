@@ -6,7 +6,7 @@
 import { getContainerRenderer } from '@astrojs/preact/container-renderer';
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
-import type { Plugin } from 'vite';
+import { virtualModule } from '../support/virtual-module.ts';
 
 /** Nothing else holds Preact's syntax. */
 const include = ['**/src/islands/**/*.tsx'];
@@ -21,7 +21,7 @@ export function islands(): AstroIntegration {
       'astro:config:setup': async (setup) => {
         if (setup.command !== 'dev') {
           setup.addRenderer({ ...getContainerRenderer(), serverEntrypoint: renderer });
-          setup.updateConfig({ vite: { plugins: [rendererOptions()], ...bundlersOwn } });
+          setup.updateConfig({ vite: { plugins: [rendererOptions], ...bundlersOwn } });
           return;
         }
         // Loaded here: it brings Babel, of which a build has no use.
@@ -36,11 +36,4 @@ export function islands(): AstroIntegration {
 }
 
 /** What Preact's renderer asks for: which files are its own. */
-function rendererOptions(): Plugin {
-  const asked = 'astro:preact:opts';
-  return {
-    name: 'almanac-renderer-options',
-    resolveId: (id: string) => (id === asked ? `\0${asked}` : undefined),
-    load: (id: string) => (id === `\0${asked}` ? `export default ${JSON.stringify({ include })};` : undefined),
-  };
-}
+const rendererOptions = virtualModule('astro:preact:opts', () => `export default ${JSON.stringify({ include })};`);

@@ -8,14 +8,14 @@
  * and their parts, so that a build which is stopped leaves those of the build before.
  */
 import { existsSync } from 'node:fs';
-import { copyFile, mkdir, readdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
+import { mkdir, readdir, readFile, rename, rm } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { NamedCard } from '../cards/add-cards.ts';
 import type { PageLinks } from '../portable/make-portable.ts';
 import { madeFolder } from '../portable/made-files.ts';
 import type { Pictures } from './pictures.ts';
 import { isKeptPart } from '../search/kept-parts.ts';
-import { isRunning } from '../support/fresh-folder.ts';
+import { isAbandoned, unfinished, writeWhole } from '../support/whole-file.ts';
 import { changed, type Said } from './said.ts';
 import type { Rests } from './read-log.ts';
 
@@ -63,10 +63,8 @@ export interface KeptPages {
   readonly parts: Notes['parts'];
 }
 
-const beingWritten = /^\.writing-(\d+)\.html(?:\.json)?$/;
-
 /** Where a build that runs writes its pages end to end. */
-export const newPagesFile = (folder: string): string => join(folder, `.writing-${process.pid}.html`);
+export const newPagesFile = (folder: string): string => unfinished(join(folder, 'pages'));
 const namedFolder = (folder: string): string => join(folder, 'named');
 
 /** Those of the build before that still hold. */
@@ -114,24 +112,14 @@ export async function keepPages(folder: string, notes: Notes, written: string, d
   const there = new Set(await readdir(named));
   const made = join(dist, madeFolder);
   const names = existsSync(made) ? await readdir(made) : [];
-  for (const name of names) if (!there.has(name)) await putInPlace(join(made, name), join(named, name));
+  for (const name of names) if (!there.has(name)) writeWhole(join(named, name), await readFile(join(made, name)));
   const stored: Stored = { file: `pages-${process.pid}-${Date.now()}.html`, ...notes };
-  await writeFile(`${written}.json`, JSON.stringify(stored));
   await rename(written, join(folder, stored.file));
-  await rename(`${written}.json`, join(folder, notesFile));
+  writeWhole(join(folder, notesFile), JSON.stringify(stored));
   for (const name of await readdir(folder))
     if (name !== stored.file && !notes.parts.includes(name) && isLeft(name))
       await rm(join(folder, name), { recursive: true, force: true });
 }
 
 /** Of the build before, or of one that was stopped. */
-function isLeft(name: string): boolean {
-  const writer = beingWritten.exec(name)?.[1];
-  return pagesFile.test(name) || isKeptPart(name) || (writer !== undefined && !isRunning(Number(writer)));
-}
-
-/** Whole or not at all. */
-async function putInPlace(from: string, to: string): Promise<void> {
-  await copyFile(from, `${to}.${process.pid}`);
-  await rename(`${to}.${process.pid}`, to);
-}
+const isLeft = (name: string): boolean => pagesFile.test(name) || isKeptPart(name) || isAbandoned(name);

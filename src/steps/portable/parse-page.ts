@@ -3,8 +3,9 @@
  * which closes every element it opens. What Astro writes is read in leaps (plain-tags.ts); a page with anything else in
  * it is read sign by sign, as the HTML standard has it.
  */
-import { Tokenizer, TokenizerMode, type Token } from 'parse5';
+import { TokenizerMode, type Token } from 'parse5';
 import { readPlainTags, type RawText, type StartTag, type TagListener } from './plain-tags.ts';
+import { tagTokenizer } from './tag-tokenizer.ts';
 
 export interface Page {
   /** Path inside dist, with forward slashes: "jobs/drive-belt-change.html". */
@@ -75,7 +76,7 @@ export function parseByStandard(file: string, html: string): Page {
     if (location) elements.end(tagName, location.startOffset, location.endOffset);
     tokenizer.inForeignNode = elements.inDrawing;
   };
-  const tokenizer = new Tokenizer({ sourceCodeLocationInfo: true }, { ...silent, onStartTag: begin, onEndTag: end });
+  const tokenizer = tagTokenizer({ sourceCodeLocationInfo: true }, { onStartTag: begin, onEndTag: end });
   tokenizer.write(html, true);
   return { file, html, elements: elements.all, ids: elements.ids };
 }
@@ -122,13 +123,3 @@ class Elements implements TagListener {
 }
 
 const isDrawing = (tag: string): boolean => tag === 'svg' || tag === 'math';
-
-const nothing = () => undefined;
-const silent = {
-  onComment: nothing,
-  onDoctype: nothing,
-  onEof: nothing,
-  onCharacter: nothing,
-  onNullCharacter: nothing,
-  onWhitespaceCharacter: nothing,
-};

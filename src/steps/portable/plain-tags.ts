@@ -3,7 +3,7 @@
  * to tag it leaps, which is several times quicker than reading every sign, and gives up at whatever it does not know for
  * certain: the page is then read as the standard has it.
  */
-import { Tokenizer } from 'parse5';
+import { tagTokenizer } from './tag-tokenizer.ts';
 
 interface Place {
   readonly start: number;
@@ -150,20 +150,7 @@ function decoded(value: string): string {
   const before = known.get(value);
   if (before !== undefined) return before;
   let read = value;
-  const nothing = () => undefined;
-  const tokenizer = new Tokenizer(
-    {},
-    {
-      onStartTag: ({ attrs }) => (read = attrs[0]?.value ?? value),
-      onEndTag: nothing,
-      onComment: nothing,
-      onDoctype: nothing,
-      onEof: nothing,
-      onCharacter: nothing,
-      onNullCharacter: nothing,
-      onWhitespaceCharacter: nothing,
-    },
-  );
+  const tokenizer = tagTokenizer({}, { onStartTag: ({ attrs }) => (read = attrs[0]?.value ?? value) });
   tokenizer.write(`<a b="${value}">`, true);
   known.set(value, read);
   return read;

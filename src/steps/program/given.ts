@@ -4,6 +4,7 @@
  */
 import { fileURLToPath } from 'node:url';
 import type { Plugin } from 'vite';
+import { virtualModule } from '../support/virtual-module.ts';
 import { slot } from './site-data.ts';
 
 /** What the program asks for -> what it gets; `site` is what is handed over. */
@@ -20,14 +21,7 @@ export const givenStore = {
 };
 
 /** While one writes, nothing is kept, and so what pages read is not noted. */
-export function nobodyListens(): Plugin {
-  const name = 'almanac:reads';
-  return {
-    name: 'almanac-reads',
-    resolveId: (id: string) => (id === name ? `\0${name}` : undefined),
-    load: (id: string) => (id === `\0${name}` ? 'export const reads = undefined;' : undefined),
-  };
-}
+export const nobodyListens = virtualModule('almanac:reads', () => 'export const reads = undefined;');
 
 export function givenAtRunTime(): Plugin {
   return {

@@ -16,7 +16,7 @@ export function program(): AstroIntegration {
         project = fileURLToPath(config.root);
         if (command === 'build')
           updateConfig({ vite: { plugins: [givenAtRunTime()], resolve: { alias: [givenStore] } } });
-        else updateConfig({ vite: { plugins: [nobodyListens()] } });
+        else updateConfig({ vite: { plugins: [nobodyListens] } });
       },
       'astro:build:start': ({ setPrerenderer }) => {
         setPrerenderer((own) =>

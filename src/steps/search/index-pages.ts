@@ -51,18 +51,18 @@ export class IndexPart {
     report('index', (await this.#index.writeFiles({ outputPath })).errors);
   }
 
-  /** The same for the same pages in the same order. */
+  /** The same for the same pages in the same order; asked for once, after the last. */
   mark(): string {
-    return this.#hash.copy().digest('hex').slice(0, 24);
+    return this.#hash.digest('hex').slice(0, 24);
   }
 }
 
 /** The index of a site that is being made; parts that are there already are passed over. */
 export class PageIndex {
-  readonly #parts: readonly (IndexPart | undefined)[];
+  readonly parts: readonly (IndexPart | undefined)[];
 
   private constructor(parts: readonly (IndexPart | undefined)[]) {
-    this.#parts = parts;
+    this.parts = parts;
   }
 
   /**
@@ -84,17 +84,13 @@ export class PageIndex {
     return new PageIndex(await Promise.all(parts));
   }
 
-  get parts(): readonly (IndexPart | undefined)[] {
-    return this.#parts;
-  }
-
   /** Whether the page is in a part that is being made. */
   wants(page: string): boolean {
-    return this.#parts[partOf(page, this.#parts.length)] !== undefined;
+    return this.parts[partOf(page, this.parts.length)] !== undefined;
   }
 
   async add(page: string, html: string): Promise<void> {
-    await this.#parts[partOf(page, this.#parts.length)]?.add(page, html);
+    await this.parts[partOf(page, this.parts.length)]?.add(page, html);
   }
 
   /** Ends the program that makes it, whatever came of it. */

@@ -5,7 +5,7 @@
 import { existsSync } from 'node:fs';
 import { cp, mkdir, readFile, rename, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
-import process from 'node:process';
+import { unfinished } from '../support/whole-file.ts';
 import type { PackedPart } from './pack-part.ts';
 
 const filesFolder = 'files';
@@ -39,7 +39,7 @@ export class KeptParts {
     this.names[number] = name;
     const place = join(this.#folder, name);
     if (existsSync(place)) return;
-    const making = join(this.#folder, `.${name}-${process.pid}`);
+    const making = unfinished(place);
     await mkdir(making, { recursive: true });
     await cp(files, join(making, filesFolder), { recursive: true });
     await writeFile(join(making, aboutFile), JSON.stringify(part));

@@ -6,8 +6,7 @@ import type { AstroIntegration } from 'astro';
 import { first, splitName } from '../../words/lang.ts';
 import { kinds } from '../../schemas/kinds.ts';
 import type { ContentFile } from '../content-check/content-file.ts';
-
-const name = 'almanac:samples';
+import { virtualModule } from '../support/virtual-module.ts';
 
 export interface Sample {
   /** "kickback", "es/cutting-wet" */
@@ -39,21 +38,11 @@ export function samples(): AstroIntegration {
     hooks: {
       'astro:config:setup': ({ config, updateConfig }) => {
         const folder = fileURLToPath(config.root);
-        updateConfig({
-          vite: {
-            plugins: [
-              {
-                name,
-                resolveId: (id: string) => (id === name ? `\0${name}` : undefined),
-                load: async (id: string) => {
-                  if (id !== `\0${name}`) return undefined;
-                  const { readContent } = await import('../content-check/check-content.ts');
-                  return `export default ${JSON.stringify(samplesOf(folder, await readContent(folder)))};`;
-                },
-              },
-            ],
-          },
-        });
+        const code = async () => {
+          const { readContent } = await import('../content-check/check-content.ts');
+          return `export default ${JSON.stringify(samplesOf(folder, await readContent(folder)))};`;
+        };
+        updateConfig({ vite: { plugins: [virtualModule('almanac:samples', code)] } });
       },
     },
   };

@@ -18,7 +18,7 @@ it('gives the same fields and lines as reading does, and only for the very same 
   const read = readYaml('a.yaml', text, 2, first);
   const broken = readYaml('b.yaml', 'title: "Belt\n', 2, first);
   expect(broken.problems).not.toEqual([]);
-  await first.keep(folder);
+  first.keep(folder);
 
   const again = await KnownFields.load(folder);
   expect(again.of(text)).toEqual({ data: read.data });
@@ -37,7 +37,7 @@ it('lets nobody change what is kept, and forgets what no file says any more', as
   expect(known.of(text)?.data).toMatchObject({ kinds: ['saw', 'ring'] });
   const later = await KnownFields.load(folder);
   later.put('title: Cord\n', { title: 'Cord' });
-  await later.keep(folder);
+  later.keep(folder);
   const last = await KnownFields.load(folder);
   expect(last.of(text)).toBeUndefined();
   expect(last.of('title: Cord\n')).toEqual({ data: { title: 'Cord' } });
