@@ -14,7 +14,7 @@
  *     fills boxes from content/shop.yaml. `underBox={{ frequency: Listen }}` puts another way to get a figure under its box.
  *     `takeAway={Sheets}` puts sheets to print and files to save under the answer; `toToday` moves days to today.
  *  2. src/islands/MyTopic/Drawing.tsx: a component of DrawingProps. It gets the SI inputs and the answer; read the
- *     answer with `valueOf` from core/contract/result.ts. Draw inside <Picture>, to scale, in classes of styles/calculator.css
+ *     answer with `valueOf` from core/contract/result.ts. Draw inside <Picture>, to scale, in classes of styles/calculator-drawing.css
  *     (pic-line, pic-fill, pic-mark, ...), and keep labels apart with `spreadOut`. No style attributes.
  *  3. src/components/calculators/MyTopic.astro: as its neighbours; `client:reached` must be written out.
  *  4. content/calculators/my-topic.mdx with <Calculator topic="my-topic" />.
