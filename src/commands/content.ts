@@ -2,14 +2,16 @@
 import { checkContent } from '../steps/content-check/check-content.ts';
 import { knownNames } from '../steps/content-check/known-names.ts';
 import { report } from '../steps/content-check/problem.ts';
+import { shopNamed } from '../schemas/places.ts';
 import { languages, nameOf, wordsIn } from '../words/lang.ts';
 import { languagesOfShop } from '../steps/support/shop-says.ts';
-import { chooseShop } from '../steps/support/choose-shop.ts';
 import { projectFolder } from './support/command.ts';
+import { takeShop } from './support/shop.ts';
 
-chooseShop(projectFolder);
+takeShop();
 const problems = await checkContent(projectFolder, await knownNames(projectFolder));
-if (problems.length === 0) console.log('content/ is in order.');
+if (problems.length === 0)
+  console.log(`${process.env['SHOP'] ? `${shopNamed} and content/ are` : 'content/ is'} in order.`);
 else {
   console.error(report(problems));
   process.exitCode = 1;

@@ -10,12 +10,14 @@ import { dirname, join } from 'node:path';
 import { createInterface } from 'node:readline/promises';
 import { pathToSay, places, shopFolder } from '../schemas/places.ts';
 import { first, nameIn, others } from '../words/lang.ts';
-import { chooseShop } from '../steps/support/choose-shop.ts';
+import { runningServer } from '../steps/support/running-server.ts';
+import { pageOf } from '../steps/writing/page-of.ts';
 import { localDay } from '../steps/support/local-day.ts';
 import { fileNameOf, readWanted, takeApart, type Wanted } from './new/arguments.ts';
 import { askedFor } from './new/questions.ts';
 import { folderOf, skeleton } from './new/skeleton.ts';
 import { projectFolder } from './support/command.ts';
+import { demoShopShown, takeShop } from './support/shop.ts';
 
 /** A sentence when a name is taken, or the files to write, each with its text. */
 function filesFor({ twins, ...wanted }: Wanted): Map<string, string> | string {
@@ -54,8 +56,20 @@ async function wantedAt(args: readonly string[]): Promise<Wanted | string> {
   }
 }
 
+/** Where the page will be seen, and whose it is when nobody said. */
+function whatNow(files: readonly string[]): string {
+  const address = runningServer(projectFolder)?.address ?? 'http://localhost:4321/';
+  const pages = files.map(pageOf).filter((page) => page !== undefined);
+  return [
+    ...(pages.length > 0 ? ['Write in it while "npm run dev" shows it:'] : ['"npm run dev" shows it on the pages.']),
+    ...pages.map((page) => `  ${address}${page.slice(1)}`),
+    '"npm run content" checks what you wrote.',
+    ...(process.env['SHOP'] ? [] : [demoShopShown]),
+  ].join('\n');
+}
+
 async function make(): Promise<void> {
-  chooseShop(projectFolder);
+  takeShop();
   const wanted = await wantedAt(process.argv.slice(2));
   const texts = typeof wanted === 'string' ? wanted : filesFor(wanted);
   if (typeof texts === 'string') {
@@ -69,7 +83,7 @@ async function make(): Promise<void> {
     writeFileSync(path, text, { flag: 'wx' });
     console.log(`Made ${pathToSay(`${shopFolder}/${file}`)}`);
   }
-  console.log('Write in it while "npm run dev" shows the page; "npm run content" checks what you wrote.');
+  console.log(whatNow([...texts.keys()]));
 }
 
 await make();

@@ -7,16 +7,16 @@ import { mkdirSync, writeFileSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join, relative, resolve } from 'node:path';
 import { listFiles } from '../steps/support/files.ts';
-import { chooseShop } from '../steps/support/choose-shop.ts';
 import { zip } from './pack/zip.ts';
 import { builtEdition } from './support/built-edition.ts';
 import { projectFolder } from './support/command.ts';
+import { takeShop } from './support/shop.ts';
 
 /** Folder the archive opens into. */
 const top = 'almanac';
 
 async function pack(): Promise<void> {
-  chooseShop(projectFolder);
+  takeShop();
   const dist = join(projectFolder, 'dist');
   const built = await builtEdition(projectFolder, dist);
   if (typeof built === 'string') {

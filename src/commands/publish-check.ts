@@ -5,14 +5,14 @@
 import { join } from 'node:path';
 import { knownNames } from '../steps/content-check/known-names.ts';
 import { report } from '../steps/content-check/problem.ts';
-import { chooseShop } from '../steps/support/choose-shop.ts';
 import { localDay } from '../steps/support/local-day.ts';
 import { notReady } from './publish/readiness.ts';
 import { builtEdition } from './support/built-edition.ts';
 import { projectFolder } from './support/command.ts';
+import { takeShop } from './support/shop.ts';
 
 async function check(): Promise<number> {
-  chooseShop(projectFolder);
+  takeShop();
   const dist = join(projectFolder, 'dist');
   const built = await builtEdition(projectFolder, dist);
   if (typeof built === 'string') {

@@ -3,12 +3,12 @@
  * what the original was. "-- <page> --seen" notes the original as it is today, after the two were compared. Without a
  * page: lists every page of the shop that stands in for one of the knowledge. Exit: 0 done, 2 refused.
  */
-import { chooseShop } from '../steps/support/choose-shop.ts';
 import { listReplaced, replace } from './replace/replace.ts';
 import { projectFolder } from './support/command.ts';
+import { takeShop } from './support/shop.ts';
 
 async function run(): Promise<void> {
-  chooseShop(projectFolder);
+  takeShop();
   const words = process.argv.slice(2);
   const strange = words.find((word) => word.startsWith('--') && word !== '--seen');
   const pages = words.filter((word) => !word.startsWith('--'));

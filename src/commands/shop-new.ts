@@ -1,13 +1,16 @@
 /**
  * npm run shop:new -- <folder>: makes a shop of one's own in a folder anywhere, with nothing of the demo shop in it.
  * Asks at a terminal; flags answer beforehand: --name, --line, --address, --phone, --hours, --currency, --rate, --tax,
- * --units, --languages. Refuses a folder that holds a shop already. Exit: 0 made, 2 refused.
+ * --units, --languages. Refuses a folder that holds a shop already, or where none can stand. Exit: 0 made, 2 refused.
  */
-import { existsSync, mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { join, relative, resolve } from 'node:path';
 import { createInterface } from 'node:readline/promises';
 import { questions, shopOf, type Answers, type Flag } from './shop-new/answers.ts';
+import { wrongFolder } from './shop-new/folder.ts';
+import { nextSteps } from './shop-new/next-steps.ts';
 import { firstNote, pagesNote, shopFileText } from './shop-new/shop-file.ts';
+import { projectFolder } from './support/command.ts';
 
 interface Asked {
   readonly folder: string;
@@ -58,8 +61,9 @@ function refuse(sentence: string): void {
 async function make(): Promise<void> {
   const asked = readArguments(process.argv.slice(2));
   if (typeof asked === 'string') return refuse(asked);
+  const wrong = wrongFolder(asked.folder, projectFolder);
+  if (wrong !== undefined) return refuse(wrong);
   const folder = resolve(asked.folder);
-  if (existsSync(join(folder, 'shop.yaml'))) return refuse(`${folder} holds a shop already; nothing was changed.`);
   const answers = await answersTo(asked);
   if (typeof answers === 'string') return refuse(answers);
   mkdirSync(join(folder, 'machines'), { recursive: true });
@@ -67,11 +71,7 @@ async function make(): Promise<void> {
   writeFileSync(join(folder, 'machines', '.about.md'), firstNote);
   mkdirSync(join(folder, 'pages'), { recursive: true });
   writeFileSync(join(folder, 'pages', '.about.md'), pagesNote);
-  const here = relative(process.cwd(), folder) || '.';
-  console.log(`Made ${here}/shop.yaml, ${here}/machines/ and ${here}/pages/.
-Next: SHOP=${here} npm start
-A new page: SHOP=${here} npm run new
-A page of the almanac that you do differently: SHOP=${here} npm run replace -- jobs/drive-belt-change`);
+  console.log(nextSteps(relative(process.cwd(), folder) || '.', process.platform));
 }
 
 await make();

@@ -11,10 +11,14 @@ export const chosenShop = 'content/chosen-shop';
 export const shopFolder = process.env['SHOP'] ? chosenShop : demoShop;
 /** The shop's folder as whoever runs a command named it. */
 export const shopNamed = process.env['SHOP'] ?? demoShop;
-export const shopFile = `${shopFolder}/shop.yaml`;
+export const shopFileName = 'shop.yaml';
+export const shopFile = `${shopFolder}/${shopFileName}`;
 export const places: readonly string[] = ['content/knowledge', shopFolder];
 
-/** A path below content/, as whoever runs a command finds the file: a chosen shop stands in the folder it was named by. */
+/**
+ * A path below content/, or a sentence that names some, as whoever runs a command finds the file: a chosen shop stands
+ * in the folder it was named by.
+ */
 export function pathToSay(file: string): string {
-  return file.startsWith(`${chosenShop}/`) ? shopNamed.replace(/[\\/]+$/, '') + file.slice(chosenShop.length) : file;
+  return process.env['SHOP'] ? file.replaceAll(chosenShop, shopNamed.replace(/[\\/]+$/, '')) : file;
 }

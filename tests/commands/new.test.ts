@@ -5,7 +5,8 @@ import { mkdir, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join, resolve } from 'node:path';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { stringify } from 'yaml';
+import { parse, stringify } from 'yaml';
+import { facts } from '../../src/core/machine/index.ts';
 import { fileNameOf, readWanted, takeApart } from '../../src/commands/new/arguments.ts';
 import { askedFor } from '../../src/commands/new/questions.ts';
 import { folderOf, skeleton, type NewPage } from '../../src/commands/new/skeleton.ts';
@@ -38,7 +39,13 @@ describe('a skeleton', () => {
 
   it('of a machine passes the check of content', async () => {
     const text = skeleton({ ...page, kind: 'machine', kinds: ['floor-saw'] });
-    expect(await among({ 'content/shop/machines/yard-saw.yaml': text })).toEqual([]);
+    const file = 'content/shop/machines/yard-saw.yaml';
+    expect(await among({ [file]: text })).toEqual([]);
+    // A line of the plate, its # taken away and its figure put where the comment says.
+    const known = text.replace('# facts:', 'facts:').replace(/# {3}(engineSpeed:) #/, '  $1 9500 rpm #');
+    expect(parse(known)).toMatchObject({ facts: { engineSpeed: '9500 rpm' } });
+    expect(await among({ [file]: known })).toEqual([]);
+    for (const { key } of facts) expect(text).toMatch(new RegExp(`^#   ${key}: # .+$`, 'm'));
   });
 
   it('of a guide and its Spanish twin pass together', async () => {
@@ -68,13 +75,13 @@ describe('what is typed', () => {
 
   it.each([
     [[], /What shall it be\?/],
-    [['jobb', 'X y z'], /"jobb" cannot be made; .*Did you mean job\?/],
+    [['jobb', 'X y z'], /"jobb" cannot be made\. .*Did you mean job\?/],
     [['job'], /It needs a title/],
     [['job', 'Change', 'belts'], /One title, please, in quotes: "Change belts"/],
     [['job', 'ab'], /3 to 70 letters/],
     [['job', 'x'.repeat(71)], /3 to 70 letters/],
-    [['job', 'Belts', '--for', 'flor-saw'], /--for "flor-saw": .*Did you mean floor-saw\?/],
-    [['job', 'Belts', '--reader', 'owner'], /--reader "owner": mechanic or customer/],
+    [['job', 'Belts', '--for', 'flor-saw'], /"flor-saw" is no kind of machine \(--for\): .*Did you mean floor-saw\?/],
+    [['job', 'Belts', '--reader', 'owner'], /"owner" is no reader \(--reader\): mechanic or customer/],
     [['job', 'Belts', '--es', 'Correas'], /--es does not go with job/],
     [['job', 'Belts', '--reader'], /--reader stands without a word/],
     [['job', 'Belts', '--now'], /There is no option "--now"/],
@@ -132,6 +139,7 @@ describe('at a terminal', () => {
     expect(wanted).toMatchObject({ kind: 'job', title: 'Change the cord', reader: 'mechanic' });
     expect(wanted.kinds).toContain('ring-saw');
     expect(said.filter((line) => line.startsWith('!'))).toEqual([
+      expect.stringContaining('explainer: why it works'),
       expect.stringContaining('Did you mean job?'),
       expect.stringContaining('3 to 70 letters'),
       expect.stringContaining('Did you mean floor-saw?'),
@@ -166,6 +174,8 @@ describe('npm run new', () => {
   it('writes into the shop, and never over what is there', () => {
     const made = run('job', 'Recoil cord', '--for', 'cut-off-saw');
     expect(made.said).toContain('Made content/shop/jobs/recoil-cord.mdx');
+    expect(made.said).toContain('http://localhost:4321/jobs/recoil-cord/\n');
+    expect(made.said).toContain('That is the demo shop');
     expect(made.code).toBe(0);
     writeFileSync(at('content/shop/jobs/recoil-cord.mdx'), 'mine');
     const again = run('job', 'Recoil cord');

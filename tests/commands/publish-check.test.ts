@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { afterEach, beforeEach, expect, test } from 'vitest';
 import { builtEdition } from '../../src/commands/support/built-edition.ts';
 import { editionName, editionOf } from '../../src/steps/edition/edition.ts';
+import { skeleton } from '../../src/commands/new/skeleton.ts';
 import { notReady } from '../../src/commands/publish/readiness.ts';
 import { known } from '../steps/content-check/good-content.ts';
 
@@ -59,6 +60,21 @@ test('a draft is not', async () => {
     (await readFile(join(folder, job), 'utf8')).replace(/^reviewed/m, 'draft: true\nreviewed'),
   );
   expect(await found()).toEqual(['content/shop/jobs/later.mdx draft: true']);
+});
+
+test('a page whose beginning nobody has written over is not', async () => {
+  const page = { kind: 'job', title: 'Water valve', reader: 'mechanic', kinds: [], today, lang: 'en' } as const;
+  const begun = skeleton(page)
+    .replace(/^draft: .*\n/m, '')
+    .replace('common-practice', 'shop-habits');
+  await put('content/shop/jobs/water-valve.mdx', begun);
+  const line = begun.split('\n').indexOf('1. One step a line, the verb first.') + 1;
+  const unwritten = (await notReady(folder, join(folder, 'dist'), known, today)).filter((p) => p.field === 'text');
+  expect(unwritten).toHaveLength(8);
+  expect(unwritten).toContainEqual(expect.objectContaining({ line, got: '"1. One step a line, the verb first."' }));
+  // A sentence of a beginning in a page that somebody else's knowledge brings is that page's own.
+  await change(job, /$/, '\n1. One step a line, the verb first.\n');
+  expect((await found()).filter((said) => said.startsWith(job))).toEqual([]);
 });
 
 test('a page reviewed 24 months ago is; one day more, and it is not', async () => {

@@ -2,9 +2,11 @@
 import { spawnSync } from 'node:child_process';
 import { mkdtempSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { join, sep } from 'node:path';
 import { afterAll, describe, expect, it } from 'vitest';
 import { parse } from 'yaml';
+import { wrongFolder } from '../../src/commands/shop-new/folder.ts';
+import { nextSteps } from '../../src/commands/shop-new/next-steps.ts';
 import { shop } from '../../src/schemas/shop.ts';
 
 const place = mkdtempSync(join(tmpdir(), 'almanac-shop-'));
@@ -15,7 +17,7 @@ const given = {
   address: 'Calle 4; Puebla Nueva',
   phone: '600000000',
   hours: 'Monday to Friday, 8 to 17',
-  currency: 'EUR',
+  currency: 'eur',
   rate: '42.50',
   tax: '21 %',
   languages: 'en, es',
@@ -69,14 +71,41 @@ describe('npm run shop:new', () => {
 
   it.each([
     [{ rate: '42,50' }, /--rate "42,50": write a point for the comma/],
-    [{ rate: '0' }, /--rate "0": a number from 0\.01/],
-    [{ tax: '51' }, /--tax "51": a number from 0 to 50/],
-    [{ currency: 'EUO' }, /--currency "EUO": three capitals of a currency/],
+    [{ rate: '0' }, /--rate "0": a number alone, from 0\.01/],
+    [{ tax: '51' }, /--tax "51": a number alone, from 0 to 50/],
+    [{ currency: 'EUO' }, /--currency "EUO": three letters of a currency/],
     [{ languages: 'es' }, /--languages "es": en, alone or before es, like en,es/],
     [{ name: ' ' }, /--name this cannot be left empty/],
+    [{ name: 'A' }, /--name "A": at least 2 letters/],
+    [{ phone: '1' }, /--phone "1": at least 3 letters/],
+    [{ rate: '' }, /--rate "": a number alone/],
   ])('says what is wrong with %j', (change, words) => {
     const made = make('two', change);
     expect(made.code).toBe(2);
     expect(made.said).toMatch(words);
+  });
+
+  it.each<[string, RegExp]>([
+    ['.', /almanac's own folder or in it/],
+    ['content/mine', /almanac's own folder or in it/],
+    [join(place, 'one/shop.yaml/shop'), /shop\.yaml is a file; a shop needs a folder/],
+    ['~/shop', /name the folder in full/],
+    ['content/shop', /holds a shop already/],
+    ...(sep === '/'
+      ? ([[String.raw`..\shops\mine`, /parted by "\/" here, like \.\.\/shops\/mine/]] satisfies [string, RegExp][])
+      : []),
+  ])('makes none in %s', (folder, words) => {
+    expect(wrongFolder(folder, process.cwd())).toMatch(words);
+  });
+
+  it('may stand in a folder that holds something else, or that is not there yet', () => {
+    expect(wrongFolder(place, process.cwd())).toBeUndefined();
+    expect(wrongFolder(join(place, 'deep/in/it'), process.cwd())).toBeUndefined();
+  });
+
+  it('says how a terminal keeps the shop in mind, also with a blank in its name', () => {
+    expect(nextSteps('../my-shop', 'linux')).toContain('export SHOP=../my-shop\n');
+    expect(nextSteps("../Ada's shop", 'darwin')).toContain(String.raw`export SHOP='../Ada'\''s shop'`);
+    expect(nextSteps(String.raw`..\my-shop`, 'win32')).toContain(String.raw`set SHOP=..\my-shop `);
   });
 });

@@ -51,7 +51,7 @@ export function readWanted(args: readonly string[]): Wanted | string {
 export function wantedOf({ words, given }: Typed): Wanted | string {
   const [kind = '', title = '', ...more] = words;
   if (kind === '') return `What shall it be? One of ${names.join(', ')}, then its title: ${usage}`;
-  if (!isKind(kind)) return `"${kind}" cannot be made; there are ${listed(names)}.${didYouMean(kind, names)}`;
+  if (!isKind(kind)) return `"${kind}" cannot be made. There are ${listed(names)}.${didYouMean(kind, names)}`;
   if (title.trim() === '') return `It needs a title: ${usage}`;
   if (more.length > 0) return `One title, please, in quotes: "${[title, ...more].join(' ')}"`;
   const longest = kind === 'machine' ? Infinity : 70;
@@ -66,10 +66,11 @@ export function wantedOf({ words, given }: Typed): Wanted | string {
     .filter((k) => k !== '');
   const strange = kinds.find((k) => !isMachineKind(k));
   if (strange !== undefined)
-    return `--for "${strange}": one of ${machineKinds.join(', ')}.${didYouMean(strange, machineKinds)}`;
+    return `"${strange}" is no kind of machine (--for): one of ${machineKinds.join(', ')}.${didYouMean(strange, machineKinds)}`;
   if (kind === 'machine' && kinds.length > 1) return `A machine is of one kind, not of ${kinds.join(' and ')}.`;
   const reader = given['--reader'] ?? (kind === 'guide' ? 'customer' : 'mechanic');
-  if (reader !== 'customer' && reader !== 'mechanic') return `--reader "${reader}": mechanic or customer.`;
+  if (reader !== 'customer' && reader !== 'mechanic')
+    return `"${reader}" is no reader (--reader): mechanic or customer.`;
   return {
     kind,
     title: title.trim(),

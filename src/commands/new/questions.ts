@@ -19,8 +19,10 @@ export async function askedFor(typed: Typed, ask: Ask, tell: (sentence: string) 
       tell(wrong);
     }
   };
-  if (words[0] === undefined || !Object.hasOwn(folderOf, words[0]))
+  if (words[0] === undefined || !Object.hasOwn(folderOf, words[0])) {
+    tell('job: work at the bench. guide: care, for customers. explainer: why it works. table: figures to look up.');
     await until(`What shall it be? ${Object.keys(folderOf).join(', ')}`, 'job', (answer) => (words[0] = answer));
+  }
   if (words[1] === undefined)
     await until(words[0] === 'machine' ? 'Name of the machine' : 'Title', '', (answer) => (words[1] = answer));
   if (given['--for'] === undefined)

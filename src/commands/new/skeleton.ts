@@ -1,6 +1,9 @@
 /** The text a new page starts with: the fields it needs, the headings it is read by, and in each what belongs there. */
 import { stringify } from 'yaml';
-import { wordsIn, type Lang } from '../../words/lang.ts';
+import { facts } from '../../core/machine/index.ts';
+import type { SingleField } from '../../core/contract/field.ts';
+import { listed } from '../../steps/content-check/problem.ts';
+import { languages, wordsIn, type Lang } from '../../words/lang.ts';
 import type { MachineKind } from '../../schemas/machine-kinds.ts';
 
 /** What "npm run new" can make, each with its folder. */
@@ -24,13 +27,16 @@ export interface NewPage {
   readonly lang: Lang;
 }
 
+const machineSummary = 'What it is, in one sentence. Write it before you publish.';
+const toolsToName = 'What lies ready before you start';
+
 type Sections = readonly (readonly [heading: string, inside: string])[];
 
 const sections: Readonly<Record<Exclude<NewKind, 'machine' | 'guide'>, Sections>> = {
   job: [
     [
       'Before you start',
-      'What must be off, cold, empty or held. Put each caution here with its component, before the step it protects.',
+      'What must be off, cold, empty or held. Each caution stands before the step it protects, like `<Hazard id="hot-parts" />`.',
     ],
     ['1. Look before you take it apart', '1. What to look at, and what it tells you.'],
     ['2. Take it off', '1. One step a line, the verb first.'],
@@ -69,8 +75,8 @@ function article({ kind, title, reader, kinds, today, lang }: NewPage): string {
     `reviewed: ${today}`,
     '# Take this line away when it is finished; until then it is not published.',
     'draft: true',
-    ...(kind === 'job' ? ['time: 30 minutes', 'tools:', '  - What lies ready before you start'] : []),
-    '# File names from hazards/ and sources/, without the ending.',
+    ...(kind === 'job' ? ['time: 30 minutes', 'tools:', `  - ${toolsToName}`] : []),
+    '# File names from content/knowledge/hazards/ and content/knowledge/sources/, without the ending: [hot-parts, kickback].',
     'hazards: []',
     'sources: [common-practice]',
     `kinds: [${kinds.join(', ')}]`,
@@ -81,13 +87,38 @@ function article({ kind, title, reader, kinds, today, lang }: NewPage): string {
   return `---\n${head.join('\n')}\n---\n\n${text.join('\n')}`;
 }
 
+/** Sentences of a beginning that say what belongs there; on a published page somebody has forgotten to write it. */
+export const placeholders: ReadonlySet<string> = new Set([
+  machineSummary,
+  toolsToName,
+  ...languages.flatMap((lang) => [
+    wordsIn(lang).newGuide.summary,
+    ...wordsIn(lang).newGuide.sections.map(([, inside]) => inside),
+  ]),
+  ...Object.values(sections).flatMap((list) => list.flatMap(([, inside]) => inside.split('\n'))),
+]);
+
 function machine({ title, kinds }: NewPage): string {
   return `name: ${value(title)}
 kind: ${kinds[0] ?? 'other'}
-summary: What it is, in one sentence. Write it before you publish.
-# What its plate says, for the forms to take over; src/core/machine/facts.ts lists the facts. For example:
+summary: ${machineSummary}
+# What its plate says, for the forms to take over. Take the # away before "facts:" and before each line you know, and
+# write its figure after the colon, with its unit.
 # facts:
-#   engineSpeed: 9500 rpm
-#   bladeDiameter: 350 mm
+${facts.map((fact) => `#   ${fact.key}: # ${fact.label}${takes(fact)}`).join('\n')}
 `;
+}
+
+/** ", in mm or in" */
+function takes(fact: SingleField): string {
+  switch (fact.kind) {
+    case 'quantity':
+      return `, in ${listed([...new Set<string>(fact.units)])}`;
+    case 'choice':
+      return `: ${listed(fact.options.map((option) => option.value))}`;
+    case 'yes-no':
+      return ': true or false';
+    default:
+      return '';
+  }
 }

@@ -7,7 +7,7 @@ import type { ContentFile } from '../../steps/content-check/content-file.ts';
 import type { Known } from '../../steps/content-check/library.ts';
 import type { Problem } from '../../steps/content-check/problem.ts';
 import { listFiles } from '../../steps/support/files.ts';
-import { drafts, largePictures, isPicture, pastReview, tellingPictures, unmarked } from './rules.ts';
+import { drafts, largePictures, isPicture, pastReview, tellingPictures, unmarked, unwritten } from './rules.ts';
 
 /** @param today YYYY-MM-DD */
 export async function notReady(projectFolder: string, dist: string, known: Known, today: string): Promise<Problem[]> {
@@ -18,6 +18,7 @@ export async function notReady(projectFolder: string, dist: string, known: Known
   return [
     ...(await checkContent(projectFolder, known, today)),
     ...drafts(files),
+    ...unwritten(files),
     ...pastReview(files, today),
     ...unmarked(files, (file) => pageOf(file, dist)),
     ...largePictures(built),

@@ -1,6 +1,8 @@
 /** What must be so before a site goes out to readers. The content check asks whether it is right; this, whether it is ready. */
 import { kindOf } from '../../schemas/kinds.ts';
 import type { ContentFile } from '../../steps/content-check/content-file.ts';
+import { placeholders } from '../new/skeleton.ts';
+import { shopFolder } from '../../schemas/places.ts';
 import { shown, type Problem } from '../../steps/content-check/problem.ts';
 
 /** Months after which somebody must have gone through a page again. */
@@ -26,6 +28,33 @@ export function drafts(files: readonly ContentFile[]): Problem[] {
       got: 'true',
       allowed: 'no draft left: finish it and take the line away, or keep the file elsewhere until it is done',
     }));
+}
+
+/** What "npm run new" put there to say what belongs there, and nobody has written over. */
+export function unwritten(files: readonly ContentFile[]): Problem[] {
+  return files
+    .filter((file) => !file.draft && file.place === shopFolder)
+    .flatMap((file) => {
+      const summary = fieldOf(file, 'summary');
+      const tools = fieldOf(file, 'tools');
+      const fields = [
+        ...(typeof summary === 'string' ? [{ text: summary, line: file.yaml.lineOf(['summary']) }] : []),
+        ...(Array.isArray(tools) ? tools : []).map((text, at) => ({
+          text: String(text),
+          line: file.yaml.lineOf(['tools', at]),
+        })),
+      ];
+      const lines = file.body.split('\n').map((text, at) => ({ text: text.trim(), line: at + 1 }));
+      return [...fields, ...lines]
+        .filter(({ text }) => placeholders.has(text))
+        .map(({ text, line }) => ({
+          file: file.path,
+          line,
+          field: 'text',
+          got: shown(text),
+          allowed: 'what belongs there: this is how "npm run new" began the page. Write it, or take the line away',
+        }));
+    });
 }
 
 /** @param today YYYY-MM-DD */

@@ -1,5 +1,6 @@
 /** What "npm run shop:new" asks, each question with its flag, its check and what to write when it is refused. */
 import { first, isLang, languages, others } from '../../words/lang.ts';
+import { shop } from '../../schemas/shop.ts';
 import type { NewShop } from './shop-file.ts';
 
 interface Question {
@@ -11,25 +12,40 @@ interface Question {
 }
 
 const currencies = new Set(Intl.supportedValuesOf('currency'));
-const needed = (text: string) => (text.trim() === '' ? 'this cannot be left empty' : undefined);
+const lines = (text: string) =>
+  text
+    .split(';')
+    .map((line) => line.trim())
+    .filter((line) => line !== '');
+/** As the check of shop.yaml will read it, said before it is written. */
+const likeIn = (field: 'name' | 'line' | 'phone') => (text: string) => {
+  if (text.trim() === '') return 'this cannot be left empty';
+  const issue = shop.shape[field].safeParse(text.trim()).error?.issues[0];
+  if (issue?.code === 'too_small') return `"${text}": at least ${issue.minimum} letters`;
+  if (issue?.code === 'too_big') return `"${text}": at most ${issue.maximum} letters; this has ${text.trim().length}`;
+  return issue && `"${text}": ${issue.message}`;
+};
+const someLines = (text: string) => (lines(text).length === 0 ? 'this cannot be left empty' : undefined);
 const number = (least: number, most: number) => (text: string) => {
   const n = Number(text.replace('%', '').trim());
   if (text.includes(',')) return `"${text}": write a point for the comma, like 42.50`;
-  if (!Number.isFinite(n) || n < least || n > most) return `"${text}": a number from ${least} to ${most}`;
+  if (text.trim() === '' || !Number.isFinite(n) || n < least || n > most)
+    return `"${text}": a number alone, from ${least} to ${most}`;
   return undefined;
 };
 
 export const questions = [
-  { flag: 'name', ask: 'Name of the shop', usual: '', wrong: needed },
-  { flag: 'line', ask: 'What you do, in one line', usual: 'Saws and small engines, repaired', wrong: needed },
-  { flag: 'address', ask: 'Address, lines apart by ";"', usual: '', wrong: needed },
-  { flag: 'phone', ask: 'Phone', usual: '', wrong: needed },
-  { flag: 'hours', ask: 'Hours, lines apart by ";"', usual: '', wrong: needed },
+  { flag: 'name', ask: 'Name of the shop', usual: '', wrong: likeIn('name') },
+  { flag: 'line', ask: 'What you do, in one line', usual: 'Saws and small engines, repaired', wrong: likeIn('line') },
+  { flag: 'address', ask: 'Address; a ";" begins the next line', usual: '', wrong: someLines },
+  { flag: 'phone', ask: 'Phone', usual: '', wrong: likeIn('phone') },
+  { flag: 'hours', ask: 'Hours; a ";" begins the next line', usual: '', wrong: someLines },
   {
     flag: 'currency',
-    ask: 'Currency, three capitals',
+    ask: 'Currency, in three letters',
     usual: 'USD',
-    wrong: (text) => (currencies.has(text.trim()) ? undefined : `"${text}": three capitals of a currency, like EUR`),
+    wrong: (text) =>
+      currencies.has(text.trim().toUpperCase()) ? undefined : `"${text}": three letters of a currency, like EUR`,
   },
   { flag: 'rate', ask: 'An hour at the bench, before tax', usual: '', wrong: number(0.01, 1_000_000) },
   { flag: 'tax', ask: 'Sales tax in percent', usual: '0', wrong: number(0, 50) },
@@ -41,8 +57,8 @@ export const questions = [
   },
   {
     flag: 'languages',
-    ask: `Languages for customers, ${first} alone or with ${others.join(', ')}: ${languages.join(',')}`,
-    usual: 'en',
+    ask: `Languages of the pages for customers: ${first}, or ${languages.join(',')}`,
+    usual: first,
     wrong: (text) => {
       const list = text.split(',').map((code) => code.trim());
       const right = list[0] === first && new Set(list).size === list.length && list.every(isLang);
@@ -56,12 +72,6 @@ export const questions = [
 export type Flag = (typeof questions)[number]['flag'];
 export type Answers = Readonly<Record<Flag, string>>;
 
-const lines = (text: string) =>
-  text
-    .split(';')
-    .map((line) => line.trim())
-    .filter((line) => line !== '');
-
 export function shopOf(answers: Answers): NewShop {
   return {
     name: answers.name.trim(),
@@ -69,7 +79,7 @@ export function shopOf(answers: Answers): NewShop {
     address: lines(answers.address),
     phone: answers.phone.trim(),
     hours: lines(answers.hours),
-    currency: answers.currency.trim(),
+    currency: answers.currency.trim().toUpperCase(),
     labourRate: Number(answers.rate),
     tax: Number(answers.tax.replace('%', '')),
     units: answers.units.trim() === 'inch' ? 'inch' : 'metric',

@@ -1,6 +1,7 @@
 /** The text of a new shop's shop.yaml, every field explained where it stands. */
 import { stringify } from 'yaml';
-import { first, nameOf, others, wordsIn, type Other } from '../../words/lang.ts';
+import { machineKinds } from '../../schemas/machine-kinds.ts';
+import { first, languages, nameOf, others, wordsIn, type Other } from '../../words/lang.ts';
 
 export interface NewShop {
   readonly name: string;
@@ -46,7 +47,7 @@ tax:
   labour: ${shop.tax}
 # Units shown first: metric or inch. Every box reads both.
 units: ${shop.units}
-# ${first} is always there; ${others.map((lang) => `add ${lang} for the ${nameOf(lang)} pages customers read`).join(', ')}.
+# ${first} is always there; ${others.map((lang) => `${lang} adds the ${nameOf(lang)} pages for customers`).join(', ')}: [${languages.join(', ')}]
 languages: [${shop.languages.join(', ')}]
 
 # What follows may stay as it is. Take a # away where you want the field.
@@ -108,7 +109,7 @@ Files that start with a dot are passed over, so this one is not published.
 
 export const firstNote = `# Machines
 
-One file for each machine you see, ending in .yaml: its name, its kind (cut-off-saw, twin-blade-saw, floor-saw,
-ring-saw, other), a summary, and under "facts" what its plate says. src/core/machine/facts.ts lists the facts.
+One file for each machine you see, ending in .yaml: its name, its kind (${machineKinds.join(', ')}),
+a summary, and under "facts" what its plate says. "npm run new" writes one, with every fact named that it may have.
 Files that start with a dot are passed over, so this one is not published.
 `;

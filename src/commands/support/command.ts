@@ -4,8 +4,9 @@ import { fileURLToPath } from 'node:url';
 
 export const projectFolder = fileURLToPath(new URL('../../../', import.meta.url));
 
-/** Nothing is reported to anybody from this machine, whatever the command. */
-const environment = { ...process.env, ASTRO_TELEMETRY_DISABLED: '1' };
+/** Nothing is reported to anybody from this machine, nor asked of a registry, whatever the command. */
+export const silent = { ASTRO_TELEMETRY_DISABLED: '1', ASTRO_DISABLE_UPDATE_CHECK: 'true' };
+const environment = { ...process.env, ...silent };
 
 /** Waits for a program and gives its exit code; its output goes to the terminal. */
 export function run(

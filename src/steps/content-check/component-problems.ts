@@ -35,12 +35,11 @@ export function componentProblems(node: BodyNode, library: Library, say: Say): v
   const takes = library.components.get(name);
   if (!takes) {
     const known = [...library.components.keys()].sort();
-    return say(
-      node,
-      `<${name}>`,
-      'a component that does not exist',
-      `one of ${known.join(', ')}.${didYouMean(name, known)}`,
-    );
+    const meant = didYouMean(name, known).trim();
+    const all = known.join(', ');
+    // The list is long: what was most likely meant stands before it.
+    const allowed = meant === '' ? `one of ${all}.` : `${meant} There are ${all}.`;
+    return say(node, `<${name}>`, 'a component that does not exist', allowed);
   }
   for (const attribute of node.attributes ?? []) attributeProblems(node, attribute, takes, say);
   const rule = naming[name];

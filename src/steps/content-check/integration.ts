@@ -1,4 +1,7 @@
-/** Checks content/ before Astro does anything, and stops a build with the list and nothing else. */
+/**
+ * Checks content/ before Astro does anything, and stops a build with the list and nothing else. Under `npm run dev` the
+ * check runs beside the server instead, again and again: see ../writing/.
+ */
 import { fileURLToPath } from 'node:url';
 import type { AstroIntegration } from 'astro';
 import { programWanted } from '../support/program-wanted.ts';
@@ -10,15 +13,13 @@ export function checkedContent(): AstroIntegration {
     name: 'almanac-content-check',
     hooks: {
       'astro:config:setup': async ({ config, command }) => {
-        if (programWanted() !== undefined || (command !== 'build' && command !== 'dev')) return;
+        if (programWanted() !== undefined || command !== 'build') return;
         // Loaded here: where Astro makes the program alone, none of it is wanted.
         const { checkContent } = await import('./check-content.ts');
         const { knownNames } = await import('./known-names.ts');
         const folder = fileURLToPath(config.root);
         const problems = await checkContent(folder, await knownNames(folder));
-        if (problems.length === 0) return;
-        if (command === 'dev') console.error(report(problems));
-        else stopAtProblems(problems);
+        if (problems.length > 0) stopAtProblems(problems);
       },
     },
   };

@@ -14,8 +14,8 @@ export interface Problem {
 
 export function report(problems: readonly Problem[]): string {
   const ordered = [...problems].sort((a, b) => a.file.localeCompare(b.file) || a.line - b.line);
-  const lines = ordered.map(
-    (p) => `${pathToSay(p.file)}:${p.line}  ${p.field}\n    found:  ${p.got}\n    wanted: ${p.allowed}`,
+  const lines = ordered.map((p) =>
+    pathToSay(`${p.file}:${p.line}  ${p.field}\n    found:  ${p.got}\n    wanted: ${p.allowed}`),
   );
   const count = `${problems.length} problem${problems.length === 1 ? '' : 's'} in content/.`;
   return `${lines.join('\n')}\n\n${count}`;

@@ -1,20 +1,39 @@
 /** SHOP=<folder>: another shop than the demo's, reached through a link in content/ so that all else finds it there. */
 import { existsSync, lstatSync, realpathSync, rmSync, symlinkSync } from 'node:fs';
-import { join, resolve } from 'node:path';
-import { chosenShop } from '../../schemas/places.ts';
+import { basename, dirname, join, resolve, sep } from 'node:path';
+import { chosenShop, shopFileName } from '../../schemas/places.ts';
+import { alreadyRuns, runningServer } from './running-server.ts';
 
-/** Makes the link, or takes away the one of an earlier run. Throws with a sentence when the folder is no shop. */
+/**
+ * Makes the link, or takes away the one of an earlier run. Throws with a sentence when the folder is no shop, or when
+ * the link is what a running server for writing shows another shop by.
+ */
 export function chooseShop(projectFolder: string, folder = process.env['SHOP']): void {
   const link = join(projectFolder, chosenShop);
   // A build asks twice, from two programs at once: the link of the first must not vanish under its feet.
   if (folder && existsSync(link) && realpathSync(link) === (existsSync(folder) ? realpathSync(folder) : '')) return;
+  const shop = resolve(folder ?? '');
+  if (folder && !existsSync(join(shop, shopFileName))) throw said(noShop(shop, folder));
+  const running = runningServer(projectFolder);
+  if (running?.folder !== undefined) {
+    // Who forgot SHOP in a second window is about the demo's shop; the pages in the first stand as they did.
+    if (!folder) return;
+    throw said(alreadyRuns(running));
+  }
   if (lstatSync(link, { throwIfNoEntry: false })) rmSync(link, { recursive: lstatSync(link).isDirectory() });
-  if (!folder) return;
-  const shop = resolve(folder);
-  if (!existsSync(join(shop, 'shop.yaml')))
-    throw new Error(
-      `SHOP names ${shop}, which holds no shop.yaml. "npm run shop:new -- ${folder}" makes a shop there.`,
-    );
   // A junction needs no special rights on Windows; elsewhere the word is passed over.
-  symlinkSync(shop, link, 'junction');
+  if (folder) symlinkSync(shop, link, 'junction');
+}
+
+function noShop(shop: string, folder: string): string {
+  const found = `SHOP names ${shop}, which holds no ${shopFileName}.`;
+  if (basename(folder) === shopFileName) return `${found} It names the folder, not the file: SHOP=${dirname(folder)}`;
+  if (sep === '/' && folder.includes('\\'))
+    return `${found} Folders are parted by "/" here: ${folder.replaceAll('\\', '/')}`;
+  return `${found} "npm run shop:new -- ${folder}" makes a shop there.`;
+}
+
+/** A fault of whoever typed, not of the program: the sentence says all, and the place in the program nothing. */
+function said(sentence: string): Error {
+  return Object.assign(new Error(sentence), { hint: '', stack: '' });
 }

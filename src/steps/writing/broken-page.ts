@@ -47,7 +47,8 @@ export function standIn(
 function page(script: string): string {
   return `<!doctype html>
 <html lang="en" data-stands-in>
-<head><meta charset="utf-8"><title>This page cannot be made yet</title><link rel="icon" href="data:,"></head>
+<head><meta charset="utf-8"><meta name="viewport" content="width=device-width">
+<meta name="color-scheme" content="light dark"><title>This page cannot be made yet</title><link rel="icon" href="data:,"></head>
 <body style="font: 17px/1.5 system-ui, sans-serif; margin: 2rem; max-width: 40rem">
 <h1>This page cannot be made yet</h1>
 <p>What stands below keeps it. Mend the file and save it: the page comes by itself.</p>

@@ -54,7 +54,10 @@ export class Findings {
   }
 
   #tell(page: ServerResponse): void {
-    const said = this.#now.map((problem) => ({ ...problem, file: pathToSay(problem.file) }));
+    const said = this.#now.map(({ file, line, field, got, allowed }) => ({
+      ...{ file: pathToSay(file), line, field },
+      ...{ got: pathToSay(got), allowed: pathToSay(allowed) },
+    }));
     page.write(`data: ${JSON.stringify(said)}\n\n`);
   }
 }

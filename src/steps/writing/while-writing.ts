@@ -26,7 +26,7 @@ export function whileWriting(options: WritingOptions = {}): AstroIntegration {
       },
       'astro:server:setup': async ({ server }) => {
         // Loaded here: a build has no use for it.
-        const { checkContent, Findings, isArticle, knownNames, LiveSearch, standIn } = await import('./live.ts');
+        const { checkContent, Findings, knownNames, LiveSearch, pageOf, standIn } = await import('./live.ts');
         const findings = new Findings(async () => checkContent(project, known ?? (await knownNames(project))));
         const address = () => {
           const at = server.httpServer?.address();
@@ -40,8 +40,10 @@ export function whileWriting(options: WritingOptions = {}): AstroIntegration {
           const place = own.find((folder) => path.startsWith(folder + sep));
           if (place === undefined) return;
           findings.changed();
-          search.changed(pageOf(relative(place, path).split(sep).join('/'), place === content, isArticle));
+          const file = relative(place, path).split(sep).join('/');
+          search.changed(pageOf(place === content ? file.replace(/^[^/]+\//, '') : file));
         });
+        server.httpServer?.once('listening', () => void findings.newest());
         server.httpServer?.on('close', () => void search.close());
         server.middlewares.use((request, response, next) => {
           const path = (request.url ?? '/').split('?')[0] ?? '/';
@@ -77,12 +79,4 @@ function realShop(project: string): string[] {
   } catch {
     return [];
   }
-}
-
-/** "shop/guides/es/belt.mdx" -> "/es/guides/belt/"; nothing for what is no page of its own. */
-function pageOf(file: string, withPlace: boolean, isArticle: (folder: string) => boolean): string | undefined {
-  const inside = withPlace ? file.replace(/^[^/]+\//, '') : file;
-  const [, folder = '', lang = '', slug = ''] = /^(\w+)\/(?:([a-z]{2})\/)?([\w-]+)\.\w+$/.exec(inside) ?? [];
-  if (!isArticle(folder)) return undefined;
-  return `${lang === '' ? '' : `/${lang}`}/${folder}/${slug}/`;
 }
