@@ -41,7 +41,11 @@ export function portable(options: PortableOptions): AstroIntegration {
       },
       'astro:build:done': async ({ dir, logger }) => {
         const wanted = programWanted();
-        if (wanted !== undefined) return noteProgram(wanted, shipped);
+        if (wanted !== undefined) {
+          const { addLicenses } = await import('./licenses/add-licenses.ts');
+          await addLicenses(fileURLToPath(dir), shipped);
+          return noteProgram(wanted);
+        }
         const {
           addCards,
           cardCache,

@@ -11,14 +11,13 @@ import { chosenShop, shopFile, shopFolder } from '../schemas/places.ts';
 import { shop as schema, type Shop } from '../schemas/shop.ts';
 import { markFiles } from './look/mark.ts';
 import { token, tokens, withColor } from './look/tokens.ts';
-import { programWanted } from './support/program-wanted.ts';
 
 export const shopOf = (project: string): Shop => schema.parse(parse(readFileSync(join(project, shopFile), 'utf8')));
 
 const marksOf = (project: string) => markFiles(project, shopOf(project).mark, token(tokens(), 'paper').light);
 
 /** Writes every file of the site that shows the shop's mark. */
-export async function addMarks(dist: string, project: string): Promise<void> {
+async function addMarks(dist: string, project: string): Promise<void> {
   for (const [name, bytes] of await marksOf(project)) await writeFile(join(dist, name), bytes);
 }
 
@@ -54,9 +53,7 @@ export function oneShop(): AstroIntegration {
         });
       },
       'astro:build:done': async ({ dir }) => {
-        if (programWanted() !== undefined) return;
-        const dist = fileURLToPath(dir);
-        await addMarks(dist, project);
+        await addMarks(fileURLToPath(dir), project);
       },
     },
   };

@@ -13,7 +13,7 @@ export async function buildWhole(dist: string, hear: (line: string) => void): Pr
   const { program, kept } = await findProgram(projectFolder, hear, stop.signal);
   try {
     // Loaded only now: it takes a second, in which the bundler is at work already.
-    const { beginSite, checkedSite, Finisher, KnownFields, letGo, makePages, meanwhile } =
+    const { beginSite, checkedSite, Finisher, KnownTexts, letGo, makePages, meanwhile } =
       await import('./content-and-pages.ts');
     const finisher = new Finisher();
     // While content is checked the other thread has nothing else to do.
@@ -21,12 +21,12 @@ export async function buildWhole(dist: string, hear: (line: string) => void): Pr
     begun.catch(() => undefined);
     let cards: CardsAhead | undefined;
     try {
-      const fields = await KnownFields.load(kept?.folder);
-      const site = await checkedSite(projectFolder, fields);
+      const texts = await KnownTexts.load(kept?.folder);
+      const site = await checkedSite(projectFolder, texts);
       letGo();
       cards = await meanwhile(projectFolder, site, program);
       const made = await program;
-      fields.keep(made.folder);
+      texts.keep(made.folder);
       const ready = { site, program: made, finisher, cardsAhead: cards?.ended };
       await makePages({ project: projectFolder, begun: await begun, ...ready, say: hear });
     } finally {

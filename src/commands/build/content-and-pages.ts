@@ -5,7 +5,7 @@ import { cardCache } from '../../steps/cards/add-cards.ts';
 import { CardsAhead } from '../../steps/cards/cards-ahead.ts';
 import { checkedFiles } from '../../steps/content-check/check-content.ts';
 import { stopAtProblems } from '../../steps/content-check/integration.ts';
-import { KnownFields } from '../../steps/content-check/known-fields.ts';
+import { KnownTexts } from '../../steps/content-check/known-texts.ts';
 import { knownNames } from '../../steps/content-check/known-names.ts';
 import { shopOf } from '../../steps/one-shop.ts';
 import { siteAddress } from '../../steps/site-address.ts';
@@ -13,14 +13,14 @@ import { localDay } from '../../steps/support/local-day.ts';
 import { shopColor } from '../../steps/support/shop-says.ts';
 import { siteData, type SiteData } from '../../steps/program/site-data.ts';
 
-export { KnownFields };
+export { KnownTexts };
 export { Finisher } from '../../steps/pages/finisher.ts';
 export { beginSite, makePages } from '../../steps/pages/make-pages.ts';
 export { letGo } from '../../steps/support/let-go.ts';
 
 /** What was read to check it is let go with the end of this. */
-export async function checkedSite(project: string, fields: KnownFields): Promise<SiteData> {
-  const { problems, files } = await checkedFiles(project, await knownNames(project), localDay(), fields);
+export async function checkedSite(project: string, texts: KnownTexts): Promise<SiteData> {
+  const { problems, files } = await checkedFiles(project, await knownNames(project), localDay(), texts);
   if (problems.length > 0) stopAtProblems(problems);
   return siteData(project, files);
 }

@@ -3,7 +3,7 @@
  * new titles cost anything. Only a site with an address has cards: a message needs to know where the picture is.
  */
 import { createHash } from 'node:crypto';
-import { copyFileSync, existsSync, mkdirSync, readFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { tokens, token, withColor } from '../look/tokens.ts';
 import { listFiles } from '../support/files.ts';
@@ -65,7 +65,8 @@ export async function drawCards(
     const path = join(dist, cardFolder, file);
     if (!folders.has(dirname(path))) mkdirSync(dirname(path), { recursive: true });
     folders.add(dirname(path));
-    copyFileSync(await kept({ ...card, host }, cache, colors), path);
+    // Read and written: for so small a file a third of the time of having it copied.
+    writeFileSync(path, readFileSync(await kept({ ...card, host }, cache, colors)));
   }
 }
 

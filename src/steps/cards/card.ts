@@ -1,5 +1,4 @@
 /** The picture that stands beside a link in a message: the page's title, the shop's name, where the page is. */
-import sharp from 'sharp';
 import { mixed } from '../look/color.ts';
 import { broken, set, type Placed } from './letters.ts';
 import { png } from './png.ts';
@@ -85,6 +84,8 @@ async function drawLetter(outline: string, wide: number, size: number): Promise<
   if (outline === '') return { shades: new Uint8Array(), wide: 0, high: 0, left: 0, foot: 0 };
   const scale = size / 1000;
   const svg = `<svg xmlns="http://www.w3.org/2000/svg" width="${box.wide}" height="${box.high}"><rect width="100%" height="100%"/><path transform="translate(${side} ${foot}) scale(${scale} ${-scale})" fill="#fff" stroke="#fff" stroke-width="52" stroke-linejoin="round" d="${outline}"/></svg>`;
+  // Only for a card that is drawn: it takes long to load.
+  const { default: sharp } = await import('sharp');
   const { data, info } = await sharp(Buffer.from(svg)).toColourspace('b-w').raw().toBuffer({ resolveWithObject: true });
   const made = Uint8Array.from({ length: box.wide * box.high }, (_, i) =>
     Math.round(((data[i * info.channels] ?? 0) / 255) * (shades - 1)),

@@ -4,15 +4,14 @@ import type { ContentFile } from './content-file.ts';
 import { headingProblems } from './heading-problems.ts';
 import type { Library } from './library.ts';
 import { linkProblems, pictureProblems, referencesNowhere } from './link-problems.ts';
-import { parseBody, visit } from './parse-body.ts';
-import type { Say } from './say.ts';
+import { parseBody } from './parse-body.ts';
+import { sayOf } from './say.ts';
 
 export function bodyProblems(file: ContentFile, library: Library) {
   if (file.ending !== 'mdx') return [];
-  const { tree, problems } = parseBody(file);
+  const { pieces, problems } = parseBody(file);
   const found = [...problems];
-  const say: Say = (node, field, got, allowed) =>
-    found.push({ file: file.path, line: node.position?.start.line ?? 1, field, got, allowed });
+  const say = sayOf(file, found);
   if (file.body.trim() === '')
     found.push({
       file: file.path,
@@ -21,7 +20,7 @@ export function bodyProblems(file: ContentFile, library: Library) {
       got: 'nothing',
       allowed: 'an article below the second "---"',
     });
-  visit(tree, (node) => {
+  for (const node of pieces) {
     if (node.type === 'mdxJsxFlowElement' || node.type === 'mdxJsxTextElement') componentProblems(node, library, say);
     else if (
       (node.type === 'mdxTextExpression' || node.type === 'mdxFlowExpression') &&
@@ -43,7 +42,7 @@ export function bodyProblems(file: ContentFile, library: Library) {
     else if (node.type === 'image') pictureProblems(node, file, library, say);
     else if (node.url !== undefined) linkProblems(node, file, library, say);
     else if (node.type === 'text') referencesNowhere(node, say);
-  });
-  headingProblems(tree, say);
+  }
+  headingProblems(pieces, say);
   return found;
 }

@@ -12,9 +12,10 @@ import { acrossFiles } from './across-files.ts';
 import { bodyProblems } from './body-problems.ts';
 import { readContentFile, type ContentFile } from './content-file.ts';
 import { customerProblems } from './customer-problems.ts';
-import type { KnownFields } from './known-fields.ts';
+import type { KnownTexts } from './known-texts.ts';
 import { libraryOf, type Known } from './library.ts';
 import { isPicture, pictureFileProblems } from './pictures.ts';
+import { presetProblems } from './preset-problems.ts';
 import type { Problem } from './problem.ts';
 import { referenceProblems } from './references.ts';
 import { schemaProblems } from './schema-problems.ts';
@@ -35,25 +36,22 @@ export interface Checked {
   readonly files: readonly ContentFile[];
 }
 
-/** @param fields what earlier builds have read */
+/** @param texts what earlier builds have read */
 export async function checkedFiles(
   projectFolder: string,
   known: Known,
   today = localDay(),
-  fields?: KnownFields,
+  texts?: KnownTexts,
 ): Promise<Checked> {
-  const { files: all, shown, shop } = await readAll(projectFolder, fields);
+  const { files: all, shown, shop } = await readAll(projectFolder, texts);
   const unwanted = leftOutBy(shop?.yaml.data);
   // What is left out may still be named: links to it go when the site is built.
   const library = libraryOf(all, known, await pictures(projectFolder), unwanted);
   const files = published(all, unwanted);
   const each = files.flatMap((file) => {
-    const kind = file.place === '' ? undefined : kindOf(file.folder);
-    const schema = file.path === shopFile ? shopSchema : kind?.schema;
-    // A wrong folder or ending is told below; its fields would only add noise.
-    if (!schema || (kind && kind.ending !== file.ending)) return [];
-    if (file.unreadable) return [file.unreadable];
-    if (file.yaml.problems.length > 0) return file.yaml.problems;
+    const schema = schemaOf(file);
+    if (!schema) return [];
+    if (!isReadable(file)) return file.unreadable ? [file.unreadable] : file.yaml.problems;
     return [
       ...schemaProblems(file.path, file.yaml, schema),
       ...referenceProblems(file, library),
@@ -61,10 +59,24 @@ export async function checkedFiles(
       ...customerProblems(file),
     ];
   });
+  const articles = files.filter((file) => file.ending === 'mdx' && schemaOf(file) && isReadable(file));
+  const presets = await presetProblems(articles);
   const linked = await linkProblems(projectFolder);
   const across = acrossFiles(files, library, today);
-  return { problems: [...each, ...linked, ...shown, ...across, ...shopProblems(projectFolder, shop, all)], files };
+  return {
+    problems: [...each, ...presets, ...linked, ...shown, ...across, ...shopProblems(projectFolder, shop, all)],
+    files,
+  };
 }
+
+/** What its fields must be. A wrong folder or ending is told elsewhere; there its fields would only add noise. */
+function schemaOf(file: ContentFile) {
+  if (file.path === shopFile) return shopSchema;
+  const kind = file.place === '' ? undefined : kindOf(file.folder);
+  return kind?.ending === file.ending ? kind.schema : undefined;
+}
+
+const isReadable = ({ unreadable, yaml }: ContentFile): boolean => !unreadable && yaml.problems.length === 0;
 
 /** A link stands for a file that may be elsewhere tomorrow, and a walk passes it over: an article behind one is not there. */
 async function linkProblems(projectFolder: string): Promise<Problem[]> {
@@ -132,7 +144,7 @@ interface Read {
   readonly shop: ContentFile | undefined;
 }
 
-async function readAll(projectFolder: string, fields?: KnownFields): Promise<Read> {
+async function readAll(projectFolder: string, texts?: KnownTexts): Promise<Read> {
   const folder = join(projectFolder, 'content');
   if (!existsSync(folder)) return { files: [], shown: [], shop: undefined };
   const beside = (await readdir(folder)).filter((name) => !placeNames.includes(name)).map((name) => join(folder, name));
@@ -143,7 +155,7 @@ async function readAll(projectFolder: string, fields?: KnownFields): Promise<Rea
   const read = await Promise.all(
     names.map(async (name) => {
       const bytes = await readFile(join(folder, name));
-      return { name, bytes, file: readContentFile(`content/${name}`, bytes, fields) };
+      return { name, bytes, file: readContentFile(`content/${name}`, bytes, texts) };
     }),
   );
   const shop = read.find((r) => r.file.path === shopFile)?.file;

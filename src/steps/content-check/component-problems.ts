@@ -1,12 +1,8 @@
 /** Components in an article: which exist, what they take, and whether what they name exists. */
-import { describeProblem } from '../../core/contract/messages.ts';
-import type { RawInputs } from '../../core/contract/field.ts';
-import { readInputs } from '../../core/contract/read-inputs.ts';
-import { topics } from '../../core/registry.ts';
 import { namedInArticles } from '../support/browser-sources.ts';
 import type { Library } from './library.ts';
 import { readLiteral } from '../../schemas/literal.ts';
-import type { BodyNode } from './parse-body.ts';
+import { isExpression, valueOf, type Attribute, type Piece } from './parse-body.ts';
 import { didYouMean, listed, shown } from './problem.ts';
 import type { Say } from './say.ts';
 
@@ -29,7 +25,7 @@ const naming: Readonly<Record<string, Naming>> = {
   },
 };
 
-export function componentProblems(node: BodyNode, library: Library, say: Say): void {
+export function componentProblems(node: Piece, library: Library, say: Say): void {
   const name = node.name ?? '';
   if (!/^[A-Z]/.test(name)) return plainTag(node, name, library, say);
   const takes = library.components.get(name);
@@ -44,14 +40,13 @@ export function componentProblems(node: BodyNode, library: Library, say: Say): v
   for (const attribute of node.attributes ?? []) attributeProblems(node, attribute, takes, say);
   const rule = naming[name];
   if (rule) nameProblems(node, rule, library, say);
-  if (name === 'Calculator') presetProblems(node, say);
   if (name === 'BothUnits') lengthProblems(node, say);
 }
 
 /** Text is written in Markdown; tags would let code, forms and foreign pages in. A few have no Markdown of their own. */
 const harmless = new Set(['br', 'sub', 'sup', 'kbd']);
 
-function plainTag(node: BodyNode, name: string, library: Library, say: Say): void {
+function plainTag(node: Piece, name: string, library: Library, say: Say): void {
   const attributes = node.attributes ?? [];
   if (harmless.has(name) && attributes.length === 0) return;
   const meant = [...library.components.keys()].find((c) => c.toLowerCase() === name.toLowerCase());
@@ -60,9 +55,7 @@ function plainTag(node: BodyNode, name: string, library: Library, say: Say): voi
   else say(node, `<${name}>`, 'an HTML tag', `Markdown, a component, or one of ${[...harmless].join(', ')}`);
 }
 
-type Attribute = NonNullable<BodyNode['attributes']>[number];
-
-function attributeProblems(node: BodyNode, attribute: Attribute, takes: ReadonlySet<string>, say: Say): void {
+function attributeProblems(node: Piece, attribute: Attribute, takes: ReadonlySet<string>, say: Say): void {
   const tag = `<${node.name ?? ''}>`;
   if (attribute.name === undefined) return say(node, tag, `{${text(attribute)}}`, 'attributes written out one by one');
   if (!takes.has(attribute.name))
@@ -81,7 +74,7 @@ function attributeProblems(node: BodyNode, attribute: Attribute, takes: Readonly
     );
 }
 
-function nameProblems(node: BodyNode, rule: Naming, library: Library, say: Say): void {
+function nameProblems(node: Piece, rule: Naming, library: Library, say: Say): void {
   const value = valueOf(node, rule.attribute);
   const names = rule.names(library);
   if (typeof value !== 'string')
@@ -100,53 +93,12 @@ function nameProblems(node: BodyNode, rule: Naming, library: Library, say: Say):
     );
 }
 
-/** Figures handed to a calculator are read as if they had been typed there. */
-function presetProblems(node: BodyNode, say: Say): void {
-  const name = valueOf(node, 'topic');
-  const topic = typeof name === 'string' ? topics[name] : undefined;
-  const value = node.attributes?.find((a) => a.name === 'preset')?.value;
-  if (!topic || !isExpression(value)) return;
-  const preset = readLiteral(value.value)?.data;
-  if (preset === undefined) return;
-  if (typeof preset !== 'object' || preset === null || Array.isArray(preset))
-    return say(node, '<Calculator preset>', shown(preset), "{{ field: 'figure', ... }}");
-  const keys = topic.fields.map((f) => f.key);
-  const unknown = Object.keys(preset).filter((key) => !keys.includes(key));
-  for (const key of unknown)
-    say(
-      node,
-      `<Calculator preset>`,
-      `the field ${key}`,
-      `one of the fields of ${String(name)}: ${keys.join(', ')}.${didYouMean(key, keys)}`,
-    );
-  const read = readInputs(topic.fields, preset as RawInputs);
-  if (read.ok || !('problems' in read)) return;
-  // What the author leaves out is for the reader to fill in.
-  const given = (problem: { field: string }) => (problem.field.split('.')[0] ?? '') in preset;
-  for (const problem of read.problems.filter((p) => given(p) && !unknown.includes(p.field)))
-    say(
-      node,
-      `<Calculator preset>`,
-      shown((preset as Record<string, unknown>)[problem.field.split('.')[0] ?? '']),
-      describeProblem(problem, { fields: topic.fields, words: topic.words }),
-    );
-}
-
-function lengthProblems(node: BodyNode, say: Say): void {
+function lengthProblems(node: Piece, say: Say): void {
   const value = node.attributes?.find((a) => a.name === 'mm')?.value;
   const mm = isExpression(value) ? readLiteral(value.value)?.data : undefined;
   if (typeof mm !== 'number') say(node, '<BothUnits mm>', shown(valueOf(node, 'mm')), 'a number, like mm={25.4}');
 }
 
-function valueOf(node: BodyNode, attribute: string): unknown {
-  const value = node.attributes?.find((a) => a.name === attribute)?.value;
-  return isExpression(value) ? `{${value.value}}` : value;
-}
-
 function text(attribute: Attribute): string {
   return typeof attribute.value === 'string' ? attribute.value : '';
-}
-
-function isExpression(value: unknown): value is { readonly value: string } {
-  return typeof value === 'object' && value !== null && 'value' in value && typeof value.value === 'string';
 }

@@ -1,7 +1,7 @@
 /** One file of content/, read and split into front matter and text. */
 import { places } from '../../schemas/places.ts';
 import { isDraft } from '../support/drafts.ts';
-import type { KnownFields } from './known-fields.ts';
+import type { KnownTexts } from './known-texts.ts';
 import type { Problem } from './problem.ts';
 import { readYaml, type YamlText } from './yaml-text.ts';
 
@@ -22,16 +22,18 @@ export interface ContentFile {
   readonly draft: boolean;
   /** Set when nothing in the file can be read: a picture under the name of an article, text in another encoding. */
   readonly unreadable: Problem | undefined;
+  /** What was read of this text and others before. */
+  readonly known: KnownTexts | undefined;
 }
 
-export function readContentFile(path: string, bytes: Uint8Array, known?: KnownFields): ContentFile {
+export function readContentFile(path: string, bytes: Uint8Array, known?: KnownTexts): ContentFile {
   const place = places.find((p) => path.startsWith(`${p}/`)) ?? '';
   const inside = path.slice((place || 'content').length + 1);
   const [, folder = '', name = inside] = /^(?:([^/]+)\/)?(.+)$/.exec(inside) ?? [];
   const [, id = name, ending = ''] = /^(.+)\.([^./]+)$/.exec(name) ?? [];
   const { text, problem } = decoded(path, bytes);
   const draft = ending === 'mdx' && isDraft(text);
-  const file = { path, place, folder, id, ending, draft, unreadable: problem };
+  const file = { path, place, folder, id, ending, draft, unreadable: problem, known };
   if (problem) return { ...file, yaml: readYaml(path, '', 1), body: '' };
   if (ending === 'yaml') return { ...file, yaml: readYaml(path, text, 1, known), body: '' };
   const split = /^(\s*)---[ \t]*\r?\n([\s\S]*?)^---[ \t]*(?:\r?\n|$)/m.exec(text);

@@ -1,8 +1,7 @@
 /** What articles may name that is not in content/: components, figures, calculators, fixed pages. */
 import { existsSync } from 'node:fs';
-import { readFile } from 'node:fs/promises';
+import { readdir, readFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
-import { topics } from '../../core/registry.ts';
 import { addressIn, first, languages, type Lang } from '../../words/lang.ts';
 import { kinds } from '../../schemas/kinds.ts';
 import { namedInArticles } from '../support/browser-sources.ts';
@@ -23,7 +22,7 @@ export async function knownNames(projectFolder: string): Promise<Known> {
       ...(await attributesOf(join(projectFolder, namedInArticles.tables), await names(namedInArticles.tables))),
     ]),
     figures: new Set(await names(namedInArticles.figures)),
-    topics: new Set(Object.keys(topics)),
+    topics: new Set(await foldersIn(join(projectFolder, namedInArticles.topics))),
     addresses: new Set([
       ...pages
         .map(insideLanguages)
@@ -41,6 +40,12 @@ export async function knownNames(projectFolder: string): Promise<Known> {
           : [],
       ),
   };
+}
+
+/** A calculator is a folder; a test holds that each is in the registry, which takes long to load. */
+async function foldersIn(folder: string): Promise<string[]> {
+  const entries = existsSync(folder) ? await readdir(folder, { withFileTypes: true }) : [];
+  return entries.filter((entry) => entry.isDirectory()).map((entry) => entry.name);
 }
 
 /** Pages whose addresses the check derives from content/ itself. */

@@ -50,7 +50,7 @@ export function libraryOf(
     if (!kindOf(folder)?.page || file.draft) continue;
     pages.add(`${folder}/${id}`);
     if (file.ending === 'mdx' && !isLeftOut(leftOut, folder, id))
-      anchors.set(`${folder}/${id}`, anchorsOf(parseBody(file).tree));
+      anchors.set(`${folder}/${id}`, anchorsOf(parseBody(file).pieces));
     const { lang, name } = splitName(id);
     // A complaint's file holds every language, and makes a page in each.
     for (const spoken of folder === 'trouble' ? languages : [lang])

@@ -1,13 +1,13 @@
 /** Links and pictures in an article. */
 import type { ContentFile } from './content-file.ts';
 import { hasAddress, pageAt, type Library } from './library.ts';
-import type { BodyNode } from './parse-body.ts';
+import type { Piece } from './parse-body.ts';
 import { didYouMean, listed } from './problem.ts';
 import type { Say } from './say.ts';
 
 const outside = ['https:', 'http:', 'mailto:', 'tel:'];
 
-export function linkProblems(node: BodyNode, file: ContentFile, library: Library, say: Say): void {
+export function linkProblems(node: Piece, file: ContentFile, library: Library, say: Say): void {
   const link = node.url ?? '';
   const scheme = /^[a-z][a-z0-9+.-]*:/i.exec(link)?.[0].toLowerCase();
   if (scheme !== undefined) {
@@ -25,13 +25,13 @@ export function linkProblems(node: BodyNode, file: ContentFile, library: Library
 }
 
 /** Anchors of articles are known here; those of made pages are looked at once the site stands. */
-function anchorProblems(node: BodyNode, page: string, anchor: string | undefined, library: Library, say: Say): void {
+function anchorProblems(node: Piece, page: string, anchor: string | undefined, library: Library, say: Say): void {
   const anchors = library.anchors.get(page);
   if (anchor === undefined || anchors === undefined || anchors.has(decodeURIComponent(anchor))) return;
   say(node, 'link', node.url ?? '', `a heading of that page.${didYouMean(anchor, anchors)}`);
 }
 
-export function pictureProblems(node: BodyNode, file: ContentFile, library: Library, say: Say): void {
+export function pictureProblems(node: Piece, file: ContentFile, library: Library, say: Say): void {
   const picture = node.url ?? '';
   const alt = (node.alt ?? '').trim();
   if (alt === '')
@@ -54,7 +54,7 @@ function beside(file: string, picture: string): string {
 }
 
 /** "[the cord][nope]" stands in the text as it is when nothing is defined under that name. */
-export function referencesNowhere(node: BodyNode, say: Say): void {
+export function referencesNowhere(node: Piece, say: Say): void {
   for (const [all] of (node.value ?? '').matchAll(/\[[^\][\n]+\]\[[^\][\n]*\]/g))
     say(node, 'link', all, 'the address in round brackets, like [the cord](/jobs/recoil-cord/)');
 }

@@ -7,7 +7,7 @@ import type { ContentFile } from './content-file.ts';
 import type { Problem } from './problem.ts';
 
 /** The part of a syntax tree the checks look at. */
-export interface BodyNode {
+interface BodyNode {
   readonly type: string;
   readonly position?: { readonly start: { readonly line: number } };
   readonly children?: readonly BodyNode[];
@@ -17,12 +17,34 @@ export interface BodyNode {
   /** Of a heading: 2 for "##". */
   readonly depth?: number;
   readonly name?: string | null;
-  readonly attributes?: readonly { readonly name?: string; readonly value?: unknown }[];
+  readonly attributes?: readonly Attribute[];
+}
+
+export interface Attribute {
+  readonly name?: string;
+  /** Text, or an expression. */
+  readonly value?: string | { readonly value: string } | null;
+}
+
+/** Something in a text that a rule looks at: a component, a heading, a link, a picture, ... */
+export interface Piece {
+  readonly type: string;
+  readonly line: number;
+  /** Of a heading, what it says. */
+  readonly value?: string;
+  readonly url?: string;
+  readonly alt?: string;
+  readonly depth?: number;
+  readonly name?: string;
+  readonly attributes?: readonly Attribute[];
 }
 
 export interface Body {
-  readonly tree: BodyNode | undefined;
+  /** In the order of the text. */
+  readonly pieces: readonly Piece[];
   readonly problems: readonly Problem[];
+  /** An earlier build has found it in order. */
+  readonly known: boolean;
 }
 
 const tries = 25;
@@ -31,9 +53,14 @@ const parsed = new WeakMap<ContentFile, Body>();
 
 /** A text is parsed once, however many rules look at it. */
 export function parseBody(file: ContentFile): Body {
-  const body = parsed.get(file) ?? parse(file);
+  const body = parsed.get(file) ?? knownBody(file) ?? parse(file);
   parsed.set(file, body);
   return body;
+}
+
+function knownBody(file: ContentFile): Body | undefined {
+  const before = file.known?.of('pieces', file.body);
+  return before && { pieces: before.data as readonly Piece[], problems: [], known: true };
 }
 
 function parse(file: ContentFile): Body {
@@ -41,7 +68,11 @@ function parse(file: ContentFile): Body {
   let text = file.body;
   for (let i = 0; i < tries; i++) {
     try {
-      return { tree: mdxToMdast(text) as BodyNode, problems };
+      const pieces: Piece[] = [];
+      gather(mdxToMdast(text) as BodyNode, pieces);
+      // Of a whole build that finds something wrong nothing is kept.
+      if (problems.length === 0) file.known?.put('pieces', file.body, pieces);
+      return { pieces, problems, known: false };
     } catch (reason) {
       const mistake = read(String(reason instanceof Error ? reason.message : reason));
       const lines = text.split('\n');
@@ -59,13 +90,59 @@ function parse(file: ContentFile): Body {
       text = lines.join('\n');
     }
   }
-  return { tree: undefined, problems };
+  return { pieces: [], problems, known: false };
 }
 
-export function visit(node: BodyNode | undefined, look: (node: BodyNode) => void): void {
-  if (!node) return;
-  look(node);
-  for (const child of node.children ?? []) visit(child, look);
+/** A node and those inside it. */
+function gather(node: BodyNode, into: Piece[]): void {
+  if (isLookedAt(node)) into.push(pieceOf(node));
+  for (const child of node.children ?? []) gather(child, into);
+}
+
+const kinds = new Set([
+  'mdxJsxFlowElement',
+  'mdxJsxTextElement',
+  'mdxTextExpression',
+  'mdxFlowExpression',
+  'mdxjsEsm',
+  'heading',
+  'image',
+]);
+
+const isLookedAt = ({ type, url, value }: BodyNode): boolean =>
+  kinds.has(type) || url !== undefined || (type === 'text' && (value ?? '').includes(']['));
+
+function pieceOf(node: BodyNode): Piece {
+  const { type, position, url, alt, depth, name, attributes } = node;
+  const value = type === 'heading' ? textOf(node) : node.value;
+  const piece = {
+    type,
+    line: position?.start.line ?? 1,
+    value,
+    url,
+    alt: alt ?? undefined,
+    depth,
+    name: name ?? undefined,
+  };
+  const plain = attributes?.map((attribute) => ({ name: attribute.name, value: plainValue(attribute.value) }));
+  return JSON.parse(JSON.stringify({ ...piece, attributes: plain })) as Piece;
+}
+
+const plainValue = (value: Attribute['value']): Attribute['value'] =>
+  typeof value === 'object' && value !== null ? { value: value.value } : value;
+
+function textOf(node: BodyNode): string {
+  return node.value ?? (node.children ?? []).map(textOf).join('');
+}
+
+/** What an attribute says: its text, or an expression in its brackets. */
+export function valueOf(node: Piece, attribute: string): unknown {
+  const value = node.attributes?.find((a) => a.name === attribute)?.value;
+  return isExpression(value) ? `{${value.value}}` : value;
+}
+
+export function isExpression(value: unknown): value is { readonly value: string } {
+  return typeof value === 'object' && value !== null && 'value' in value && typeof value.value === 'string';
 }
 
 /** "12:7: what is wrong (rule)" */

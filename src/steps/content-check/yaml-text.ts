@@ -1,6 +1,6 @@
 /** YAML with the line of every field kept. */
 import { isMap, isSeq, LineCounter, parseDocument, visit, type Node, type YAMLParseError } from 'yaml';
-import type { KnownFields } from './known-fields.ts';
+import type { KnownTexts } from './known-texts.ts';
 import type { Problem } from './problem.ts';
 
 export type Path = readonly PropertyKey[];
@@ -16,8 +16,8 @@ export interface YamlText {
  * @param firstLine where the text starts in its file: 2 for front matter after "---"
  * @param known what was read before and was in order; what is read now and is, is put there
  */
-export function readYaml(file: string, text: string, firstLine: number, known?: KnownFields): YamlText {
-  const before = known?.of(text);
+export function readYaml(file: string, text: string, firstLine: number, known?: KnownTexts): YamlText {
+  const before = known?.of('fields', text);
   if (before) {
     let read: YamlText | undefined;
     // Asked for where something else is wrong with the file.
@@ -25,7 +25,7 @@ export function readYaml(file: string, text: string, firstLine: number, known?: 
     return { data: before.data, lineOf, problems: [] };
   }
   const read = readAnew(file, text, firstLine);
-  if (read.problems.length === 0) known?.put(text, read.data);
+  if (read.problems.length === 0) known?.put('fields', text, read.data);
   return read;
 }
 

@@ -1,7 +1,6 @@
 /** The shop's mark: what may be one, and the pictures of it that devices ask for. */
 import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import sharp from 'sharp';
 import { shopFolder } from '../../schemas/places.ts';
 
 const mostBytes = 200_000;
@@ -50,6 +49,7 @@ export async function markDrawing(projectFolder: string, mark: string | undefine
   const own = mark === undefined ? undefined : join(projectFolder, shopFolder, mark);
   if (own === undefined || !existsSync(own)) return readFileSync(join(projectFolder, 'public/mark.svg'), 'utf8');
   if (own.endsWith('.svg')) return readFileSync(own, 'utf8');
+  const { default: sharp } = await import('sharp');
   const { data, info } = await sharp(own)
     .resize(512, 512, { fit: 'inside', withoutEnlargement: true })
     .png({ palette: true })
@@ -65,6 +65,7 @@ export async function markFiles(
   ground: string,
 ): Promise<ReadonlyMap<string, Buffer>> {
   const drawing = Buffer.from(await markDrawing(projectFolder, mark));
+  const { default: sharp } = await import('sharp');
   // A shop's own mark stands on the page's ground with a rim, since devices cut icons round; ours is drawn to the edge.
   const draw = async (size: number) => {
     const rim = mark === undefined ? 0 : Math.round(size * 0.1);

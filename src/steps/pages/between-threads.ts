@@ -9,7 +9,7 @@ export interface FinisherGiven {
   readonly base: string;
   /** Pages the shop leaves out, by file. */
   readonly leftOut: readonly string[];
-  /** Every page. */
+  /** Every page, in the order in which they come. */
   readonly pages: readonly string[];
   /** What stands in pages as they are made -> what a reader sees there. */
   readonly signs: readonly (readonly [sign: string, text: string])[];
@@ -24,10 +24,10 @@ export interface KeptBefore {
   readonly from: string;
   /** The folder of what they name. */
   readonly named: string;
-  /** The pages that stand as they were. */
-  readonly pages: readonly string[];
   /** Folders of its parts of the search index, by number. */
   readonly parts: readonly string[];
+  /** Those that hold: every page of them stands as it was. */
+  readonly holding: ReadonlySet<number>;
 }
 
 export type ToFinisher =

@@ -5,9 +5,9 @@
 import { closeSync, mkdirSync, openSync, readSync, writeFileSync, writeSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { PortableSite, type PageLinks } from '../portable/make-portable.ts';
-import { packSearch } from '../search/add-search.ts';
-import { PageIndex, partOf, partsFor } from '../search/index-pages.ts';
+import { packSearch, searchFolder } from '../search/add-search.ts';
 import { KeptParts } from '../search/kept-parts.ts';
+import { SearchParts } from '../search/search-parts.ts';
 import { hasBox } from '../search/wake-early.ts';
 import { letGo } from '../support/let-go.ts';
 import type { Finished, FinisherGiven } from './between-threads.ts';
@@ -25,8 +25,8 @@ export class Finishing {
   readonly #given: FinisherGiven;
   readonly #site: PortableSite;
   readonly #files: Set<string>;
-  readonly #index: PageIndex;
-  readonly #parts: KeptParts;
+  readonly #kept: KeptParts;
+  readonly #parts: SearchParts;
   readonly #withBox: string[] = [];
   readonly #folders = new Set<string>();
   readonly #pages: Record<string, FinishedPage> = {};
@@ -36,20 +36,23 @@ export class Finishing {
   #length = 0;
   readonly #signs: Signs;
 
-  private constructor(given: FinisherGiven, index: PageIndex) {
+  private constructor(given: FinisherGiven, keptParts: KeptParts, parts: SearchParts) {
     const { dist, files, base, leftOut, keepIn, kept } = given;
     this.#given = given;
     this.#signs = given.signs.map(([sign, said]) => [Buffer.from(sign), Buffer.from(said)]);
-    this.#index = index;
     this.#files = new Set(files);
     this.#site = new PortableSite(dist, { files: this.#files, base, leftOut: new Set(leftOut) });
-    this.#parts = new KeptParts(keepIn.folder, kept?.parts);
+    this.#kept = keptParts;
+    this.#parts = parts;
     this.#written = openSync(keepIn.pages, 'w');
     this.#before = kept && openSync(kept.from, 'r');
   }
 
   static async begin(given: FinisherGiven): Promise<Finishing> {
-    return new Finishing(given, await PageIndex.start(given.pages.length, partsThatHold(given)));
+    const { dist, pages, keepIn, kept: before } = given;
+    const kept = new KeptParts(keepIn.folder, before?.parts);
+    const asked = { pages, out: searchFolder(dist), kept, holding: before?.holding };
+    return new Finishing(given, kept, await SearchParts.start(asked));
   }
 
   /** A file of the site that was not known before. */
@@ -81,7 +84,7 @@ export class Finishing {
     this.#folders.add(dirname(path));
     writeFileSync(path, published);
     if (box) this.#withBox.push(file);
-    if (this.#index.wants(file)) await this.#index.add(file, published.toString('utf8'));
+    await this.#parts.add(file, () => published.toString('utf8'));
   }
 
   /** All pages are there. The index is made by a program of its own: meanwhile the scripts are. */
@@ -90,14 +93,14 @@ export class Finishing {
     closeSync(this.#written);
     if (this.#before !== undefined) closeSync(this.#before);
     letGo();
-    const searched = { index: this.#index, dist, project, withBox: this.#withBox, kept: this.#parts };
+    const searched = { parts: this.#parts, dist, project, withBox: this.#withBox };
     await Promise.all([this.#site.finish(kept?.named), packSearch(searched)]);
     await this.close();
-    return { pages: this.#pages, parts: this.#parts.names };
+    return { pages: this.#pages, parts: this.#kept.names };
   }
 
   async close(): Promise<void> {
-    await this.#index.close();
+    await this.#parts.close();
   }
 }
 
@@ -114,13 +117,4 @@ function withoutSigns(page: Buffer, signs: Signs): Buffer {
     from = at + found[0].length;
   }
   return pieces.length === 0 ? page : Buffer.concat([...pieces, page.subarray(from)]);
-}
-
-/** Parts of the search index of which every page stands as it was. */
-function partsThatHold({ pages, kept }: FinisherGiven): ReadonlySet<number> {
-  if (!kept) return new Set();
-  const count = partsFor(pages.length);
-  const stands = new Set(kept.pages);
-  const changed = new Set(pages.filter((page) => !stands.has(page)).map((page) => partOf(page, count)));
-  return new Set(kept.parts.keys().filter((number) => number < count && !changed.has(number)));
 }

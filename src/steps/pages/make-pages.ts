@@ -4,11 +4,11 @@ import { dirname, join } from 'node:path';
 import { cardCache, CardList, cardOf, drawCards } from '../cards/add-cards.ts';
 import { editionName } from '../edition/edition.ts';
 import { editionFile } from '../edition/integration.ts';
-import { addLicenses } from '../licenses/add-licenses.ts';
-import { addMarks } from '../one-shop.ts';
 import { clientFolder, type Program } from '../program/program.ts';
-import { offlinePage, stopAtBrokenLinks } from '../portable/make-portable.ts';
+import { stopAtBrokenLinks } from '../portable/broken-links.ts';
+import { offlinePage } from '../portable/offline-page.ts';
 import { addPublishing } from '../publishing/add-publishing.ts';
+import { byPart, partsThatHold } from '../search/index-pages.ts';
 import { basePath, leftOutFiles, siteAddress } from '../site-address.ts';
 import { shopColor } from '../support/shop-says.ts';
 import { FreshFolder } from '../support/fresh-folder.ts';
@@ -53,8 +53,6 @@ export async function makePages({ project, begun, program, site, finisher, cards
   const folder = begun.path;
   const address = siteAddress();
   const base = basePath(address);
-  await addMarks(folder, project);
-  await addLicenses(folder, program.shipped);
   await writeFile(join(folder, editionFile), `${editionName(site.edition)}\n`);
 
   const reads = new ReadLog();
@@ -64,6 +62,9 @@ export async function makePages({ project, begun, program, site, finisher, cards
   const files = [...new Set([...there, ...paths.map((path) => path.file)])].sort();
   const said = saidBy(site);
   const kept = await keptPages(program.folder, { files, said });
+  const pageNames = paths.filter(isPage).map(({ file }) => file);
+  const holding = partsThatHold(pageNames, (page) => kept?.pages.has(page) ?? false, kept?.parts ?? []);
+  const inTurn = byPart(pageNames, holding);
   const keepIn = newPagesFile(program.folder);
   const signs = languages.map((lang) => [editionIn(lang), editionSaid(site.edition, lang)] as const);
   finisher.begin({
@@ -72,16 +73,16 @@ export async function makePages({ project, begun, program, site, finisher, cards
     files,
     base,
     leftOut: [...leftOutFiles(project)],
-    pages: paths.filter(isPage).map(({ file }) => file),
+    pages: pageNames.toSorted(inTurn),
     signs,
     keepIn: { folder: program.folder, pages: keepIn },
-    kept: kept && { from: kept.from, named: kept.named, pages: [...kept.pages.keys()], parts: kept.parts },
+    kept: kept && { from: kept.from, named: kept.named, parts: kept.parts, holding },
   });
   try {
     const pictures = await PagePictures.listen((file) => finisher.added(file));
     const known: Record<string, Known> = {};
     let sinceLetGo = 0;
-    for (const path of paths) {
+    for (const path of paths.toSorted((a, b) => inTurn(a.file, b.file))) {
       const { file } = path;
       if (!isPage(path)) {
         await mkdir(dirname(join(folder, file)), { recursive: true });

@@ -1,7 +1,6 @@
 /** Runs a site's program: which pages there are, and the HTML of each as Astro makes it. */
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
-import { StaticPaths } from 'astro/runtime/prerender/static-paths.js';
 import { serverFolder, type Program } from '../program/program.ts';
 import { handToProgram, type SiteData } from '../program/site-data.ts';
 
@@ -71,6 +70,7 @@ export class Renderer {
 
   /** Where two kinds of page make the same file, the first counts, as with Astro. */
   async paths(): Promise<readonly PagePath[]> {
+    const { StaticPaths } = await import('astro/runtime/prerender/static-paths.js');
     const all = await new StaticPaths(this.#app as never).getAll();
     const paths = new Map<string, PagePath>();
     for (const { pathname, route } of all) {

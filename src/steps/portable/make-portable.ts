@@ -8,38 +8,18 @@ import { basename, join } from 'node:path';
 import { ClassicScripts } from './classic-scripts.ts';
 import { relativeCss } from './css.ts';
 import { listFiles } from '../support/files.ts';
-import { stopBuild } from '../support/stop-build.ts';
+import { BrokenLinks } from './broken-links.ts';
 import { applyEdits, type Edit } from './edits.ts';
 import { HashedFiles } from './hashed-files.ts';
 import { Islands } from './islands.ts';
 import { lostAnchors, relink, type Anchor, type LinkProblem, type SiteFiles } from './links.ts';
+import { offlinePage } from './offline-page.ts';
 import { PageScripts } from './page-scripts.ts';
 import { isSheet, PageSheets } from './page-sheet.ts';
 import { bringBack, madeFolder, namesIn } from './made-files.ts';
 import { parsePage, type Page, type PageElement } from './parse-page.ts';
 import { policyTag } from './policy.ts';
 import { relativePath, rootOf, type FileSet } from './site-paths.ts';
-
-const brokenLinks = 'BrokenLinks';
-
-export class BrokenLinks extends Error {
-  constructor(problems: readonly LinkProblem[]) {
-    super(
-      `${problems.length} broken link${problems.length === 1 ? '' : 's'}:\n${problems.map((p) => `  ${p.file} -> ${p.link}  (${p.why})`).join('\n')}`,
-    );
-    this.name = brokenLinks;
-  }
-}
-
-export function stopAtBrokenLinks(reason: unknown): never {
-  // From a thread it comes as a plain error of the same name.
-  if (!(reason instanceof Error) || reason.name !== brokenLinks) throw reason;
-  stopBuild(
-    'The site has links that lead nowhere; it was not built.',
-    'Mend the links listed above. The site built before stands as it was.',
-    reason.message,
-  );
-}
 
 /** @param leftOut pages the shop leaves out, by file */
 export async function makePortable(dist: string, base: string, leftOut: FileSet = new Set()): Promise<void> {
@@ -130,12 +110,6 @@ export class PortableSite {
     await makeCssRelative(this.#dist);
   }
 }
-
-/**
- * A host shows 404.html at any depth, so its links are absolute. The worker needs the same page
- * at a known place with relative links, in whatever subfolder the site stands.
- */
-export const offlinePage = { file: 'offline.html', like: '404.html' };
 
 async function addOfflinePage(dist: string): Promise<void> {
   const page = join(dist, offlinePage.like);

@@ -1,6 +1,6 @@
 /**
  * The program of a site: what the bundler makes of src/, for making pages and for the reader's browser. It holds no word
- * of the articles, and so is the same until src/, public/, the packages or the shop's settings change. It is kept, and a
+ * of the articles, and so is the same until src/, public/, the packages, the shop's settings or its mark change. It is kept, and a
  * build that finds it there bundles nothing.
  */
 import { createHash } from 'node:crypto';
@@ -9,6 +9,7 @@ import { mkdir, readdir, readFile, rename, rm, stat, utimes, writeFile } from 'n
 import { join } from 'node:path';
 import process from 'node:process';
 import { shopFile, shopFolder } from '../../schemas/places.ts';
+import { shopMark } from '../support/shop-says.ts';
 import { shownPictures } from '../support/shown-pictures.ts';
 import { isRunning } from '../support/fresh-folder.ts';
 import { listFiles } from '../support/files.ts';
@@ -17,8 +18,6 @@ export interface Program {
   readonly folder: string;
   /** What makes pages, below `server`. */
   readonly entry: string;
-  /** Folders of the packages whose code readers get. */
-  readonly shipped: readonly string[];
 }
 
 export const serverFolder = 'server';
@@ -52,13 +51,25 @@ export async function programKey(project: string): Promise<string> {
       existsSync(join(project, folder)) ? (await listFiles(join(project, folder))).map((f) => `${folder}/${f}`) : [],
     ),
   );
-  for (const name of [...single, ...beside, ...inside.flat(), ...(await shownPictures(project, false))]) {
+  for (const name of [
+    ...single,
+    ...beside,
+    ...inside.flat(),
+    ...markFile(project),
+    ...(await shownPictures(project, false)),
+  ]) {
     const path = join(project, name);
     // At once: a thousand small files wait longer for each other than the disk takes for them.
     const bytes = existsSync(path) ? readFileSync(path) : undefined;
     hash.update(`\0${name}\0${bytes?.length ?? 'none'}\0`).update(bytes ?? '');
   }
   return hash.digest('hex').slice(0, 24);
+}
+
+/** The shop's own, which is drawn in all its sizes where the program is made. */
+function markFile(project: string): readonly string[] {
+  const mark = shopMark(project);
+  return mark === undefined ? [] : [`${shopFolder}/${mark}`];
 }
 
 /** The program kept under a key, if there is one. */
@@ -71,10 +82,10 @@ export async function keptProgram(project: string, key: string): Promise<Program
 }
 
 /** Astro's own run ends here: what it has made in `folder` is noted, so that it can be found. */
-export async function noteProgram(folder: string, shipped: Iterable<string>): Promise<void> {
+export async function noteProgram(folder: string): Promise<void> {
   const entry = (await readdir(join(folder, serverFolder))).find((name) => /^prerender-entry\..*mjs$/.test(name));
   if (entry === undefined) throw new Error('Astro has made no program for pages; src/steps/program no longer fits it.');
-  await writeFile(join(folder, notesFile), JSON.stringify({ entry, shipped: [...shipped].sort() }));
+  await writeFile(join(folder, notesFile), JSON.stringify({ entry }));
 }
 
 /** Keeps what was made in `made` under its key; of older ones the last few stay. */

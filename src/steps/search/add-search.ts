@@ -1,7 +1,6 @@
 /** Gives a built site its search: indexes the pages, packs the result into dist/pagefind. */
 import { existsSync, readFileSync } from 'node:fs';
-import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
-import { tmpdir } from 'node:os';
+import { mkdir, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { build } from 'esbuild';
 import { places } from '../../schemas/places.ts';
@@ -10,11 +9,10 @@ import { languages, type Lang } from '../../words/lang.ts';
 import { browserSources } from '../support/browser-sources.ts';
 import { classicOptions } from '../support/classic.ts';
 import { engineScript } from './engine-script.ts';
-import { PageIndex } from './index-pages.ts';
-import type { KeptParts } from './kept-parts.ts';
 import { misspelledWords } from './misspelled.ts';
 import { packList } from './pack-list.ts';
-import { packPart, type PackedPart } from './pack-part.ts';
+import type { PackedPart } from './pack-part.ts';
+import { SearchParts } from './search-parts.ts';
 import { hasBox, wakeEarly } from './wake-early.ts';
 
 /**
@@ -23,35 +21,36 @@ import { hasBox, wakeEarly } from './wake-early.ts';
  */
 export async function addSearch(dist: string, project: string, parts?: number): Promise<void> {
   const pages = (await listFiles(dist)).filter((f) => f.endsWith('.html'));
-  const index = await PageIndex.start(pages.length, new Set(), parts);
+  const packing = await SearchParts.start({ pages, out: searchFolder(dist), count: parts });
   const withBox: string[] = [];
   try {
     for (const page of pages) {
       const html = readFileSync(join(dist, page), 'utf8');
       if (hasBox(html)) withBox.push(page);
-      await index.add(page, html);
+      await packing.add(page, () => html);
     }
-    await packSearch({ index, dist, project, withBox });
+    await packSearch({ parts: packing, dist, project, withBox });
   } finally {
-    await index.close();
+    await packing.close();
   }
 }
 
+/** Where a site's search lies. */
+export const searchFolder = (dist: string): string => join(dist, 'pagefind');
+
 export interface Searched {
-  /** It holds every page, but those of parts that are kept. */
-  readonly index: PageIndex;
+  readonly parts: SearchParts;
   readonly dist: string;
   readonly project: string;
   /** Pages with the search box. */
   readonly withBox: readonly string[];
-  readonly kept?: KeptParts;
 }
 
 /** What the site's search is made of. */
-export async function packSearch({ index, dist, project, withBox, kept }: Searched): Promise<void> {
-  const out = join(dist, 'pagefind');
+export async function packSearch({ parts: packing, dist, project, withBox }: Searched): Promise<void> {
+  const out = searchFolder(dist);
   await mkdir(out, { recursive: true });
-  const parts = await packParts(index, out, kept);
+  const parts = await packing.all();
   const rows = parts.flatMap((part) => part.rows);
   const pagePlaces = parts.flatMap((part) => part.places);
   const spoken = languages.filter((l) => rows.some((row) => row.lang === l));
@@ -66,28 +65,6 @@ export async function packSearch({ index, dist, project, withBox, kept }: Search
   }
   await writeFile(join(out, 'engine.js'), await engineScript(parts[0]?.pagefind ?? ''));
   wakeEarly(dist, withBox, spoken);
-}
-
-async function packParts(index: PageIndex, out: string, kept: KeptParts | undefined): Promise<readonly PackedPart[]> {
-  const plain = await mkdtemp(join(tmpdir(), 'almanac-search-'));
-  const pack = async (number: number): Promise<PackedPart> => {
-    const part = index.parts[number];
-    const files = join(out, String(number));
-    if (!part) {
-      if (!kept) throw new Error(`Part ${number} of the search index was not made, and none is kept.`);
-      return kept.bring(number, files);
-    }
-    const folder = join(plain, String(number));
-    await part.finish(folder);
-    const packed = await packPart(folder, number, files, part.rows);
-    await kept?.put(number, part.mark(), packed, files);
-    return packed;
-  };
-  try {
-    return await Promise.all(index.parts.map((_, number) => pack(number)));
-  } finally {
-    await rm(plain, { recursive: true, force: true });
-  }
 }
 
 /** All that the search starts from in a language, in one script: it would ask for a file after the other. */

@@ -19,9 +19,32 @@ const severalParts = 4;
 
 export const partsFor = (pages: number): number => (pages > onePartUpTo ? severalParts : 1);
 
+/** Of the parts an earlier build has left, those of which every page stands as it was. */
+export function partsThatHold(
+  pages: readonly string[],
+  stands: (page: string) => boolean,
+  kept: readonly string[],
+): ReadonlySet<number> {
+  const count = partsFor(pages.length);
+  const changed = new Set(pages.filter((page) => !stands(page)).map((page) => partOf(page, count)));
+  return new Set(kept.keys().filter((number) => number < count && !changed.has(number)));
+}
+
 /** The part a page is in. */
 export const partOf = (page: string, parts: number): number =>
   parts === 1 ? 0 : parseInt(hash('sha1', page).slice(0, 8), 16) % parts;
+
+/**
+ * The order in which the pages of a site are best made: those of one part after those of another, so that a part's index
+ * is written while others wait; parts that are there already come last.
+ */
+export function byPart(pages: readonly string[], there: ReadonlySet<number>): (a: string, b: string) => number {
+  const count = partsFor(pages.length);
+  const last = (part: number) => (there.has(part) ? count : 0);
+  const turns = new Map(pages.map((page) => [page, partOf(page, count)]));
+  const turn = (page: string) => turns.get(page) ?? 0;
+  return (a, b) => turn(a) + last(turn(a)) - turn(b) - last(turn(b));
+}
 
 /** Takes pages one after the other. Only those with `data-pagefind-body` are indexed. */
 export class IndexPart {
@@ -82,15 +105,6 @@ export class PageIndex {
       return new IndexPart(index);
     });
     return new PageIndex(await Promise.all(parts));
-  }
-
-  /** Whether the page is in a part that is being made. */
-  wants(page: string): boolean {
-    return this.parts[partOf(page, this.parts.length)] !== undefined;
-  }
-
-  async add(page: string, html: string): Promise<void> {
-    await this.parts[partOf(page, this.parts.length)]?.add(page, html);
   }
 
   /** Ends the program that makes it, whatever came of it. */

@@ -30,5 +30,6 @@ export const namedInArticles = {
   components: 'src/components/mdx-components.ts',
   tables: 'src/components/tables',
   figures: 'src/components/figures',
+  topics: 'src/core/topics',
   pages: 'src/pages',
 };
