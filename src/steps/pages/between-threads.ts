@@ -13,15 +13,17 @@ export interface FinisherGiven {
   readonly pages: readonly string[];
   /** What stands in pages as they are made -> what a reader sees there. */
   readonly signs: readonly (readonly [sign: string, text: string])[];
-  /** What the next build can use: the file of finished pages, and the folder it lies in. */
-  readonly keepIn: { readonly folder: string; readonly pages: string };
+  /** Where what the next build can use is put: a folder, and the name of the file of pages in it. */
+  readonly keepIn: { readonly folder: string; readonly file: string };
   /** What the last one has left. */
   readonly kept: KeptBefore | undefined;
 }
 
 export interface KeptBefore {
-  /** Its file of pages. */
-  readonly from: string;
+  /** The pages that stand as they were, in the order in which they are best written. */
+  readonly pages: readonly (readonly [file: string, page: FinishedPage])[];
+  /** They are brought together in the new file of pages. */
+  readonly together: boolean;
   /** The folder of what they name. */
   readonly named: string;
   /** Folders of its parts of the search index, by number. */
@@ -35,7 +37,6 @@ export type ToFinisher =
   | { readonly copy: string; readonly to: string }
   | { readonly given: FinisherGiven }
   | { readonly file: string; readonly html: string }
-  | { readonly file: string; readonly kept: FinishedPage }
   /** A file of the site that was not known before. */
   | { readonly added: string }
   | { readonly end: true };
@@ -43,6 +44,8 @@ export type ToFinisher =
 export interface Finished {
   /** By file. */
   readonly pages: Readonly<Record<string, FinishedPage>>;
+  /** What the worker knows pages by that are not touched any more, by file. */
+  readonly marks: Readonly<Record<string, string>>;
   /** Folders of the parts of the search index, by number. */
   readonly parts: readonly string[];
 }

@@ -11,6 +11,8 @@ if (!parentPort) throw new Error('This file is the inside of a thread; finisher.
 const port = parentPort;
 const tell = (said: FromFinisher) => port.postMessage(said);
 let finishing: Finishing | undefined;
+/** Pages of the build before are written whenever no new one is there. */
+let keeping: Promise<void> | undefined;
 
 async function take(message: ToFinisher): Promise<void> {
   if ('copy' in message) {
@@ -19,27 +21,31 @@ async function take(message: ToFinisher): Promise<void> {
   }
   if ('given' in message) {
     finishing = await Finishing.begin(message.given);
+    keeping = finishing.asTheyWere();
+    keeping.catch(failed);
     return;
   }
   if (!finishing) throw new Error('A page came before anything was said about its site.');
   if ('added' in message) return finishing.added(message.added);
   if ('end' in message) {
+    await keeping;
     tell({ finished: await finishing.end() });
     return port.close();
   }
-  if ('kept' in message) await finishing.asItWas(message.file, message.kept);
-  else await finishing.made(message.file, message.html);
+  await finishing.made(message.file, message.html);
   tell('taken');
+}
+
+function failed(reason: unknown): void {
+  // Its name would be lost on the way.
+  const name = reason instanceof Error ? reason.name : 'Error';
+  tell({ failed: reason, name });
+  void finishing?.close().catch(() => undefined);
+  port.close();
 }
 
 let last: Promise<unknown> = Promise.resolve();
 port.on('message', (message: ToFinisher) => {
   last = last.then(() => take(message));
-  last.catch((reason: unknown) => {
-    // Its name would be lost on the way.
-    const name = reason instanceof Error ? reason.name : 'Error';
-    tell({ failed: reason, name });
-    void finishing?.close().catch(() => undefined);
-    port.close();
-  });
+  last.catch(failed);
 });

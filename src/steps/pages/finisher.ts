@@ -1,7 +1,6 @@
 /** The other end of finish-thread.ts. */
 import { Worker } from 'node:worker_threads';
 import type { Finished, FinisherGiven, FromFinisher, ToFinisher } from './between-threads.ts';
-import type { FinishedPage } from './kept-pages.ts';
 
 /** Pages on their way to it; more would only fill the memory. */
 const atMost = 48;
@@ -44,17 +43,8 @@ export class Finisher {
     this.#thread.postMessage({ given } satisfies ToFinisher);
   }
 
-  page(file: string, html: string): Promise<void> {
-    return this.#give({ file, html });
-  }
-
-  /** A page that was finished by an earlier build. */
-  kept(file: string, { at, length, links, names, box }: FinishedPage): Promise<void> {
-    return this.#give({ file, kept: { at, length, links, names, box } });
-  }
-
-  async #give(page: ToFinisher): Promise<void> {
-    this.#thread.postMessage(page);
+  async page(file: string, html: string): Promise<void> {
+    this.#thread.postMessage({ file, html } satisfies ToFinisher);
     this.#waiting += 1;
     if (this.#waiting < atMost) return;
     await Promise.race([this.#ended, new Promise<void>((wake) => (this.#wake = wake))]);

@@ -2,24 +2,20 @@
  * What happens to a page after Astro has made it: its last form, its file, its place in the search; and to one that is
  * kept from the build before, which has its last form already.
  */
-import { closeSync, mkdirSync, openSync, readSync, writeFileSync, writeSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
-import { PortableSite, type PageLinks } from '../portable/make-portable.ts';
+import { setImmediate } from 'node:timers/promises';
+import { PortableSite } from '../portable/make-portable.ts';
 import { packSearch, searchFolder } from '../search/add-search.ts';
 import { KeptParts } from '../search/kept-parts.ts';
 import { SearchParts } from '../search/search-parts.ts';
 import { hasBox } from '../search/wake-early.ts';
 import { letGo } from '../support/let-go.ts';
+import { markOfFile } from '../worker/mark-of-file.ts';
 import type { Finished, FinisherGiven } from './between-threads.ts';
 import { signLead } from './said.ts';
 import type { FinishedPage } from './kept-pages.ts';
-
-interface Ready {
-  readonly bytes: Buffer;
-  readonly links: PageLinks;
-  readonly names: readonly string[];
-  readonly box: boolean;
-}
+import { filesOf, PageFiles } from './page-files.ts';
 
 export class Finishing {
   readonly #given: FinisherGiven;
@@ -30,10 +26,8 @@ export class Finishing {
   readonly #withBox: string[] = [];
   readonly #folders = new Set<string>();
   readonly #pages: Record<string, FinishedPage> = {};
-  /** The file of pages that is being written, and that of the build before. */
-  readonly #written: number;
-  readonly #before: number | undefined;
-  #length = 0;
+  readonly #marks: Record<string, string> = {};
+  readonly #pageFiles: PageFiles;
   readonly #signs: Signs;
 
   private constructor(given: FinisherGiven, keptParts: KeptParts, parts: SearchParts) {
@@ -44,8 +38,11 @@ export class Finishing {
     this.#site = new PortableSite(dist, { files: this.#files, base, leftOut: new Set(leftOut) });
     this.#kept = keptParts;
     this.#parts = parts;
-    this.#written = openSync(keepIn.pages, 'w');
-    this.#before = kept && openSync(kept.from, 'r');
+    this.#pageFiles = new PageFiles(
+      keepIn.folder,
+      keepIn.file,
+      filesOf((kept?.pages ?? []).map(([, { place }]) => place)),
+    );
   }
 
   static async begin(given: FinisherGiven): Promise<Finishing> {
@@ -62,41 +59,48 @@ export class Finishing {
 
   async made(file: string, made: string): Promise<void> {
     const { html, links, names } = await this.#site.page(file, made);
-    await this.#put(file, { bytes: Buffer.from(html), links, names, box: hasBox(html) });
+    const bytes = Buffer.from(html);
+    await this.#put(file, bytes, { place: this.#pageFiles.write(bytes), links, names, box: hasBox(html) });
   }
 
-  async asItWas(file: string, { at, length, links, names, box }: FinishedPage): Promise<void> {
-    this.#site.kept(file, { links, names });
-    const bytes = Buffer.alloc(length);
-    if (this.#before === undefined || readSync(this.#before, bytes, 0, length, at) !== length)
-      throw new Error(`The page ${file} is not among the kept ones any more.`);
-    await this.#put(file, { bytes, links, names, box });
+  /** Writes the pages of the build before that stand; new ones are taken in between. */
+  async asTheyWere(): Promise<void> {
+    for (const [file, page] of this.#given.kept?.pages ?? []) {
+      await this.#asItWas(file, page);
+      await setImmediate();
+    }
   }
 
-  async #put(file: string, { bytes, links, names, box }: Ready): Promise<void> {
+  async #asItWas(file: string, page: FinishedPage): Promise<void> {
+    this.#site.kept(file, page);
+    const bytes = this.#pageFiles.read(page.place);
+    const place = this.#given.kept?.together ? this.#pageFiles.write(bytes) : page.place;
+    await this.#put(file, bytes, { ...page, place });
+  }
+
+  async #put(file: string, bytes: Buffer, page: FinishedPage): Promise<void> {
     const { dist } = this.#given;
-    writeSync(this.#written, bytes);
-    this.#pages[file] = { at: this.#length, length: bytes.length, links, names, box };
-    this.#length += bytes.length;
+    this.#pages[file] = page;
     const published = withoutSigns(bytes, this.#signs);
     const path = join(dist, file);
     if (!this.#folders.has(dirname(path))) mkdirSync(dirname(path), { recursive: true });
     this.#folders.add(dirname(path));
     writeFileSync(path, published);
-    if (box) this.#withBox.push(file);
+    // A page with the box is written once more when the search stands.
+    if (page.box) this.#withBox.push(file);
+    else this.#marks[file] = markOfFile(published);
     await this.#parts.add(file, () => published.toString('utf8'));
   }
 
   /** All pages are there. The index is made by a program of its own: meanwhile the scripts are. */
   async end(): Promise<Finished> {
     const { dist, project, kept } = this.#given;
-    closeSync(this.#written);
-    if (this.#before !== undefined) closeSync(this.#before);
+    this.#pageFiles.close();
     letGo();
     const searched = { parts: this.#parts, dist, project, withBox: this.#withBox };
     await Promise.all([this.#site.finish(kept?.named), packSearch(searched)]);
     await this.close();
-    return { pages: this.#pages, parts: this.#kept.names };
+    return { pages: this.#pages, marks: this.#marks, parts: this.#kept.names };
   }
 
   async close(): Promise<void> {

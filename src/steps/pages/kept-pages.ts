@@ -3,8 +3,8 @@
  * made of still says the same; then it is neither made nor given its last form again. In a kept page a sign stands for
  * the edition's mark (said.ts).
  *
- * What lies in the program's folder: the pages end to end in one file, notes about them, a folder of the scripts, styles
- * and pictures they name, and the parts of the search index. The notes are put in place last and name their file of pages
+ * What lies in the program's folder: the pages end to end (page-files.ts), notes about them, a folder of the scripts, styles
+ * and pictures they name, and the parts of the search index. The notes are put in place last and name their files of pages
  * and their parts, so that a build which is stopped leaves those of the build before.
  */
 import { existsSync } from 'node:fs';
@@ -17,16 +17,17 @@ import type { Pictures } from './pictures.ts';
 import { isKeptPart } from '../search/kept-parts.ts';
 import { isAbandoned, unfinished, writeWhole } from '../support/whole-file.ts';
 import { changed, type Said } from './said.ts';
+import { filesOf, isPageFile, isSpread, type PagePlace } from './page-files.ts';
 import type { Rests } from './read-log.ts';
+import type { PagePath } from './renderer.ts';
 
 const notesFile = 'pages.json';
-const pagesFile = /^pages-.*\.html$/;
+/** The list of pages, among what was made for the whole site. */
+export const listOfPages = 'list of pages';
 
 /** What the thread that finishes pages knows of one. */
 export interface FinishedPage {
-  /** In the file of pages [bytes]. */
-  readonly at: number;
-  readonly length: number;
+  readonly place: PagePlace;
   readonly links: PageLinks;
   /** Scripts, styles and pictures it names, in the folder Astro makes for them. */
   readonly names: readonly string[];
@@ -44,6 +45,7 @@ export interface Notes {
   readonly files: readonly string[];
   readonly said: Said;
   readonly made: Readonly<Record<string, Rests>>;
+  readonly paths: readonly PagePath[];
   readonly pages: Readonly<Record<string, KeptPage>>;
   readonly pictures: Pictures;
   /** Folders of the parts of the search index, by number. */
@@ -53,44 +55,69 @@ export interface Notes {
 export interface KeptPages {
   /** Pages that are as they were. */
   readonly pages: ReadonlyMap<string, KeptPage>;
-  readonly made: Notes['made'];
-  /** Those that they show. */
+  /** Pictures that they show. */
   readonly pictures: Pictures;
-  /** The file of pages. */
-  readonly from: string;
-  /** The folder of what they name. */
-  readonly named: string;
-  readonly parts: Notes['parts'];
+  /** They lie in so many files that they are better brought together. */
+  readonly spread: boolean;
 }
 
-/** Where a build that runs writes its pages end to end. */
-export const newPagesFile = (folder: string): string => unfinished(join(folder, 'pages'));
 const namedFolder = (folder: string): string => join(folder, 'named');
 
-/** Those of the build before that still hold. */
-export async function keptPages(
-  folder: string,
-  now: { readonly files: readonly string[]; readonly said: Said },
-): Promise<KeptPages | undefined> {
-  const notes = join(folder, notesFile);
-  if (!existsSync(notes)) return undefined;
-  const { file, files, said, made, pages, pictures, parts } = JSON.parse(await readFile(notes, 'utf8')) as Stored;
-  const from = join(folder, file);
-  if (!existsSync(from) || files.join('\n') !== now.files.join('\n')) return undefined;
-  const holds = whatHolds(made, changed(said, now.said));
-  const standing = Object.entries(pages).filter(([, { rests }]) => holds(rests));
-  const shown = new Set(standing.flatMap(([, { names }]) => names.map((name) => `${madeFolder}/${name}`)));
-  return {
-    pages: new Map(standing),
-    made,
-    pictures: Object.fromEntries(Object.entries(pictures).filter(([name]) => shown.has(name))),
-    from,
-    named: namedFolder(folder),
-    parts,
-  };
-}
+/** What the build before has left, and what of it still holds. */
+export class BuildBefore {
+  readonly #folder: string;
+  readonly #notes: Notes;
+  readonly #holds: (rests: Rests) => boolean;
+  /** The folder of what they name. */
+  readonly named: string;
 
-type Stored = Notes & { readonly file: string };
+  private constructor(folder: string, notes: Notes, said: Said) {
+    this.#folder = folder;
+    this.#notes = notes;
+    this.#holds = whatHolds(notes.made, changed(notes.said, said));
+    this.named = namedFolder(folder);
+  }
+
+  /** @param said what the content says today */
+  static async load(folder: string, said: Said): Promise<BuildBefore | undefined> {
+    const file = join(folder, notesFile);
+    if (!existsSync(file)) return undefined;
+    const notes = JSON.parse(await readFile(file, 'utf8')) as Notes;
+    const there = filesOf(Object.values(notes.pages).map(({ place }) => place)).every((one) =>
+      existsSync(join(folder, one)),
+    );
+    return there ? new BuildBefore(folder, notes, said) : undefined;
+  }
+
+  get made(): Notes['made'] {
+    return this.#notes.made;
+  }
+
+  get parts(): Notes['parts'] {
+    return this.#notes.parts;
+  }
+
+  /** Every page and file the program makes, where that is as it was. */
+  get paths(): Notes['paths'] | undefined {
+    return this.#holds({ reads: [], uses: [listOfPages] }) ? this.#notes.paths : undefined;
+  }
+
+  /** @param files every file of the site before pages are finished */
+  pages(files: readonly string[]): KeptPages {
+    const { pages, pictures, files: before } = this.#notes;
+    if (before.join('\n') !== files.join('\n')) return { pages: new Map(), pictures: {}, spread: false };
+    const standing = Object.entries(pages).filter(([, { rests }]) => this.#holds(rests));
+    const shown = new Set(standing.flatMap(([, { names }]) => names.map((name) => `${madeFolder}/${name}`)));
+    return {
+      pages: new Map(standing),
+      spread: isSpread(
+        this.#folder,
+        standing.map(([, { place }]) => place),
+      ),
+      pictures: Object.fromEntries(Object.entries(pictures).filter(([name]) => shown.has(name))),
+    };
+  }
+}
 
 /** Whether something rests on nothing that has changed, itself or through what it uses. */
 export function whatHolds(made: Notes['made'], differs: ReadonlySet<string>): (rests: Rests) => boolean {
@@ -105,21 +132,20 @@ export function whatHolds(made: Notes['made'], differs: ReadonlySet<string>): (r
   return holds;
 }
 
-/** Keeps what a build has made; `written` is its file of pages, `dist` the finished site. */
-export async function keepPages(folder: string, notes: Notes, written: string, dist: string): Promise<void> {
+/** Keeps what a build has made; `file` is its file of pages, `dist` the finished site. */
+export async function keepPages(folder: string, notes: Notes, file: string, dist: string): Promise<void> {
   const named = namedFolder(folder);
   await mkdir(named, { recursive: true });
   const there = new Set(await readdir(named));
   const made = join(dist, madeFolder);
   const names = existsSync(made) ? await readdir(made) : [];
   for (const name of names) if (!there.has(name)) writeWhole(join(named, name), await readFile(join(made, name)));
-  const stored: Stored = { file: `pages-${process.pid}-${Date.now()}.html`, ...notes };
-  await rename(written, join(folder, stored.file));
-  writeWhole(join(folder, notesFile), JSON.stringify(stored));
+  await rename(unfinished(join(folder, file)), join(folder, file));
+  writeWhole(join(folder, notesFile), JSON.stringify(notes));
+  const used = new Set([...filesOf(Object.values(notes.pages).map(({ place }) => place)), ...notes.parts]);
   for (const name of await readdir(folder))
-    if (name !== stored.file && !notes.parts.includes(name) && isLeft(name))
-      await rm(join(folder, name), { recursive: true, force: true });
+    if (!used.has(name) && isLeft(name)) await rm(join(folder, name), { recursive: true, force: true });
 }
 
 /** Of the build before, or of one that was stopped. */
-const isLeft = (name: string): boolean => pagesFile.test(name) || isKeptPart(name) || isAbandoned(name);
+const isLeft = (name: string): boolean => isPageFile(name) || isKeptPart(name) || isAbandoned(name);

@@ -14,12 +14,14 @@ import { shopColor } from '../support/shop-says.ts';
 import { FreshFolder } from '../support/fresh-folder.ts';
 import { letGo } from '../support/let-go.ts';
 import { listFiles } from '../support/files.ts';
+import { unfinished } from '../support/whole-file.ts';
 import { languages } from '../../words/lang.ts';
 import { editionSaid } from '../../words/date.ts';
 import { addWorker } from '../worker/add-worker.ts';
 import type { Finisher } from './finisher.ts';
-import { keepPages, keptPages, newPagesFile, type KeptPage } from './kept-pages.ts';
+import { BuildBefore, keepPages, listOfPages, type KeptPage, type KeptPages, type Notes } from './kept-pages.ts';
 import { PagePictures } from './pictures.ts';
+import { newPageFile } from './page-files.ts';
 import { ReadLog } from './read-log.ts';
 import { Renderer, type PagePath } from './renderer.ts';
 import { editionIn, notedSite, saidBy } from './said.ts';
@@ -55,17 +57,17 @@ export async function makePages({ project, begun, program, site, finisher, cards
   const base = basePath(address);
   await writeFile(join(folder, editionFile), `${editionName(site.edition)}\n`);
 
-  const reads = new ReadLog();
-  const renderer = await Renderer.load(program, notedSite(site, reads));
-  const there = await listFiles(folder);
-  const paths = pagesToMake(await renderer.paths(), new Set(there));
-  const files = [...new Set([...there, ...paths.map((path) => path.file)])].sort();
   const said = saidBy(site);
-  const kept = await keptPages(program.folder, { files, said });
-  const pageNames = paths.filter(isPage).map(({ file }) => file);
-  const holding = partsThatHold(pageNames, (page) => kept?.pages.has(page) ?? false, kept?.parts ?? []);
-  const inTurn = byPart(pageNames, holding);
-  const keepIn = newPagesFile(program.folder);
+  const before = await BuildBefore.load(program.folder, said);
+  const reads = new ReadLog();
+  const renderer = new Renderer(program, notedSite(site, reads));
+  const there = await listFiles(folder);
+  const listed = before?.paths ?? (await reads.making(listOfPages, () => renderer.paths()));
+  const paths = pagesToMake(listed, new Set(there));
+  const files = [...new Set([...there, ...paths.map((path) => path.file)])].sort();
+  const kept = before?.pages(files);
+  const turns = turnsOf(paths, kept?.pages, before?.parts);
+  const keepIn = newPageFile();
   const signs = languages.map((lang) => [editionIn(lang), editionSaid(site.edition, lang)] as const);
   finisher.begin({
     dist: folder,
@@ -73,29 +75,35 @@ export async function makePages({ project, begun, program, site, finisher, cards
     files,
     base,
     leftOut: [...leftOutFiles(project)],
-    pages: pageNames.toSorted(inTurn),
+    pages: turns.pages,
     signs,
-    keepIn: { folder: program.folder, pages: keepIn },
-    kept: kept && { from: kept.from, named: kept.named, parts: kept.parts, holding },
+    keepIn: { folder: program.folder, file: keepIn },
+    kept: before && {
+      pages: turns.standing.map(([file, { place, links, names, box }]) => [file, { place, links, names, box }]),
+      together: kept?.spread ?? false,
+      named: before.named,
+      parts: before.parts,
+      holding: turns.holding,
+    },
   });
   try {
     const pictures = await PagePictures.listen((file) => finisher.added(file));
     const known: Record<string, Known> = {};
+    for (const [file, { rests, card }] of turns.standing) {
+      known[file] = { rests, card };
+      tell(file, true, say);
+    }
     let sinceLetGo = 0;
-    for (const path of paths.toSorted((a, b) => inTurn(a.file, b.file))) {
+    for (const path of turns.toMake) {
       const { file } = path;
       if (!isPage(path)) {
         await mkdir(dirname(join(folder, file)), { recursive: true });
         await writeFile(join(folder, file), await renderer.render(path));
         continue;
       }
-      const before = kept?.pages.get(file);
-      if (before) await finisher.kept(file, before);
-      else if (++sinceLetGo % letGoAfter === 0) letGo();
-      known[file] = before
-        ? { rests: before.rests, card: before.card }
-        : await makePage(path, renderer, reads, finisher);
-      if (file !== offlinePage.file) say(toldPage(file, before !== undefined));
+      if (++sinceLetGo % letGoAfter === 0) letGo();
+      known[file] = await makePage(path, renderer, reads, finisher);
+      tell(file, false, say);
     }
     say('[almanac-pages] links, scripts, styles and search');
     letGo();
@@ -109,7 +117,7 @@ export async function makePages({ project, begun, program, site, finisher, cards
     }
     const finished = await finishing.catch(stopAtBrokenLinks);
     say('[almanac-pages] list for reading offline');
-    await addWorker(folder);
+    await addWorker(folder, finished.marks);
     await addPublishing(folder, base, address);
     const pages = Object.fromEntries(
       Object.entries(known).flatMap(([file, about]) => {
@@ -117,12 +125,12 @@ export async function makePages({ project, begun, program, site, finisher, cards
         return page ? [[file, { ...page, ...about }]] : [];
       }),
     );
-    const made = { ...kept?.made, ...reads.made };
-    const notes = { files, said, made, pages, pictures: shown, parts: finished.parts };
+    const made = { ...before?.made, ...reads.made };
+    const notes = { files, said, made, paths: listed, pages, pictures: shown, parts: finished.parts };
     await keepPages(program.folder, notes, keepIn, folder);
     await begun.takePlace();
   } finally {
-    await rm(keepIn, { force: true });
+    await rm(unfinished(join(program.folder, keepIn)), { force: true });
   }
 }
 
@@ -133,6 +141,36 @@ async function makePage(path: PagePath, renderer: Renderer, reads: ReadLog, fini
   const { html, rests } = await reads.page(() => renderer.render(path));
   await finisher.page(path.file, html);
   return { rests, card: cardOf(html) };
+}
+
+/** The page a host shows for what is not there is one, and told once. */
+function tell(file: string, kept: boolean, say: (line: string) => void): void {
+  if (file !== offlinePage.file) say(toldPage(file, kept));
+}
+
+interface Turns {
+  /** Every page, in the order in which they are best made. */
+  readonly pages: readonly string[];
+  readonly standing: readonly (readonly [file: string, page: KeptPage])[];
+  readonly toMake: readonly PagePath[];
+  /** Parts of the search index that hold. */
+  readonly holding: ReadonlySet<number>;
+}
+
+function turnsOf(paths: readonly PagePath[], kept: KeptPages['pages'] = new Map(), parts: Notes['parts'] = []): Turns {
+  const names = paths.filter(isPage).map(({ file }) => file);
+  const holding = partsThatHold(names, (page) => kept.has(page), parts);
+  const inTurn = byPart(names, holding);
+  const pages = names.toSorted(inTurn);
+  return {
+    pages,
+    standing: pages.flatMap((file) => {
+      const page = kept.get(file);
+      return page ? [[file, page] as const] : [];
+    }),
+    toMake: paths.filter(({ file }) => !kept.has(file)).toSorted((a, b) => inTurn(a.file, b.file)),
+    holding,
+  };
 }
 
 const isPage = ({ file }: PagePath): boolean => file.endsWith('.html');

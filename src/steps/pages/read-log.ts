@@ -1,5 +1,7 @@
 /** Notes while pages are made what of the content each of them reads; src/lib/collection.ts and src/lib/once.ts tell it. */
 
+import { AsyncLocalStorage } from 'node:async_hooks';
+
 /** What one page, or one thing made for the whole site, rests on. */
 export interface Rests {
   /** Pieces of the content, named as in said.ts. */
@@ -19,27 +21,29 @@ class Noting {
 
 export class ReadLog {
   readonly #made = new Map<string, Noting>();
-  /** A page and what is being made for it at this moment: what is read now counts for all of them. */
+  /** For whom something is read at this place of the program: a page, and what is being made for it. */
+  readonly #here = new AsyncLocalStorage<readonly Noting[]>();
+  /** All that is being made at this moment. */
   readonly #open = new Set<Noting>();
 
   note(what: string): void {
-    for (const noting of this.#open) noting.reads.add(what);
+    for (const noting of this.#readers()) noting.reads.add(what);
   }
 
   uses(name: string): void {
-    for (const noting of this.#open) noting.uses.add(name);
+    for (const noting of this.#readers()) noting.uses.add(name);
   }
 
-  async making<T>(name: string, make: () => Promise<T>): Promise<T> {
+  making<T>(name: string, make: () => Promise<T>): Promise<T> {
     const noting = new Noting();
     this.#made.set(name, noting);
-    return this.#during(noting, make);
+    return this.#during([...(this.#here.getStore() ?? []), noting], make);
   }
 
   /** Makes one page; nobody else makes one meanwhile. */
   async page(make: () => Promise<string>): Promise<{ readonly html: string; readonly rests: Rests }> {
     const noting = new Noting();
-    const html = await this.#during(noting, make);
+    const html = await this.#during([noting], make);
     return { html, rests: noting.rests };
   }
 
@@ -47,12 +51,18 @@ export class ReadLog {
     return Object.fromEntries([...this.#made].map(([name, noting]) => [name, noting.rests]));
   }
 
-  async #during<T>(noting: Noting, make: () => Promise<T>): Promise<T> {
-    this.#open.add(noting);
+  /** Where nobody can say who reads, it counts for all: one page too many is made, never one too few. */
+  #readers(): Iterable<Noting> {
+    return this.#here.getStore() ?? this.#open;
+  }
+
+  async #during<T>(notings: readonly Noting[], make: () => Promise<T>): Promise<T> {
+    const added = notings.filter((noting) => !this.#open.has(noting));
+    for (const noting of added) this.#open.add(noting);
     try {
-      return await make();
+      return await this.#here.run(notings, make);
     } finally {
-      this.#open.delete(noting);
+      for (const noting of added) this.#open.delete(noting);
     }
   }
 }

@@ -4,11 +4,13 @@ import { pathToFileURL } from 'node:url';
 import { serverFolder, type Program } from '../program/program.ts';
 import { handToProgram, type SiteData } from '../program/site-data.ts';
 
-/** One file that is made: "jobs/drive-belt-change.html", "manifest.webmanifest". */
+/** One file that is made: "jobs/drive-belt-change.html", "manifest.webmanifest". It can be kept from build to build. */
 export interface PagePath {
   readonly file: string;
-  readonly url: URL;
-  readonly route: unknown;
+  /** What Astro calls it, where that is another: the page behind "offline.html" is "404.html". */
+  readonly like: string;
+  /** The kind of page that makes it, as Astro's program names it. */
+  readonly route: string;
 }
 
 interface Route {
@@ -43,49 +45,66 @@ const destination = {
   },
 };
 
+const keyOf = ({ route, component }: Route): string => `${route}&${component}`;
+
 export class Renderer {
-  readonly #app: App;
+  readonly #program: Program;
+  readonly #site: SiteData;
+  #loaded: Promise<Loaded> | undefined;
 
-  private constructor(app: App) {
-    this.#app = app;
-  }
-
-  static async load({ folder, entry }: Program, site: SiteData): Promise<Renderer> {
-    handToProgram(site);
-    const { app } = (await import(pathToFileURL(join(folder, serverFolder, entry)).href)) as { app: App };
-    const { routes } = app.manifest;
-    if (routes.some((route) => route.scripts.length > 0))
-      throw new Error('Astro puts a script of its own on pages; src/steps/pages/renderer.ts knows of none.');
-    // Styles of each kind of page, already in their order.
-    const pagesByKeys = new Map(
-      routes.map(({ routeData, styles }) => [
-        `${routeData.route}&${routeData.component}`,
-        { styles: styles.map((sheet, order) => ({ depth: order, order, sheet })) },
-      ]),
-    );
-    app.setInternals({ pagesByKeys });
-    app.setOptions({ settings: { scripts: [] }, logger: { options: { destination } } });
-    return new Renderer(app);
+  /** The program is loaded when it is first asked for something. */
+  constructor(program: Program, site: SiteData) {
+    this.#program = program;
+    this.#site = site;
   }
 
   /** Where two kinds of page make the same file, the first counts, as with Astro. */
   async paths(): Promise<readonly PagePath[]> {
+    const { app } = await this.#ready();
     const { StaticPaths } = await import('astro/runtime/prerender/static-paths.js');
-    const all = await new StaticPaths(this.#app as never).getAll();
+    const all = await new StaticPaths(app as never).getAll();
     const paths = new Map<string, PagePath>();
     for (const { pathname, route } of all) {
       const file = fileOf(pathname, route);
-      if (!paths.has(file)) paths.set(file, { file, url: new URL(file, `${host}/`), route });
+      if (!paths.has(file)) paths.set(file, { file, like: file, route: keyOf(route) });
     }
     return [...paths.values()];
   }
 
-  async render({ file, url, route }: PagePath): Promise<string> {
-    const response = await this.#app.render(new Request(url), { routeData: route });
+  async render({ file, like, route }: PagePath): Promise<string> {
+    const { app, routes } = await this.#ready();
+    const response = await app.render(new Request(new URL(like, `${host}/`)), { routeData: routes.get(route) });
     if (response.status >= 300 && response.status < 400)
       throw new Error(`${file} leads on to another page, which src/steps/pages/renderer.ts cannot do.`);
     return response.text();
   }
+
+  #ready(): Promise<Loaded> {
+    return (this.#loaded ??= load(this.#program, this.#site));
+  }
+}
+
+interface Loaded {
+  readonly app: App;
+  readonly routes: ReadonlyMap<string, Route>;
+}
+
+async function load({ folder, entry }: Program, site: SiteData): Promise<Loaded> {
+  handToProgram(site);
+  const { app } = (await import(pathToFileURL(join(folder, serverFolder, entry)).href)) as { app: App };
+  const { routes } = app.manifest;
+  if (routes.some((route) => route.scripts.length > 0))
+    throw new Error('Astro puts a script of its own on pages; src/steps/pages/renderer.ts knows of none.');
+  // Styles of each kind of page, already in their order.
+  const pagesByKeys = new Map(
+    routes.map(({ routeData, styles }) => [
+      keyOf(routeData),
+      { styles: styles.map((sheet, order) => ({ depth: order, order, sheet })) },
+    ]),
+  );
+  app.setInternals({ pagesByKeys });
+  app.setOptions({ settings: { scripts: [] }, logger: { options: { destination } } });
+  return { app, routes: new Map(routes.map(({ routeData }) => [keyOf(routeData), routeData])) };
 }
 
 function fileOf(pathname: string, route: Pick<Route, 'type'>): string {

@@ -21,11 +21,22 @@ export interface PartsAsked {
   readonly count?: number | undefined;
 }
 
+/** A part whose pages come in any order, and are given on in theirs: another order would be another index. */
+interface Filling {
+  /** Its pages. */
+  readonly order: string[];
+  /** How many of them were given on. */
+  given: number;
+  /** Those that wait for one before them. */
+  readonly waiting: Map<string, string>;
+  last: Promise<void>;
+}
+
 export class SearchParts {
   readonly #asked: PartsAsked;
   readonly #index: PageIndex;
-  /** Pages yet to come, by part. */
-  readonly #toCome: Map<number, number>;
+  /** By number; none for a part that is there. */
+  readonly #filling: readonly (Filling | undefined)[];
   readonly #packing = new Map<number, Promise<PackedPart>>();
   /** Where Pagefind writes. */
   readonly #plain = mkdtempSync(join(tmpdir(), 'almanac-search-'));
@@ -33,25 +44,42 @@ export class SearchParts {
   private constructor(asked: PartsAsked, index: PageIndex) {
     this.#asked = asked;
     this.#index = index;
-    this.#toCome = new Map(index.parts.keys().map((number) => [number, 0]));
-    for (const page of asked.pages) this.#count(this.#partOf(page), 1);
+    this.#filling = index.parts.map(
+      (part) => part && { order: [], given: 0, waiting: new Map(), last: Promise.resolve() },
+    );
+    for (const page of asked.pages) this.#filling[this.#partOf(page)]?.order.push(page);
+    for (const [number, part] of index.parts.entries()) if (!part) this.#complete(number);
   }
 
   static async start(asked: PartsAsked): Promise<SearchParts> {
     return new SearchParts(asked, await PageIndex.start(asked.pages.length, asked.holding, asked.count));
   }
 
-  /** The next page, as it is published; its text is asked for where its part is being made. */
+  /** A page, as it is published; its text is asked for where its part is being made. */
   async add(page: string, html: () => string): Promise<void> {
     const number = this.#partOf(page);
-    await this.#index.parts[number]?.add(page, html());
-    // What goes wrong is said when all are asked for.
-    if (this.#count(number, -1) === 0) this.#packed(number).catch(() => undefined);
+    const filling = this.#filling[number];
+    if (!filling) return;
+    filling.waiting.set(page, html());
+    filling.last = filling.last.then(() => this.#giveOn(number, filling));
+    await filling.last;
+  }
+
+  async #giveOn(number: number, filling: Filling): Promise<void> {
+    const { order, waiting } = filling;
+    for (let page = order[filling.given]; page !== undefined; page = order[filling.given]) {
+      const html = waiting.get(page);
+      if (html === undefined) return;
+      waiting.delete(page);
+      filling.given += 1;
+      await this.#index.parts[number]?.add(page, html);
+    }
+    this.#complete(number);
   }
 
   /** By number. No page is yet to come. */
   all(): Promise<readonly PackedPart[]> {
-    return Promise.all(this.#toCome.keys().map((number) => this.#packed(number)));
+    return Promise.all(this.#index.parts.keys().map((number) => this.#packed(number)));
   }
 
   /** Whatever came of it. */
@@ -64,10 +92,9 @@ export class SearchParts {
     return partOf(page, this.#index.parts.length);
   }
 
-  #count(number: number, pages: number): number {
-    const left = (this.#toCome.get(number) ?? 0) + pages;
-    this.#toCome.set(number, left);
-    return left;
+  /** What goes wrong is said when all are asked for. */
+  #complete(number: number): void {
+    this.#packed(number).catch(() => undefined);
   }
 
   #packed(number: number): Promise<PackedPart> {

@@ -47,6 +47,38 @@ it('notes for each page what it reads, and for what is made meanwhile too', asyn
   expect(second.rests.reads).toEqual(['c']);
 });
 
+it('tells apart what is made at the same time, and counts for all what it cannot place', async () => {
+  const log = new ReadLog();
+  const later: (() => void)[] = [];
+  const waiting = () => new Promise<void>((go) => later.push(go));
+  const page = await log.page(async () => {
+    const list = log.making('list', async () => {
+      await waiting();
+      log.note('title');
+    });
+    const names = log.making('names', async () => {
+      log.uses('list');
+      await waiting();
+      log.note('id');
+    });
+    await new Promise(setImmediate);
+    for (const go of later) go();
+    await Promise.all([list, names]);
+    return 'page';
+  });
+  expect(log.made).toEqual({ list: { reads: ['title'], uses: [] }, names: { reads: ['id'], uses: ['list'] } });
+  expect(page.rests).toEqual({ reads: ['title', 'id'], uses: ['list'] });
+
+  let go: () => void = () => undefined;
+  const outside = new Promise<void>((done) => (go = done)).then(() => log.note('heard from outside'));
+  const other = await log.page(async () => {
+    await log.making('late', () => (go(), outside));
+    return 'other';
+  });
+  expect(other.rests.reads).toEqual(['heard from outside']);
+  expect(log.made['late']?.reads).toEqual(['heard from outside']);
+});
+
 const site = (data: Readonly<Record<string, unknown>>, body: string, others: readonly string[] = []): SiteData => ({
   store: new Map([
     [
