@@ -1,7 +1,7 @@
 /** Every article once, with its address. */
 import type { CollectionEntry } from 'astro:content';
-import { addressIn, first, splitName, type Lang } from '../words/index.ts';
-import { collection } from './collection.ts';
+import { addressIn, first, nameIn, splitName, type Lang } from '../words/index.ts';
+import { collection, entryOf } from './collection.ts';
 import { once } from './once.ts';
 import { spoken } from './spoken.ts';
 
@@ -28,7 +28,7 @@ function toArticle(folder: Folder, entry: CollectionEntry<Folder>): Article {
 }
 
 /** In no order: whoever asks here has read no title, and is not made anew when one changes. */
-export const everyArticle = once('articles', async (): Promise<readonly Article[]> => {
+const everyArticle = once('articles', async (): Promise<readonly Article[]> => {
   const lists = await Promise.all(
     folders.map(async (folder) => (await collection(folder)).map((entry) => toArticle(folder, entry))),
   );
@@ -44,10 +44,16 @@ export async function articlesIn(folder: Folder, lang: Lang = first): Promise<re
   return (await allArticles()).filter((a) => a.folder === folder && a.lang === lang);
 }
 
-/** The languages of the site that it is written in. */
-export async function languagesOf(article: Article): Promise<readonly Lang[]> {
-  const paths = await written();
-  return spoken.filter((lang) => paths.has(addressIn(lang, article.inside)));
+export const isFolder = (name: string): name is Folder => (folders as readonly string[]).includes(name);
+
+/** One article in one language, or nothing where it is not written in that. */
+export async function articleIn(folder: Folder, slug: string, lang: Lang): Promise<Article | undefined> {
+  const entry = await entryOf(folder, nameIn(lang, slug));
+  return entry && toArticle(folder, entry);
 }
 
-const written = once('addresses of articles', async () => new Set((await everyArticle()).map((a) => a.path)));
+/** The languages of the site that it is written in. */
+export async function languagesOf({ folder, slug }: Article): Promise<readonly Lang[]> {
+  const twins = await Promise.all(spoken.map((lang) => articleIn(folder, slug, lang)));
+  return spoken.filter((_, at) => twins[at] !== undefined);
+}

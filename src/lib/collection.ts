@@ -6,16 +6,30 @@ import { getCollection, type CollectionEntry, type CollectionKey } from 'astro:c
 import { reads } from 'almanac:reads';
 import { onceFor } from './once.ts';
 
-const all = onceFor('collection', async (kind: CollectionKey): Promise<readonly CollectionEntry<CollectionKey>[]> => {
-  const entries = await getCollection(kind);
-  if (!reads) return entries;
+type Entry<K extends CollectionKey> = CollectionEntry<K>;
+
+/** By id. Whoever asks has not read yet which there are. */
+const entries = onceFor('entries', async (kind: CollectionKey): Promise<ReadonlyMap<string, Entry<CollectionKey>>> => {
   const log = reads;
-  log.note(kind);
-  return entries.map((entry) => noted(entry, (part) => log.note(`${kind}/${entry.id} ${part}`)));
+  const tells = (entry: Entry<CollectionKey>) =>
+    log ? noted(entry, (part) => log.note(`${kind}/${entry.id} ${part}`)) : entry;
+  return new Map((await getCollection(kind)).map((entry) => [entry.id, tells(entry)]));
 });
 
-export function collection<K extends CollectionKey>(kind: K): Promise<readonly CollectionEntry<K>[]> {
-  return all(kind) as Promise<readonly CollectionEntry<K>[]>;
+const all = onceFor('collection', async (kind: CollectionKey): Promise<readonly Entry<CollectionKey>[]> => {
+  reads?.note(kind);
+  return [...(await entries(kind)).values()];
+});
+
+/** Every one. Where one is named, ask for it alone: a page that knows the list is made anew when another is written. */
+export function collection<K extends CollectionKey>(kind: K): Promise<readonly Entry<K>[]> {
+  return all(kind) as Promise<readonly Entry<K>[]>;
+}
+
+/** One, or nothing where there is none of that name. */
+export async function entryOf<K extends CollectionKey>(kind: K, id: string): Promise<Entry<K> | undefined> {
+  reads?.note(`${kind}/${id} ${anyField}`);
+  return (await entries(kind)).get(id) as Entry<K> | undefined;
 }
 
 /** The entry, which tells what of it is read: "body", or a field of its data. */

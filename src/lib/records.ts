@@ -1,6 +1,6 @@
 /** Cautions, sources, machines and words by id, read once. A wrong id stops the build with the id in the message. */
 import type { CollectionEntry } from 'astro:content';
-import { collection } from './collection.ts';
+import { collection, entryOf } from './collection.ts';
 import { onceFor } from './once.ts';
 
 type RecordFolder = 'hazards' | 'sources' | 'machines' | 'glossary' | 'checks' | 'parts';
@@ -18,7 +18,7 @@ export async function records<F extends RecordFolder>(
 }
 
 export async function record<F extends RecordFolder>(folder: F, id: string): Promise<CollectionEntry<F>['data']> {
-  const found = (await records(folder)).get(id);
+  const found = await entryOf(folder, id);
   if (!found) throw new Error(`There is no ${folder}/${id}.yaml in the knowledge or in the shop's folder.`);
-  return found;
+  return found.data;
 }

@@ -10,6 +10,7 @@
 import { existsSync } from 'node:fs';
 import { mkdir, readdir, readFile, rename, rm } from 'node:fs/promises';
 import { join } from 'node:path';
+import { filesMeant } from '../../browser/address/index.ts';
 import type { NamedCard } from '../cards/add-cards.ts';
 import type { PageLinks } from '../portable/make-portable.ts';
 import { madeFolder } from '../portable/made-files.ts';
@@ -93,8 +94,9 @@ export class BuildBefore {
     return this.#notes.made;
   }
 
-  get parts(): Notes['parts'] {
-    return this.#notes.parts;
+  /** Parts of its search index, which is of so many pages. */
+  get index(): { readonly pages: number; readonly parts: Notes['parts'] } {
+    return { pages: Object.keys(this.#notes.pages).length, parts: this.#notes.parts };
   }
 
   /** Every page and file the program makes, where that is as it was. */
@@ -105,7 +107,7 @@ export class BuildBefore {
   /** @param files every file of the site before pages are finished */
   pages(files: readonly string[]): KeptPages {
     const { pages, pictures, files: before } = this.#notes;
-    if (before.join('\n') !== files.join('\n')) return { pages: new Map(), pictures: {}, spread: false };
+    if (!leadsTheSame(before, files)) return { pages: new Map(), pictures: {}, spread: false };
     const standing = Object.entries(pages).filter(([, { rests }]) => this.#holds(rests));
     const shown = new Set(standing.flatMap(([, { names }]) => names.map((name) => `${madeFolder}/${name}`)));
     return {
@@ -117,6 +119,18 @@ export class BuildBefore {
       pictures: Object.fromEntries(Object.entries(pictures).filter(([name]) => shown.has(name))),
     };
   }
+}
+
+/**
+ * Whether each link leads where it led: all files are still there, and none has come that would be found before one that
+ * the same address meant.
+ */
+export function leadsTheSame(before: readonly string[], now: readonly string[]): boolean {
+  const there = new Set(before);
+  const here = new Set(now);
+  const come = now.filter((file) => !there.has(file));
+  const meantBefore = (file: string) => filesMeant(file.replace(/\.html$/, '')).some((other) => there.has(other));
+  return before.every((file) => here.has(file)) && !come.some(meantBefore);
 }
 
 /** Whether something rests on nothing that has changed, itself or through what it uses. */

@@ -19,7 +19,7 @@ import { languages } from '../../words/lang.ts';
 import { editionSaid } from '../../words/date.ts';
 import { addWorker } from '../worker/add-worker.ts';
 import type { Finisher } from './finisher.ts';
-import { BuildBefore, keepPages, listOfPages, type KeptPage, type KeptPages, type Notes } from './kept-pages.ts';
+import { BuildBefore, keepPages, listOfPages, type KeptPage, type KeptPages } from './kept-pages.ts';
 import { PagePictures } from './pictures.ts';
 import { newPageFile } from './page-files.ts';
 import { ReadLog } from './read-log.ts';
@@ -66,7 +66,7 @@ export async function makePages({ project, begun, program, site, finisher, cards
   const paths = pagesToMake(listed, new Set(there));
   const files = [...new Set([...there, ...paths.map((path) => path.file)])].sort();
   const kept = before?.pages(files);
-  const turns = turnsOf(paths, kept?.pages, before?.parts);
+  const turns = turnsOf(paths, kept?.pages, before?.index.pages);
   const keepIn = newPageFile();
   const signs = languages.map((lang) => [editionIn(lang), editionSaid(site.edition, lang)] as const);
   finisher.begin({
@@ -82,7 +82,7 @@ export async function makePages({ project, begun, program, site, finisher, cards
       pages: turns.standing.map(([file, { place, links, names, box }]) => [file, { place, links, names, box }]),
       together: kept?.spread ?? false,
       named: before.named,
-      parts: before.parts,
+      parts: before.index.parts,
       holding: turns.holding,
     },
   });
@@ -157,9 +157,9 @@ interface Turns {
   readonly holding: ReadonlySet<number>;
 }
 
-function turnsOf(paths: readonly PagePath[], kept: KeptPages['pages'] = new Map(), parts: Notes['parts'] = []): Turns {
+function turnsOf(paths: readonly PagePath[], kept: KeptPages['pages'] = new Map(), before = 0): Turns {
   const names = paths.filter(isPage).map(({ file }) => file);
-  const holding = partsThatHold(names, (page) => kept.has(page), parts);
+  const holding = partsThatHold(names, (page) => kept.has(page), before);
   const inTurn = byPart(names, holding);
   const pages = names.toSorted(inTurn);
   return {

@@ -19,15 +19,24 @@ const severalParts = 4;
 
 export const partsFor = (pages: number): number => (pages > onePartUpTo ? severalParts : 1);
 
-/** Of the parts an earlier build has left, those of which every page stands as it was. */
+/** Files that the text of one part is kept in. */
+const filesFor = (pages: number, parts: number): number =>
+  Math.ceil(Math.max(leastFiles, Math.ceil(pages / pagesInAFile)) / parts);
+
+/**
+ * Of the parts an earlier build has left, those of which every page stands as it was; none where the site has come to a
+ * size at which its index is parted otherwise.
+ * @param before pages of that build
+ */
 export function partsThatHold(
   pages: readonly string[],
   stands: (page: string) => boolean,
-  kept: readonly string[],
+  before: number,
 ): ReadonlySet<number> {
   const count = partsFor(pages.length);
+  if (count !== partsFor(before) || filesFor(pages.length, count) !== filesFor(before, count)) return new Set();
   const changed = new Set(pages.filter((page) => !stands(page)).map((page) => partOf(page, count)));
-  return new Set(kept.keys().filter((number) => number < count && !changed.has(number)));
+  return new Set(Array.from({ length: count }, (_, number) => number).filter((number) => !changed.has(number)));
 }
 
 /** The part a page is in. */
@@ -97,7 +106,7 @@ export class PageIndex {
     there: ReadonlySet<number> = new Set(),
     count = partsFor(pages),
   ): Promise<PageIndex> {
-    const maxFragments = Math.ceil(Math.max(leastFiles, Math.ceil(pages / pagesInAFile)) / count);
+    const maxFragments = filesFor(pages, count);
     const parts = Array.from({ length: count }, async (_, number) => {
       if (there.has(number)) return undefined;
       const { index, errors } = await createIndex({ maxFragments, keepIndexUrl: true });

@@ -1,8 +1,9 @@
 /** Which pages of the build before stand: those that rest on nothing that has changed, themselves or through what they use. */
 import { expect, it } from 'vitest';
-import { whatHolds } from '../../../src/steps/pages/kept-pages.ts';
+import { leadsTheSame, whatHolds } from '../../../src/steps/pages/kept-pages.ts';
 import { ReadLog } from '../../../src/steps/pages/read-log.ts';
 import { changed, notedSite, saidBy } from '../../../src/steps/pages/said.ts';
+import { partOf, partsThatHold } from '../../../src/steps/search/index-pages.ts';
 import type { SiteData } from '../../../src/steps/program/site-data.ts';
 
 const rests = (reads: readonly string[], uses: readonly string[] = []) => ({ reads, uses });
@@ -117,4 +118,34 @@ it('notes a sample that a page shows, and gives a sign in place of the edition',
   const page = await log.page(() => Promise.resolve(`${samples['jobs']?.text} ${edition.standIn?.('en')}`));
   expect(page.rests.reads).toEqual(['sample jobs']);
   expect(page.html).not.toContain('0f3a9c1d');
+});
+
+it('holds while links lead where they led: with a page more, not with one less or one that is found before another', () => {
+  const before = ['index.html', 'jobs/belt.html', 'old/index.html', 'talk.html'];
+  expect(leadsTheSame(before, before)).toBe(true);
+  expect(leadsTheSame(before, [...before, 'jobs/cord.html'])).toBe(true);
+  expect(leadsTheSame(before, before.slice(1))).toBe(false);
+  // "/old/" meant old/index.html, and would now mean this; "/talk" would mean the file without an ending.
+  expect(leadsTheSame(before, [...before, 'old.html'])).toBe(false);
+  expect(leadsTheSame(before, [...before, 'talk'])).toBe(false);
+});
+
+it('keeps a part of the index while its pages stand and the index is parted the same way', () => {
+  const pages = (count: number) => Array.from({ length: count }, (_, at) => `notes/${at}.html`);
+  const changed = 'notes/7.html';
+  const part = partOf(changed, 4);
+  const all = [0, 1, 2, 3];
+  const holding = (count: number, before: number, stands = (page: string) => page !== changed) => [
+    ...partsThatHold(pages(count), stands, before),
+  ];
+  expect(holding(501, 501)).toEqual(all.filter((number) => number !== part));
+  expect(holding(501, 501, () => true)).toEqual(all);
+  // One index for 500 pages, four parts above.
+  expect(holding(500, 500)).toEqual([]);
+  expect(holding(500, 500, () => true)).toEqual([0]);
+  expect(holding(501, 500, () => true)).toEqual([]);
+  expect(holding(500, 501, () => true)).toEqual([]);
+  // More pages, more files in each part: 16 of them up to 768 pages.
+  expect(holding(768, 767, () => true)).toEqual(all);
+  expect(holding(769, 768, () => true)).toEqual([]);
 });
