@@ -116,6 +116,7 @@ leaveOut: [${unwanted.join(', ')}]
         /^title: .*/m,
         'title: The filter',
       );
+      writeFileSync(join(shop, 'explainers/new-yard.mdx'), yard.replace('Our yard', 'New yard'));
     },
     () => {
       appendFileSync(join(shop, 'pages/legal.mdx'), '\nHeld by the county.\n');
@@ -165,8 +166,8 @@ it('takes pages from the build before, and makes those that say something else',
     return { made: Number(all) - Number(kept), kept: Number(kept) };
   });
   expect(counts, said.join('\n')).toHaveLength(4);
-  // Nothing was there before the first, and an article that goes is missed on every page that could name it.
-  expect(counts[0]?.kept).toBe(0);
+  // An article that goes is missed on every page that could lead to it.
+  expect(counts[1]?.kept).toBe(0);
   // A new title stands in lists, and the edition of the day on every page: neither makes those that do not say it.
   expect(counts[2]?.kept).toBeGreaterThan(10);
   // The two that were edited, and the page about writing, which shows the shortest own page as a sample.
@@ -176,6 +177,7 @@ it('takes pages from the build before, and makes those that say something else',
 it('is to the byte what Astro makes by itself, whatever was taken from the builds before', () => {
   expect(text('pages/legal.html')).toContain('Held by the county.');
   expect(text('hazards.html')).toContain('Saw jumps');
+  expect(text('explainers.html')).toContain('New yard');
   expect(text('explainers/our-yard.html')).toMatch(/_astro\/belt\.[\w-]+\.webp/);
   expect(pages()).not.toContain(join('explainers', 'old-yard.html'));
   expect(byAstro.status, byAstro.text.slice(-2000)).toBe(0);
