@@ -1,14 +1,17 @@
 /**
  * npm run bench               how many operations a second the core does, and against plain loops where one is given;
- *                             then how long a key press takes in each calculator of the site in dist
+ *                             then how long a key press takes in each calculator of the site in dist,
+ *                             and a click in each search for a fault
  * npm run bench -- engine     also how far off an engine's speed is heard
  * npm run bench -- belt       only the files whose name holds "belt"
  * npm run bench -- keys belt       only the key presses, of the calculators whose name holds "belt"; SITE_DIST names another folder than dist
+ * npm run bench -- clicks starts   only the answers to a check, of the searches for a fault whose name holds "starts"
  * (npm run bench:scale builds whole sites: tests/bench/scale/run.ts)
  */
 import { readdir } from 'node:fs/promises';
 import { pathToFileURL } from 'node:url';
 import { join } from 'node:path';
+import { benchClicks } from './clicks.ts';
 import { benchKeys } from './keys.ts';
 
 interface Bench {
@@ -19,7 +22,7 @@ interface Bench {
 }
 
 const repeats = 7;
-const notCore = ['run.ts', 'keys.ts'];
+const notCore = ['run.ts', 'keys.ts', 'clicks.ts'];
 const dist = process.env['SITE_DIST'] ?? join(import.meta.dirname, '../../dist');
 
 /** Operations a second: the middle of several runs, after one that warms up. */
@@ -54,7 +57,11 @@ async function core(only: string | undefined): Promise<void> {
 
 const [first, ...rest] = process.argv.slice(2);
 if (first === 'keys') await benchKeys(dist, rest);
+else if (first === 'clicks') await benchClicks(dist, rest);
 else {
   await core(first);
-  if (first === undefined) await benchKeys(dist, []);
+  if (first === undefined) {
+    await benchKeys(dist, []);
+    await benchClicks(dist, []);
+  }
 }

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { open, sheetsIn, takeTicket } from './support/bench.ts';
+import { open, planned, sheetsIn, takeTicket } from './support/bench.ts';
 import { watchedPage } from './support/browser.ts';
 import { dist, pages } from './support/site.ts';
 import { openedSite } from './support/opened-site.ts';
@@ -14,7 +14,14 @@ const faults = pages.filter((p) => p.startsWith('faults/'));
 const shown = (page: Page) => page.locator('.fault-what').innerText();
 const panel = (page: Page) => page.locator('.fault-now');
 const line = (page: Page, n: number) => page.locator('.fault-path > li').nth(n);
-const press = (page: Page, name: string) => panel(page).getByRole('button', { name, exact: true }).click();
+const press = async (page: Page, name: string) => {
+  await panel(page).getByRole('button', { name, exact: true }).click();
+  await planned(page);
+};
+const undo = async (page: Page) => {
+  await page.locator('.fault-acts').getByRole('button', { name: 'Undo' }).click();
+  await planned(page);
+};
 
 describe.each([
   // How far down the page the next check and its answers may lie [px].
@@ -78,7 +85,7 @@ describe.each([
     expect(await page.inputValue('.strip input')).toBe('1182');
     expect(await shown(page)).toBe(second);
     await page.reload();
-    await page.locator('.fault[data-live=yes]').waitFor();
+    await planned(page);
     expect(await shown(page)).toBe(second);
     expect(await line(page, 0).innerText()).not.toContain('looks sound');
     expect(await page.locator('.fault-path').innerText()).toContain('looks sound');
@@ -95,14 +102,16 @@ test('a check seen already is answered out of order, changed, taken back, and un
   const name = await third.locator('.fault-check').innerText();
   await third.locator('summary').first().click();
   await third.getByRole('button', { name: 'Looks sound' }).click();
+  await planned(page);
   const answered = page.locator('.fault-path > li', { hasText: name.split('\n')[0] ?? '' });
   expect(await answered.locator('.fault-seen').innerText()).toBe('looks sound');
   await answered.locator('summary').first().click();
   await answered.getByRole('button', { name: 'Not sure' }).click();
+  await planned(page);
   expect(await answered.locator('.fault-seen').innerText()).toBe('not sure');
-  await page.locator('.fault-acts').getByRole('button', { name: 'Undo' }).click();
+  await undo(page);
   expect(await answered.locator('.fault-seen').innerText()).toBe('looks sound');
-  await page.locator('.fault-acts').getByRole('button', { name: 'Undo' }).click();
+  await undo(page);
   expect(await page.locator('.fault-path').innerText()).toBe(before);
   expect(troubles).toEqual([]);
   await context.close();
@@ -119,7 +128,7 @@ test('a finding is made sure of, can be it, and can be not it', async () => {
   await press(page, 'Not it: go on');
   expect(await shown(page)).not.toBe(suspect);
   expect(await page.locator('.fault-ruled-out').innerText()).toContain(suspect);
-  await page.locator('.fault-acts').getByRole('button', { name: 'Undo' }).click();
+  await undo(page);
   expect(await shown(page)).toBe(suspect);
   await press(page, 'That was it');
   expect(await panel(page).innerText()).toContain('That was it:');
@@ -155,6 +164,7 @@ test('leaving out every check is no diagnosis', async () => {
       const later = panel(page).getByRole('button', { name: 'Can’t check now' });
       if ((await later.count()) === 0) break;
       await later.first().click();
+      await planned(page);
     }
     const said = await panel(page).innerText();
     expect(said, file).toMatch(/Nothing was checked|no diagnosis|Stop looking/);
@@ -211,7 +221,7 @@ test('a search kept by an earlier edition is taken over', async () => {
     ),
   );
   await page.reload();
-  await page.locator('.fault[data-live=yes]').waitFor();
+  await planned(page);
   expect(await shown(page)).not.toBe(first);
   expect(await page.evaluate(() => localStorage.getItem('almanac-fault-vibration'))).toBe(null);
   await context.close();
@@ -226,6 +236,7 @@ test('two windows at one ticket follow each other; the same check answered two w
   await open(other, address);
   await press(page, 'Looks sound');
   await expect.poll(() => other.locator('.fault-path').innerText()).toContain('looks sound');
+  await planned(other);
   // A window the other one does not hear of: as after a sleep.
   await other.evaluate(() => window.addEventListener('storage', (e) => e.stopImmediatePropagation(), true));
   const check = await shown(page);
@@ -248,5 +259,79 @@ test('two windows at one ticket follow each other; the same check answered two w
   expect(
     await other.evaluate(() => Object.keys(localStorage).filter((k) => k.startsWith('almanac-aside/')).length),
   ).toBe(1);
+  await context.close();
+});
+
+/** In the page: tasks of long work wait while `hold` is set, so that a test stands between an answer and its plan. */
+function holdBack(): void {
+  const at = window as unknown as { hold: boolean; shown: string[] };
+  at.hold = false;
+  at.shown = [];
+  const post = Object.getOwnPropertyDescriptor(MessagePort.prototype, 'postMessage')?.value as (m: unknown) => void;
+  MessagePort.prototype.postMessage = function (message: unknown): void {
+    const send = (): void => void (at.hold ? requestAnimationFrame(send) : post.call(this, message));
+    send();
+  };
+  new MutationObserver(() => {
+    const what = document.querySelector('.fault-what')?.textContent ?? '';
+    if (at.shown.at(-1) !== what) at.shown.push(what);
+  }).observe(document, { subtree: true, childList: true, characterData: true });
+}
+
+test('an answer is marked at once; until the plan made with it stands, the one there is said to be of earlier answers', async () => {
+  const { page, context, troubles } = await watchedPage(site.browser);
+  await page.addInitScript(holdBack);
+  const hold = (on: boolean) => page.evaluate((is) => void ((window as unknown as { hold: boolean }).hold = is), on);
+  const answer = (name: string) => panel(page).getByRole('button', { name, exact: true });
+  const earlier = page.locator('.fault-lead .fault-earlier');
+  await open(page, `${site.serving.address}faults/hard-to-start.html`);
+  const first = await shown(page);
+  expect(await earlier.isVisible()).toBe(false);
+  await hold(true);
+
+  await answer('Looks sound').click();
+  expect(await answer('Looks sound').getAttribute('aria-pressed')).toBe('true');
+  expect(await page.locator('.fault').getAttribute('data-stale')).toBe('yes');
+  expect(await earlier.innerText()).toBe('For the earlier answers');
+  expect(await line(page, 0).innerText()).toContain('looks sound');
+  expect(await shown(page)).toBe(first);
+
+  // The answer is changed before its plan stands: only what is planned with the newest is ever shown.
+  await answer('Shows the fault').click();
+  expect(await answer('Looks sound').getAttribute('aria-pressed')).toBe('false');
+  expect(await answer('Shows the fault').getAttribute('aria-pressed')).toBe('true');
+  await hold(false);
+  await planned(page);
+  const [next, order] = [await shown(page), await page.locator('.fault-path').innerText()];
+  expect(await page.evaluate(() => (window as unknown as { shown: string[] }).shown.filter(Boolean))).toEqual([
+    first,
+    next,
+  ]);
+  expect(await earlier.isVisible()).toBe(false);
+  expect(await page.evaluate(() => document.activeElement?.className)).toBe('fault-what');
+  expect(await panel(page).locator('output').textContent()).toBe('');
+  await page.reload();
+  await planned(page);
+  expect([await shown(page), await page.locator('.fault-path').innerText()]).toEqual([next, order]);
+
+  // Who has gone on with the keyboard meanwhile stays there, and is told what is next.
+  await page.getByRole('button', { name: 'Start this complaint again' }).click();
+  await planned(page);
+  await hold(true);
+  await answer('Looks sound').click();
+  const print = page.locator('.fault-acts').getByRole('button', { name: 'Print' });
+  await print.focus();
+  await hold(false);
+  await planned(page);
+  const said = panel(page).locator('output');
+  await expect.poll(() => said.textContent()).toBe(await shown(page));
+  expect(await print.evaluate((e) => e === document.activeElement)).toBe(true);
+
+  // Paper waits for no task.
+  await hold(true);
+  await answer('Looks sound').click();
+  await page.evaluate(() => dispatchEvent(new Event('beforeprint')));
+  await planned(page);
+  expect(troubles).toEqual([]);
   await context.close();
 });

@@ -1,7 +1,8 @@
 /** What the page of a complaint makes of its list: the machine in hand, answers in any order, suspects put aside. */
 import { describe, expect, it } from 'vitest';
+import { toEnd } from '../../src/core/contract/pieces.ts';
 import { aboutMinutesApart } from '../../src/words/fault.ts';
-import { inOrder, planAtRest, planFor } from '../../src/islands/FaultSearch/plan-for.ts';
+import { inOrder, planAtRest, planFor, planning } from '../../src/islands/FaultSearch/plan-for.ts';
 import { nothingYet, searchKind, type Given, type Search } from '../../src/islands/FaultSearch/kept.ts';
 
 const suspect = (id: string, likelihood: number) => ({ id, name: id, likelihood });
@@ -51,7 +52,8 @@ describe('the plan that comes with the page', () => {
     expect(inOrder({ model: page.model, plan: atRest })).toEqual(inOrder(planFor(page, nothingYet('x'), undefined)));
   });
   it('stands until something is answered, put aside, gone on with, or the saw has not all of the list', () => {
-    expect(planFor(page, nothingYet('x'), 'cut-off-saw', atRest).plan).toBe(atRest);
+    const shown = { ...page, atRest };
+    expect(toEnd(planning(shown, nothingYet('x'), 'cut-off-saw')).plan).toBe(atRest);
     const changed: [Search, string | undefined][] = [
       [given({ pull: 'sound' }), undefined],
       [{ ...nothingYet('x'), ruledOut: { cord: 'cord' } }, undefined],
@@ -59,7 +61,7 @@ describe('the plan that comes with the page', () => {
       [nothingYet('x'), 'floor-saw'],
     ];
     for (const [search, kind] of changed)
-      expect(planFor(page, search, kind, atRest)).toEqual(planFor(page, search, kind));
+      expect(toEnd(planning(shown, search, kind))).toEqual(planFor(page, search, kind));
   });
 });
 

@@ -1,16 +1,20 @@
 /** The one thing to do now; or what was found, and how to make sure of it. */
 import type { ComponentChildren } from 'preact';
-import { useEffect, useRef } from 'preact/hooks';
+import { useState } from 'preact/hooks';
 import type { PlannedCheck } from '../../core/topics/fault-order/index.ts';
 import { siteLink } from '../../browser/site-link.ts';
 import { aboutMinutes, aboutMinutesApart, faultWords as say, minutes, percent } from '../../words/fault.ts';
 import { CheckBody } from './CheckBody.tsx';
+import { Earlier } from './Earlier.tsx';
 import type { Answer, Search } from './kept.ts';
 import type { PlanNow } from './plan-for.ts';
 import type { FaultSearchProps } from './props.ts';
+import { useWayToNext } from './use-way-to-next.ts';
 
 interface Props extends FaultSearchProps {
   readonly now: PlanNow;
+  /** The plan is of earlier answers; that of the newest is being made. */
+  readonly stale: boolean;
   readonly search: Search;
   readonly live: boolean;
   readonly answer: (check: string, is: Answer) => void;
@@ -19,12 +23,17 @@ interface Props extends FaultSearchProps {
   readonly turns: number;
 }
 
-export function NextCheck({ now, search, live, answer, change, turns, ...page }: Props) {
+/** An act pressed, shown as such until what comes of it stands. */
+interface Pressed {
+  readonly label: string;
+  /** The count of answers with it. */
+  readonly turns: number;
+}
+
+export function NextCheck({ now, stale, search, live, answer, change, turns, ...page }: Props) {
   const { plan, model } = now;
-  const heading = useRef<HTMLHeadingElement>(null);
-  useEffect(() => {
-    if (turns > 0) heading.current?.focus({ preventScroll: true });
-  }, [turns]);
+  const { heading, said } = useWayToNext(turns, stale);
+  const [pressed, setPressed] = useState<Pressed>();
 
   if (search.was)
     return panel(
@@ -88,7 +97,13 @@ export function NextCheck({ now, search, live, answer, change, turns, ...page }:
   function panel(lead: string, what: string, rest?: ComponentChildren) {
     return (
       <div class="fault-now" id={`${page.id}-next`}>
-        <p class="fault-quiet">{lead}</p>
+        <output class="spoken" aria-live="polite">
+          {said}
+        </output>
+        <p class="fault-quiet fault-lead">
+          <span class="fault-head">{lead}</span>
+          <Earlier live={live} />
+        </p>
         <h2 class="fault-what" tabIndex={-1} ref={heading}>
           {what}
         </h2>
@@ -105,16 +120,30 @@ export function NextCheck({ now, search, live, answer, change, turns, ...page }:
         checks={page.checks}
         cautions={page.cautions}
         live={live}
+        given={search.given[id]?.is}
         answer={(is) => answer(id, is)}
       />
     );
   }
 
+  /** What can be done with a finding. It rests on the plan, so it waits for that of the newest answers. */
   function acts(...buttons: readonly (readonly [label: string, press: () => void])[]) {
     return (
       <div class="fault-answers no-print">
         {buttons.map(([label, press]) => (
-          <button key={label} type="button" class="fault-answer" disabled={!live} onClick={press}>
+          <button
+            key={label}
+            type="button"
+            class="fault-answer"
+            disabled={!live}
+            aria-disabled={stale}
+            aria-pressed={(stale && pressed?.label === label && pressed.turns === turns) || undefined}
+            onClick={() => {
+              if (stale) return;
+              setPressed({ label, turns: turns + 1 });
+              press();
+            }}
+          >
             {label}
           </button>
         ))}

@@ -2,17 +2,22 @@
 import { siteLink } from '../../browser/site-link.ts';
 import type { Belief } from '../../core/topics/fault-order/index.ts';
 import { faultWords as say, percent } from '../../words/fault.ts';
+import { Earlier } from './Earlier.tsx';
 import type { FaultSearchProps } from './props.ts';
 
 interface Props extends Pick<FaultSearchProps, 'suspects'> {
   readonly belief: Belief;
+  readonly live: boolean;
 }
 
-export function Suspects({ belief, suspects }: Props) {
+export function Suspects({ belief, live, suspects }: Props) {
   const rows = [...belief.suspects].sort((a, b) => b.chance - a.chance);
   return (
     <section class="fault-suspects">
-      <h2>{say.suspects}</h2>
+      <h2>
+        <span class="fault-head">{say.suspects}</span>
+        <Earlier live={live} />
+      </h2>
       <ol class="plain">
         {rows.map(({ id, name, chance }) => {
           const words = suspects[id];

@@ -1,5 +1,13 @@
 /** The plan of a search as it stands, on the machine in hand. */
-import { planOrder, type FaultModel, type PlannedCheck } from '../../core/topics/fault-order/index.ts';
+import type { Pieces } from '../../core/contract/pieces.ts';
+import {
+  planInPieces,
+  planOrder,
+  type FaultModel,
+  type OrderOptions,
+  type PlannedCheck,
+  type Seen,
+} from '../../core/topics/fault-order/index.ts';
 import { nothingYet, type Search } from './kept.ts';
 import type { FaultSearchProps, ShownPlan } from './props.ts';
 
@@ -51,16 +59,30 @@ export function planAtRest(page: Page): ShownPlan {
 const isBegun = ({ given, ruledOut, goOn }: Search): boolean =>
   goOn || Object.keys(given).length + Object.keys(ruledOut).length > 0;
 
-/** @param atRest the plan of this page's whole list before anything is answered, where it is at hand */
-export function planFor(page: Page, search: Search, kind: string | undefined, atRest?: ShownPlan): PlanNow {
+/** The plan at once. */
+export function planFor(page: Page, search: Search, kind: string | undefined): PlanNow {
   const model = modelFor(page, kind);
-  if (atRest && model === page.model && !isBegun(search)) return { model, plan: atRest };
+  return { model, plan: planOrder(model, ...asked(page, model, search)) };
+}
+
+/** The same piece by piece; what has come with the page is not made again. */
+export function* planning(
+  page: Page & Partial<Pick<FaultSearchProps, 'atRest'>>,
+  search: Search,
+  kind: string | undefined,
+): Pieces<PlanNow> {
+  const model = modelFor(page, kind);
+  const known = model === page.model && !isBegun(search) ? page.atRest : undefined;
+  return { model, plan: known ?? (yield* planInPieces(model, ...asked(page, model, search))) };
+}
+
+/** What a search says, as the planner takes it. */
+function asked(page: Page, model: FaultModel, search: Search): [seen: readonly Seen[], options: OrderOptions] {
   const entries = model.checks.flatMap((c) => {
     const given = search.given[c.id];
     return given ? [{ check: c.id, ...given }] : [];
   });
-  const plan = planOrder(
-    model,
+  return [
     entries
       .filter((e) => e.is === 'fault' || e.is === 'sound')
       .map((e) => ({ check: e.check, shows: e.is === 'fault' })),
@@ -69,8 +91,7 @@ export function planFor(page: Page, search: Search, kind: string | undefined, at
       skipped: entries.filter((e) => e.is === 'unsure' || e.is === 'later').map((e) => e.check),
       ...(search.goOn ? {} : { fallbackMinutes: page.wayOutMinutes }),
     },
-  );
-  return { model, plan };
+  ];
 }
 
 /**

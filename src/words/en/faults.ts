@@ -47,6 +47,7 @@ export const fault = {
   suspects: 'What it may be',
   notListed: 'Something not listed',
   allChecks: 'All checks, in this order',
+  earlier: 'For the earlier answers',
   seenAlready: 'Seen already',
   onPaper: { fault: 'fault', sound: 'sound' },
   stopOnPaper: 'When a check shows a fault, stop: answer it on the page and take the new order.',

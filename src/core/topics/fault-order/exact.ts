@@ -8,6 +8,7 @@
  * when a suspect is as likely as `sure`, and giving up for the way out where the checks cost more than that.
  * It does not cover several faults at once.
  */
+import type { Pieces } from '../../contract/pieces.ts';
 import { isOver } from '../../thresholds/index.ts';
 import type { Sums } from './model.ts';
 import { effortNow, found, isUseful, massOf, weigh, type Outcome } from './state.ts';
@@ -16,7 +17,12 @@ import { effortNow, found, isUseful, massOf, weigh, type Outcome } from './state
 export const exactChecks = 12;
 export const exactSuspects = 12;
 
+/** So many open checks, 3^6 states at most, are solved in one piece: some milliseconds on a slow phone. */
+const pieceChecks = 6;
+
 export interface Solver {
+  /** Solves a state piece by piece; whatever is asked of it or of what can follow it then stands ready. */
+  readonly ahead: (outcomes: readonly Outcome[], weights: Float64Array) => Pieces<void>;
   /** Expected minutes from a state on. */
   readonly expected: (outcomes: readonly Outcome[], weights: Float64Array) => number;
   /** Best next check, or -1 when the search ends here: found, given up, or out of checks. */
@@ -26,18 +32,21 @@ export interface Solver {
 }
 
 /**
- * Least expected time by trying every order [s] over all states of knowledge; gives nothing above its bound of
- * states.
+ * Least expected minutes by trying every order over all states of knowledge.
+ * @param start where the search stands; only it and what can follow it may be asked for
  */
-export function exactSolver(sums: Sums): Solver {
+export function exactSolver(sums: Sums, start: readonly Outcome[]): Solver {
   const m = sums.effort.length;
-  const memo = new Float64Array(3 ** m).fill(NaN);
-  const choice = new Int8Array(3 ** m).fill(-1);
-  /** Chance of each state's answers together with the start's. It and the way to it are asked for many times. */
-  const masses = new Float64Array(3 ** m).fill(NaN);
+  const open = start.flatMap((o, c) => (o === 0 && !sums.skipped[c] ? [c] : []));
+  const states = 3 ** open.length;
+  const memo = new Float64Array(states).fill(NaN);
+  const choice = new Int8Array(states).fill(-1);
+  /** Chance of each solved state's answers together with the start's. It and the way to it are asked for many times. */
+  const masses = new Float64Array(states);
   const scratch = Array.from({ length: m + 1 }, () => new Float64Array(sums.n + 1));
-  // The last check changes most often: its states lie side by side, where they are found at once.
-  const place = Array.from({ length: m }, (_, c) => 3 ** (m - 1 - c));
+  // What can't change any more takes no room. The last check changes most often: its states lie side by side, where
+  // they are found at once.
+  const place = start.map((_, c) => (open.includes(c) ? 3 ** (open.length - 1 - open.indexOf(c)) : 0));
   const codeOf = (outcomes: readonly Outcome[]) =>
     outcomes.reduce((code: number, o, c) => code + o * (place[c] ?? 0), 0);
 
@@ -109,9 +118,38 @@ export function exactSolver(sums: Sums): Solver {
     return (afterMass / mass) * left;
   }
 
+  /** Solves what can follow a state in the order `solve` comes to it, so that every figure is the same to the last bit. */
+  function* solveAhead(
+    outcomes: Outcome[],
+    code: number,
+    weights: Float64Array,
+    mass: number,
+    depth: number,
+  ): Pieces<void> {
+    if (!Number.isNaN(memo[code] ?? NaN)) return;
+    if (open.length - depth <= pieceChecks) yield;
+    else if (found(sums, outcomes, weights, mass) < 0)
+      for (let c = 0; c < m; c++) {
+        if (!isUseful(sums, outcomes, weights, mass, c)) continue;
+        for (const answer of [1, 2] as const) {
+          const next = code + answer * (place[c] ?? 0);
+          if (!Number.isNaN(memo[next] ?? NaN)) continue;
+          const after = weigh(sums, weights, c, answer === 1, scratch[depth]);
+          const afterMass = massOf(after);
+          masses[next] = afterMass;
+          if (afterMass / mass <= 1e-14) continue;
+          outcomes[c] = answer;
+          yield* solveAhead(outcomes, next, after, afterMass, depth + 1);
+          outcomes[c] = 0;
+        }
+      }
+    solve(outcomes, code, weights, mass, depth);
+  }
+
   const solveAt = (outcomes: readonly Outcome[], weights: Float64Array) =>
     solve([...outcomes], codeOf(outcomes), weights, massOf(weights), 0);
   return {
+    ahead: (outcomes, weights) => solveAhead([...outcomes], codeOf(outcomes), weights, massOf(weights), 0),
     expected: solveAt,
     best: (outcomes, weights) => {
       solveAt(outcomes, weights);

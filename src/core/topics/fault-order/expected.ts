@@ -1,4 +1,5 @@
 /** What a rule for the next check costs on average. */
+import type { Pieces } from '../../contract/pieces.ts';
 import { randomFrom } from '../../chance/index.ts';
 import type { Sums } from './model.ts';
 import { effortNow, found, massOf, weigh, type Outcome } from './state.ts';
@@ -14,16 +15,25 @@ export interface Expected {
 /** So many turns are added up at most; a longer tree of answers is drawn from instead. */
 const turns = 20000;
 const draws = 2000;
+/** Of these so many make a piece: a rule takes up to some tenths of a millisecond for each turn. */
+const turnsInPiece = 20;
+const drawsInPiece = 2;
 
 /**
  * Expected minutes of a rule: all answers added up where the tree of answers is small, else the mean of 2,000
  * searches drawn with a fixed start number, so that the same list gives the same figure.
- * @returns [min]
+ * @returns piece by piece: [min]
  */
-export function expectedUnder(sums: Sums, outcomes: readonly Outcome[], weights: Float64Array, rule: Rule): Expected {
+export function* expectedUnder(
+  sums: Sums,
+  outcomes: readonly Outcome[],
+  weights: Float64Array,
+  rule: Rule,
+): Pieces<Expected> {
   let left = turns;
-  const walk = (at: readonly Outcome[], w: Float64Array): number => {
+  function* walk(at: readonly Outcome[], w: Float64Array): Pieces<number> {
     if (left-- <= 0) return NaN;
+    if (left % turnsInPiece === 0) yield;
     const mass = massOf(w);
     if (mass < 1e-14 || found(sums, at, w, mass) >= 0) return 0;
     const c = rule(at, w);
@@ -33,17 +43,18 @@ export function expectedUnder(sums: Sums, outcomes: readonly Outcome[], weights:
         at.map((x, k) => (k === c ? o : x)),
         weigh(sums, w, c, o === 1),
       );
-    const shown = after(1);
-    return Number.isNaN(shown) ? NaN : mass * effortNow(sums, at, c) + shown + after(2);
-  };
-  const minutes = walk(outcomes, weights) / massOf(weights);
-  return Number.isNaN(minutes) ? drawn(sums, outcomes, weights, rule) : { minutes, error: 0 };
+    const shown = yield* after(1);
+    return Number.isNaN(shown) ? NaN : mass * effortNow(sums, at, c) + shown + (yield* after(2));
+  }
+  const minutes = (yield* walk(outcomes, weights)) / massOf(weights);
+  return Number.isNaN(minutes) ? yield* drawn(sums, outcomes, weights, rule) : { minutes, error: 0 };
 }
 
-function drawn(sums: Sums, outcomes: readonly Outcome[], weights: Float64Array, rule: Rule): Expected {
+function* drawn(sums: Sums, outcomes: readonly Outcome[], weights: Float64Array, rule: Rule): Pieces<Expected> {
   const random = randomFrom(1);
   let [sum, squares] = [0, 0];
   for (let k = 0; k < draws; k++) {
+    if (k % drawsInPiece === 0) yield;
     const minutes = search(sums, outcomes, weights, rule, random);
     sum += minutes;
     squares += minutes * minutes;

@@ -8,6 +8,7 @@ export { blocks } from './blocks.ts';
 export { words } from './words.ts';
 export {
   planOrder,
+  planInPieces,
   updateAfter,
   type Plan,
   type PlannedCheck,

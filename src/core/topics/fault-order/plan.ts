@@ -1,4 +1,5 @@
 /** What to check next, and why. */
+import { toEnd, type Pieces } from '../../contract/pieces.ts';
 import { isOver } from '../../thresholds/index.ts';
 import { lowerBound } from './bound.ts';
 import { expectedUnder } from './expected.ts';
@@ -149,6 +150,16 @@ function beliefOf(model: FaultModel, sums: Sums, { weights }: State): Belief {
  * Source: kadane-simon; dynamic programming.
  */
 export function planOrder(model: FaultModel, seen: readonly Seen[] = [], options: OrderOptions = {}): Plan {
+  return toEnd(planning(model, seen, options, false));
+}
+
+/** The same plan, piece by piece: for a page that answers the hand while a long list is planned. */
+export function planInPieces(model: FaultModel, seen: readonly Seen[] = [], options: OrderOptions = {}): Pieces<Plan> {
+  return planning(model, seen, options, true);
+}
+
+/** @param ahead a long list is solved in pieces, which takes a sixth longer than at one go */
+function* planning(model: FaultModel, seen: readonly Seen[], options: OrderOptions, ahead: boolean): Pieces<Plan> {
   const sums = toSums(model, options);
   const at = stateAfter(model, sums, seen);
   const belief = beliefOf(model, sums, at);
@@ -171,16 +182,18 @@ export function planOrder(model: FaultModel, seen: readonly Seen[] = [], options
   const one = foundSuspect(model, sums, at);
   if (one) return { ...nothing, found: one, pathEnd: one.how };
 
-  const solver = exact ? exactSolver(sums) : undefined;
+  const solver = exact ? exactSolver(sums, at.outcomes) : undefined;
   const rule = solver ? solver.best : (o: readonly Outcome[], w: Float64Array) => byRatio(sums, o, w);
+  if (solver && ahead) yield* solver.ahead(at.outcomes, at.weights);
   const going = solver
     ? { minutes: solver.expected(at.outcomes, at.weights), error: 0 }
-    : expectedUnder(sums, at.outcomes, at.weights, rule);
+    : yield* expectedUnder(sums, at.outcomes, at.weights, rule);
   const best = rule(at.outcomes, at.weights);
   const ranking = rank(model, sums, at, best, solver);
   const wayOut = sums.fallback > 0;
   const advised = wayOut && ranking.length > 0 && (solver ? best < 0 : isOver(going.minutes, sums.fallback));
   const expected = advised ? { minutes: sums.fallback, error: 0 } : going;
+  const asListed = yield* expectedUnder(sums, at.outcomes, at.weights, (o, w) => firstUseful(sums, o, w));
   return {
     ...nothing,
     ...(ranking[0] && !advised ? { next: ranking[0] } : {}),
@@ -192,7 +205,7 @@ export function planOrder(model: FaultModel, seen: readonly Seen[] = [], options
     expectedMinutes: expected.minutes,
     expectedError: expected.error,
     bound: solver ? expected.minutes : lowerBound(sums, at.outcomes, at.weights),
-    listedMinutes: expectedUnder(sums, at.outcomes, at.weights, (o, w) => firstUseful(sums, o, w)).minutes,
+    listedMinutes: asListed.minutes,
   };
 }
 
