@@ -65,7 +65,7 @@ async function serve({ port, host, verbose }: Wanted): Promise<void> {
   const last = await changedLast(projectFolder);
   console.log(greeting(address, last));
   // The first page asked for takes seconds, while all it is made of is read; who opens the next a moment later waits less.
-  for (const page of ['', last?.page.slice(1) ?? ''])
+  for (const page of [last?.page.slice(1) ?? '', ''])
     await fetch(address + page, { headers: { accept: 'text/html' } }).catch(() => undefined);
 }
 

@@ -4,7 +4,7 @@ import { cp, mkdtemp, readFile, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import type { Browser } from 'playwright-core';
+import type { Browser, Route } from 'playwright-core';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { launch, watchedPage } from '../e2e/support/browser.ts';
 
@@ -93,5 +93,20 @@ test('what the check finds stands on the page, with file and line, until the fil
   await change('<5', 'under 5');
   await page.getByRole('heading', { name: 'Wash it down' }).waitFor();
   expect(await panel.count()).toBe(0);
+
+  // Also when it was mended before the page that stands in could ask what keeps it.
+  await change(/$/, '\nAt <5 mm stop.\n');
+  await panel.getByText('no bare "<" before a figure or word').waitFor();
+  const other = await context.newPage();
+  await other.goto(address);
+  await other.locator('almanac-findings').waitFor();
+  const late = async (route: Route) => {
+    await change('<5', 'under 5');
+    await other.locator('almanac-findings').waitFor({ state: 'detached' });
+    await route.continue();
+  };
+  await page.route('**/@almanac/findings', late, { times: 1 });
+  await page.reload();
+  await page.getByRole('heading', { name: 'Wash it down' }).waitFor();
   await context.close();
 });

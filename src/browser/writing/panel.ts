@@ -71,11 +71,13 @@ function row({ file, line, field, got, allowed }: Finding): HTMLLIElement {
   return item;
 }
 
-// A page that could not be made stands in for the real one until what kept it is mended.
+// A page that could not be made stands in for the real one until what kept it is mended; that may be so before the first
+// word arrives here, when file after file is saved.
 const standsIn = document.documentElement.dataset['standsIn'] !== undefined;
 let before: string | undefined;
 new EventSource('/@almanac/findings').onmessage = ({ data }: MessageEvent<string>) => {
-  if (standsIn && before !== undefined && before !== data) location.reload();
+  const findings = JSON.parse(data) as Finding[];
+  if (standsIn && (findings.length === 0 || (before !== undefined && before !== data))) location.reload();
   before = data;
-  show(JSON.parse(data) as Finding[]);
+  show(findings);
 };
