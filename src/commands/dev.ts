@@ -3,10 +3,10 @@
  * -- --port <number> another port than 4321 (or PORT), --host also for other devices in the house, --verbose all that
  * Astro says. Exit: 2 refused.
  */
-import { enableCompileCache } from 'node:module';
 import { join } from 'node:path';
 import process from 'node:process';
 import { parseArgs } from 'node:util';
+import { keepCompiled } from '../steps/support/keep-compiled.ts';
 import { alreadyRuns, noteRunning, runningServer } from '../steps/support/running-server.ts';
 import { changedLast, greeting } from './dev/greeting.ts';
 import { projectFolder, silent } from './support/command.ts';
@@ -41,7 +41,7 @@ function wanted(): Wanted | string {
 
 async function serve({ port, host, verbose }: Wanted): Promise<void> {
   Object.assign(process.env, silent);
-  enableCompileCache(join(projectFolder, 'node_modules/.cache/almanac-compiled'));
+  keepCompiled();
   console.log('One moment: the server for writing starts.');
   // Read here, not by Astro, which would start a server of its own to read it with.
   const [{ dev }, { siteConfig }] = await Promise.all([import('astro'), import('../steps/site-config.ts')]);

@@ -4,12 +4,16 @@
  */
 import { cpSync } from 'node:fs';
 import { parentPort } from 'node:worker_threads';
+import { keepCompiled } from '../support/keep-compiled.ts';
 import type { FromFinisher, ToFinisher } from './between-threads.ts';
-import { Finishing } from './finishing.ts';
+import type { Finishing } from './finishing.ts';
 
 if (!parentPort) throw new Error('This file is the inside of a thread; finisher.ts starts it.');
 const port = parentPort;
 const tell = (said: FromFinisher) => port.postMessage(said);
+keepCompiled();
+const loaded = import('./finishing.ts');
+loaded.catch(failed);
 let finishing: Finishing | undefined;
 /** Pages of the build before are written whenever no new one is there. */
 let keeping: Promise<void> | undefined;
@@ -20,7 +24,7 @@ async function take(message: ToFinisher): Promise<void> {
     return tell('copied');
   }
   if ('given' in message) {
-    finishing = await Finishing.begin(message.given);
+    finishing = await (await loaded).Finishing.begin(message.given);
     keeping = finishing.asTheyWere();
     keeping.catch(failed);
     return;
