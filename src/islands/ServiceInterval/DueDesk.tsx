@@ -67,7 +67,9 @@ export function DueDesk({ page, worked, stale }: TakeAwayProps) {
           Save as a table (CSV)
         </button>
       </div>
-      {stale && <p class="calc-help">Put the boxes above right first: this card is for the earlier figures.</p>}
+      <p class={stale ? 'calc-help' : 'calc-help desk-at-hand'}>
+        Put the boxes above right first: this card is for the earlier figures.
+      </p>
       {foreign?.example && <p class="calc-help">{say.savedWhenYours}</p>}
       <WallCard id={id} band={band} heading={heading} start={start} list={list} shop={page.shop} />
     </section>

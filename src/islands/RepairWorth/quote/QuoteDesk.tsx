@@ -73,7 +73,9 @@ export function QuoteDesk({ page, worked, stale }: TakeAwayProps) {
               Save it as a table (CSV)
             </button>
           </div>
-          {stale && <p class="calc-help">Put the boxes above right first: this sheet is for the earlier figures.</p>}
+          <p class={stale ? 'calc-help' : 'calc-help desk-at-hand'}>
+            Put the boxes above right first: this sheet is for the earlier figures.
+          </p>
         </div>
       </div>
     </section>
