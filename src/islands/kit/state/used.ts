@@ -21,7 +21,7 @@ export interface UsedFigure {
 export function usedFigures(asked: readonly Field[], figures: Figures, currency: string): readonly UsedFigure[] {
   return asked.flatMap((f) => {
     const rows = f.kind === 'rows' ? rowTexts(f, figures, currency) : undefined;
-    const text = f.kind === 'rows' ? (rows ?? []).join('; ') : singleText(f, figures, f.key, currency);
+    const text = f.kind === 'rows' ? (rows ?? []).join(' / ') : singleText(f, figures, f.key, currency);
     if (text === '') return [];
     const entries = filledIn(figures.entries[f.key]);
     const pencil = entries.find(isPencil);
@@ -44,18 +44,23 @@ function singleText(field: SingleField, figures: Figures, path: string, currency
   return unit ? `${text} ${unit}` : text;
 }
 
+/** Each row as "Breaker. Level at the ear, dB(A): 98; Time: 30 min": what begins it names it, the rest bears its column's name. */
 function rowTexts(field: RowsField, figures: Figures, currency: string): readonly string[] {
   const filled = (row: EntryRow) =>
     field.columns.some((c) => c.kind !== 'choice' && c.kind !== 'yes-no' && !isBlank(row[c.key]?.text));
-  return rowsAt(figures.entries, field)
-    .map((row, i) =>
+  const rowText = (n: number) => {
+    const cells = field.columns.map((c, at) => {
+      const text = singleText(c, figures, `${field.key}.${n}.${c.key}`, currency);
+      return { names: at === 0 && c.kind === 'text', said: text && `${c.label}: ${text}`, text };
+    });
+    const name = cells.find((c) => c.names)?.text ?? '';
+    const rest = cells.filter((c) => !c.names && c.text !== '').map((c) => c.said);
+    return [name, rest.join('; ')].filter(Boolean).join('. ');
+  };
+  return (
+    rowsAt(figures.entries, field)
       // Rows nobody has filled in are no figures, whatever their columns start with.
-      filled(row)
-        ? field.columns
-            .map((c) => singleText(c, figures, `${field.key}.${i + 1}.${c.key}`, currency))
-            .filter(Boolean)
-            .join(', ')
-        : '',
-    )
-    .filter(Boolean);
+      .map((row, i) => (filled(row) ? rowText(i + 1) : ''))
+      .filter(Boolean)
+  );
 }
