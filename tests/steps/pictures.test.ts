@@ -50,6 +50,9 @@ test('the check of content takes it beside its article, and names what it does n
   expect(await put('jobs/worn-belt.heic', jpeg)).toEqual([
     'shop/jobs/worn-belt.heic:1 file name: .heic | a picture ending in .jpg, .png, .webp; save it anew in one of these',
   ]);
+  expect(await put('jobs/worn-belt.JPG', jpeg)).toEqual([
+    'shop/jobs/worn-belt.JPG:1 file name: .JPG | the ending in small letters: .jpg',
+  ]);
   expect(await put('jobs/IMG 2041.jpg', jpeg)).toEqual([
     'shop/jobs/IMG 2041.jpg:1 file name: IMG 2041.jpg | small letters, digits and single hyphens, like worn-belt.jpg',
   ]);

@@ -56,6 +56,8 @@ export function pictureFileProblems(path: string, folder: string, bytes: Uint8Ar
       `a picture beside the article that shows it, in ${articleFolders()}`,
     );
   const starts = Object.hasOwn(begins, ending) ? begins[ending] : undefined;
+  if (Object.hasOwn(begins, ending.toLowerCase()) && !starts)
+    return say('file name', `.${ending}`, `the ending in small letters: .${ending.toLowerCase()}`);
   if (!starts) return say('file name', `.${ending}`, `a picture ending in ${allowed}; save it anew in one of these`);
   if (!/^[a-z0-9]+(?:-[a-z0-9]+)*$/.test(name.slice(0, -ending.length - 1)))
     return say('file name', name, `small letters, digits and single hyphens, like worn-belt.${ending}`);

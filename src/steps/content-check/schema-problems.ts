@@ -51,7 +51,7 @@ function valueAt(data: unknown, path: Path): unknown {
 function allowedBy(issue: Issue, value: unknown): string {
   switch (issue.code) {
     case 'invalid_type':
-      return `${value === undefined || value === null ? 'this field is needed: ' : ''}${kinds[issue.expected] ?? issue.expected}`;
+      return wantedType(issue.expected, value);
     case 'invalid_value':
       return `one of ${issue.values.map(String).join(', ')}.${typeof value === 'string' ? didYouMean(value, issue.values.map(String)) : ''}`;
     case 'too_small':
@@ -64,6 +64,20 @@ function allowedBy(issue: Issue, value: unknown): string {
     default:
       return issue.message;
   }
+}
+
+function wantedType(expected: string, value: unknown): string {
+  const kind = kinds[expected] ?? expected;
+  if (value === undefined) return `this field is needed: ${kind}`;
+  if (value === null)
+    return `this field is needed: ${kind} after the colon${expected === 'string' ? ', in "quotes" if it starts with #' : ''}`;
+  if (expected === 'string' && (typeof value === 'number' || typeof value === 'boolean'))
+    return `text: put it in quotes, "${value}"`;
+  // "42,50" and "21 %" are numbers to whoever wrote them.
+  const meant = typeof value === 'string' ? /^[^\d,.]*(\d+)(?:[.,](\d+))?[^\d,.]*$/.exec(value) : null;
+  if (expected === 'number' && meant)
+    return `a number alone: ${meant[1]}${meant[2] === undefined ? '' : `.${meant[2]}`}`;
+  return kind;
 }
 
 const kinds: Readonly<Record<string, string>> = {

@@ -1,5 +1,5 @@
 import { execFile } from 'node:child_process';
-import { rm } from 'node:fs/promises';
+import { readFile, rm, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { expect, test } from 'vitest';
@@ -81,12 +81,35 @@ test('a Spanish guide needs an English one and says its language', async () => {
 test('a half-filled shop.yaml is told field by field', async () => {
   expect(await problemsOf('half-shop')).toMatchInlineSnapshot(`
     [
-      "shop/shop.yaml:2 line: nothing | this field is needed: text",
+      "shop/shop.yaml:2 line: nothing | this field is needed: text after the colon, in "quotes" if it starts with #",
       "shop/shop.yaml:4 address: [] | at least 1 in the list",
       "shop/shop.yaml:7 currency: "dollars" | a currency that exists, by its ISO 4217 code, like USD, EUR or MXN",
       "shop/shop.yaml:8 labourRate: "ninety" | a number",
     ]
   `);
+});
+
+test('figures and signs as a shop writes them are told with the way to write them', async () => {
+  const written: [RegExp, string][] = [
+    [/^phone: .*/m, 'phone: 600000000'],
+    [/^labourRate: .*/m, 'labourRate: 42,50 €'],
+    [/^ {2}parts: .*/m, '  parts: 21 %'],
+    [/^site: .*/m, 'color: #5b2a86'],
+  ];
+  const problems = await problemsOf(async (folder) => {
+    const file = join(folder, 'content/shop/shop.yaml');
+    const text = await readFile(file, 'utf8');
+    await writeFile(
+      file,
+      written.reduce((all, [from, to]) => all.replace(from, to), text),
+    );
+  });
+  expect(problems).toEqual([
+    'shop/shop.yaml:14 labourRate: "42,50 €" | a number alone: 42.50',
+    'shop/shop.yaml:16 tax.parts: "21 %" | a number alone: 21',
+    'shop/shop.yaml:20 color: nothing | this field is needed: text after the colon, in "quotes" if it starts with #',
+    'shop/shop.yaml:9 phone: 600000000 | text: put it in quotes, "600000000"',
+  ]);
 });
 
 test('a missing shop.yaml is told', async () => {
