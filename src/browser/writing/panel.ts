@@ -31,6 +31,7 @@ const isHere = ({ file }: Finding): boolean => page !== '' && file.replace(/\.\w
 function show(findings: readonly Finding[]): void {
   document.querySelector('almanac-findings')?.remove();
   if (findings.length === 0) return;
+  uncover();
   const ordered = [...findings].sort((a, b) => Number(isHere(b)) - Number(isHere(a)));
   const host = document.createElement('almanac-findings');
   const root = host.attachShadow({ mode: 'open' });
@@ -51,6 +52,14 @@ function show(findings: readonly Finding[]): void {
   root.append(style, box);
   document.body.append(host);
 }
+
+/** Where a page broke half-way the server lays its own words over all of it, and so over what the check says. */
+function uncover(): void {
+  document.querySelector('vite-error-overlay')?.remove();
+}
+new MutationObserver(() => {
+  if (document.querySelector('almanac-findings')) uncover();
+}).observe(document.body, { childList: true });
 
 function row({ file, line, field, got, allowed }: Finding): HTMLLIElement {
   const item = document.createElement('li');
