@@ -98,8 +98,15 @@ test('a source nobody has seen needs its mark on the built page', async () => {
 
 test('a guide without its twin is not ready where the shop speaks Spanish', async () => {
   await change('content/shop/shop.yaml', /^languages:.*$/m, 'languages: [en, es]');
+  const guide = 'content/knowledge/guides/cutting-wet.mdx';
   await rm(join(folder, 'content/knowledge/guides/es'), { recursive: true, force: true });
-  expect(await found()).toContain('content/knowledge/guides/cutting-wet.mdx file name: a guide without a Spanish twin');
+  expect(await found()).toContain(`${guide} file name: a guide without a Spanish twin`);
+  const text = await readFile(join(folder, guide), 'utf8');
+  await put(
+    'content/knowledge/guides/es/cutting-wet.mdx',
+    text.replace(/^title: .*$/m, 'title: Con agua\ndraft: true'),
+  );
+  expect(await found()).toContain(`${guide} file name: a guide whose Spanish twin is still a draft`);
 });
 
 test('a picture of 300 kB is; one byte more, and it is not', async () => {

@@ -94,6 +94,7 @@ function sharedAliases(files: readonly ContentFile[]): Problem[] {
 function twinsMissing(files: readonly ContentFile[]): Problem[] {
   const guides = files.filter((f) => f.folder === 'guides' && f.place !== '' && f.ending === 'mdx' && !f.draft);
   const written = new Set(guides.map((f) => f.id));
+  const drafts = new Set(files.filter((f) => f.folder === 'guides' && f.draft).map((f) => f.id));
   const english = guides.filter((f) => splitName(f.id).name === f.id);
   return otherLanguagesOf(files).flatMap((lang) =>
     english
@@ -102,7 +103,9 @@ function twinsMissing(files: readonly ContentFile[]): Problem[] {
         file: f.path,
         line: 1,
         field: 'file name',
-        got: `a guide without a ${nameOf(lang)} twin`,
+        got: drafts.has(nameIn(lang, f.id))
+          ? `a guide whose ${nameOf(lang)} twin is still a draft`
+          : `a guide without a ${nameOf(lang)} twin`,
         allowed: `guides/${nameIn(lang, f.id)}.mdx with the same in ${nameOf(lang)}, or languages without ${lang} in ${shopFile}`,
       })),
   );
