@@ -1,4 +1,5 @@
 /** Search while one writes: the pages of the running server are read once, and again where a file was saved. */
+import { rmSync } from 'node:fs';
 import { mkdir, mkdtemp, rm, writeFile } from 'node:fs/promises';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -49,7 +50,11 @@ export class LiveSearch {
     this.#stale = new Set();
     if (stale === 'all') this.#pages.clear();
     await this.#read(stale === 'all' ? ['/'] : [...stale]);
-    this.#folder ??= mkdtemp(join(tmpdir(), 'almanac-writing-'));
+    this.#folder ??= mkdtemp(join(tmpdir(), 'almanac-writing-')).then((made) => {
+      // Ctrl+C leaves no time for the way of close().
+      process.once('exit', () => rmSync(made, { recursive: true, force: true }));
+      return made;
+    });
     const folder = await this.#folder;
     await rm(folder, { recursive: true, force: true });
     await mkdir(folder);
