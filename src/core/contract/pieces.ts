@@ -5,7 +5,7 @@
  */
 export type Pieces<T> = Generator<void, T>;
 
-/** Does all of it at once. Example: toEnd of work that ends with 5 -> 5. */
+/** Does all of it at once. Example: toEnd({ next: () => ({ done: true, value: 5 }) }) -> 5. */
 export function toEnd<T>(work: Pieces<T>): T {
   for (;;) {
     const piece = work.next();
