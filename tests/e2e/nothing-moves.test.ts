@@ -20,16 +20,25 @@ afterAll(async () => {
   await serving.close();
 });
 
-/** Where everything stands that is read, by its words. */
+/** Where everything stands that is read, by the words that are seen. */
 const places = (page: Page) =>
-  page.evaluate(() =>
-    [...document.querySelectorAll('main :is(h1, h2, h3, p, li, summary, dt, button)')]
+  page.evaluate(() => {
+    const isHidden = (e: Element) => getComputedStyle(e).visibility === 'hidden';
+    // Without what waits inside for its turn to be seen.
+    const textOf = (e: Element): string =>
+      [...e.childNodes]
+        .map((node) => {
+          if (!(node instanceof Element)) return node.textContent;
+          return isHidden(node) && !isHidden(e) ? '' : textOf(node);
+        })
+        .join('');
+    return [...document.querySelectorAll('main :is(h1, h2, h3, p, li, summary, dt, button)')]
       .filter((e) => e.checkVisibility())
       .map((e) => {
         const { top, left, height } = e.getBoundingClientRect();
-        return `${Math.round(left)} ${Math.round(top)} ${Math.round(height)} ${e.textContent?.slice(0, 40)}`;
-      }),
-  );
+        return `${Math.round(left)} ${Math.round(top)} ${Math.round(height)} ${textOf(e).slice(0, 40)}`;
+      });
+  });
 
 test.each([
   ['index.html', undefined],
