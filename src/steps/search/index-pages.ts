@@ -15,7 +15,7 @@ const pagesInAFile = 12;
 
 /** A site of so many pages has one part: it is quickly made, and one is asked faster than several. */
 const onePartUpTo = 500;
-const severalParts = 4;
+const severalParts = 2;
 
 export const partsFor = (pages: number): number => (pages > onePartUpTo ? severalParts : 1);
 
