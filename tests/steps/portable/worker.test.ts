@@ -19,6 +19,8 @@ const base = '/kb/';
 const line = (state: string) => page.locator(`#edition-line[data-state=${state}]`).waitFor();
 const notice = (state: string) => page.locator(`#edition-notice[data-state=${state}]:not([hidden])`).waitFor();
 const at = (path: string) => serving.address + path;
+/** What is typed before would go unheard: these islands are plain ones. */
+const awake = () => page.waitForFunction(() => document.querySelector('astro-island:not([ssr])'));
 
 beforeAll(async () => {
   browser = await launch();
@@ -44,9 +46,11 @@ afterEach(async () => {
 test('after one visit and with the server gone, pages never visited open and work', async () => {
   await serving.close();
   await page.goto(at('deep/er/page.html'));
+  await awake();
   await page.fill('[name=number]', '20+1');
   await page.waitForFunction(() => document.querySelector('[name=sum]')?.textContent === '21');
   await page.goto(at('search.html?q=x'));
+  await awake();
   await page.fill('[name=find]', 'flumdiddle');
   await page.getByRole('link', { name: 'Deep page' }).waitFor();
   expect(watched.troubles).toEqual([]);

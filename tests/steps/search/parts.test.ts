@@ -2,8 +2,8 @@
 import { expect, it } from 'vitest';
 import { partOf, partsFor } from '../../../src/steps/search/index-pages.ts';
 
-it('has one part up to 500 pages, and four above', () => {
-  expect([1, 499, 500, 501, 5000].map(partsFor)).toEqual([1, 1, 1, 4, 4]);
+it('has one part up to 500 pages, and two above', () => {
+  expect([1, 499, 500, 501, 5000].map(partsFor)).toEqual([1, 1, 1, 2, 2]);
 });
 
 it('puts a page into the same part whatever else there is, and fills the parts alike', () => {
