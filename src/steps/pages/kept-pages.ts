@@ -62,6 +62,7 @@ export interface KeptPages {
   readonly spread: boolean;
 }
 
+const pageFilesOf = ({ pages }: Notes) => filesOf(Object.values(pages).map(({ place }) => place));
 const namedFolder = (folder: string): string => join(folder, 'named');
 
 /** What the build before has left, and what of it still holds. */
@@ -84,9 +85,7 @@ export class BuildBefore {
     const file = join(folder, notesFile);
     if (!existsSync(file)) return undefined;
     const notes = JSON.parse(await readFile(file, 'utf8')) as Notes;
-    const there = filesOf(Object.values(notes.pages).map(({ place }) => place)).every((one) =>
-      existsSync(join(folder, one)),
-    );
+    const there = pageFilesOf(notes).every((one) => existsSync(join(folder, one)));
     return there ? new BuildBefore(folder, notes, said) : undefined;
   }
 
@@ -156,7 +155,7 @@ export async function keepPages(folder: string, notes: Notes, file: string, dist
   for (const name of names) if (!there.has(name)) writeWhole(join(named, name), await readFile(join(made, name)));
   await rename(unfinished(join(folder, file)), join(folder, file));
   writeWhole(join(folder, notesFile), JSON.stringify(notes));
-  const used = new Set([...filesOf(Object.values(notes.pages).map(({ place }) => place)), ...notes.parts]);
+  const used = new Set([...pageFilesOf(notes), ...notes.parts]);
   for (const name of await readdir(folder))
     if (!used.has(name) && isLeft(name)) await rm(join(folder, name), { recursive: true, force: true });
 }

@@ -1,7 +1,7 @@
 /**
  * The program of a site: what the bundler makes of src/, for making pages and for the reader's browser. It holds no word
- * of the articles, and so is the same until src/, public/, the packages, the shop's settings or its mark change. It is kept, and a
- * build that finds it there bundles nothing.
+ * of the articles, and so is the same until src/, public/, the packages, the shop's settings or its mark change. It is
+ * kept, and a build that finds it there bundles nothing.
  */
 import { createHash } from 'node:crypto';
 import { existsSync, readFileSync } from 'node:fs';
@@ -9,7 +9,6 @@ import { mkdir, readdir, readFile, rename, rm, stat, utimes, writeFile } from 'n
 import { join } from 'node:path';
 import process from 'node:process';
 import { shopFile, shopFolder } from '../../schemas/places.ts';
-import { shopMark } from '../support/shop-says.ts';
 import { shownPictures } from '../support/shown-pictures.ts';
 import { isRunning } from '../support/fresh-folder.ts';
 import { listFiles } from '../support/files.ts';
@@ -55,7 +54,7 @@ export async function programKey(project: string): Promise<string> {
     ...single,
     ...beside,
     ...inside.flat(),
-    ...markFile(project),
+    ...(await drawings(project)),
     ...(await shownPictures(project, false)),
   ]) {
     const path = join(project, name);
@@ -66,10 +65,16 @@ export async function programKey(project: string): Promise<string> {
   return hash.digest('hex').slice(0, 24);
 }
 
-/** The shop's own, which is drawn in all its sizes where the program is made. */
-function markFile(project: string): readonly string[] {
-  const mark = shopMark(project);
-  return mark === undefined ? [] : [`${shopFolder}/${mark}`];
+/**
+ * Drawings beside shop.yaml. One may be its mark, whose sizes are drawn where the program is made; to learn which, YAML
+ * would have to be loaded before the bundler can begin.
+ */
+async function drawings(project: string): Promise<readonly string[]> {
+  const names = existsSync(join(project, shopFolder)) ? await readdir(join(project, shopFolder)) : [];
+  return names
+    .filter((name) => /\.(?:svg|png)$/.test(name))
+    .map((name) => `${shopFolder}/${name}`)
+    .sort();
 }
 
 /** The program kept under a key, if there is one. */

@@ -24,12 +24,6 @@ export function shopColor(projectFolder: string): string | undefined {
   return typeof color === 'string' ? color : undefined;
 }
 
-/** Its mark, a file beside shop.yaml. */
-export function shopMark(projectFolder: string): string | undefined {
-  const mark = (shopIn(projectFolder) as { mark?: unknown } | null | undefined)?.mark;
-  return typeof mark === 'string' ? mark : undefined;
-}
-
 /** The codes of the languages its site speaks. */
 export function languagesOfShop(projectFolder: string): ReadonlySet<string> {
   return languagesBy(shopIn(projectFolder));
