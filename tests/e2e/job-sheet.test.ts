@@ -49,6 +49,20 @@ async function openFile(at: Page, text: string): Promise<void> {
   });
 }
 
+test('a ticket being typed stays while another window adds to the sheet', async () => {
+  await open(page, sheetPage());
+  const other = await context.newPage();
+  await open(other, sheetPage());
+  await page.locator('.strip input').pressSequentially('14');
+  await other.fill('#job-note', 'Drags when warm');
+  await other.getByRole('button', { name: 'Add a note' }).click();
+  await page.getByText('Job sheet (1)').waitFor();
+  await page.locator('.strip input').pressSequentially('32');
+  await page.press('.strip input', 'Tab');
+  await page.locator('.job-ticket', { hasText: '1432' }).waitFor();
+  expect(await page.inputValue('.strip input')).toBe('1432');
+});
+
 test('what was typed is there again, by ticket, and the start page lists the open sheets', async () => {
   await open(page, sheetPage());
   await fillSheet(page, '1432', 'R. Amsel');

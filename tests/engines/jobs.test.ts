@@ -69,6 +69,7 @@ describe.each(there)('$name', ({ open }) => {
       );
       await type(tab, '.strip input', '1432');
       await keys(tab, '\uE004');
+      await until(tab, `document.querySelector('.job-ticket').innerText.includes('1432')`);
       await type(tab, '#job-customer', 'R. Amsel');
       await type(tab, '#job-note', 'Drags when warm');
       await click(tab, 'button', 'Add a note');

@@ -39,6 +39,8 @@ const empty: Bench = { ticket: '', machine: '' };
 export default function BenchStrip({ machines }: Props) {
   const [live, setLive] = useState(false);
   const [now, setNow] = useState(empty);
+  /** A number begun and not yet taken: what comes from elsewhere meanwhile must not wipe it. */
+  const [typed, setTyped] = useState<string>();
   const [count, setCount] = useState(0);
   const [own, setOwn] = useState<readonly ListedMachine[]>([]);
   const [tickets, setTickets] = useState<readonly string[]>([]);
@@ -71,8 +73,9 @@ export default function BenchStrip({ machines }: Props) {
     setChanged({ text: machine ? say.changedTo(nameOf(machine)) : say.noSaw, undo });
   }
 
-  function takeTicket(typed: string): void {
-    const ticket = typed.trim();
+  function takeTicket(whole: string): void {
+    setTyped(undefined);
+    const ticket = whole.trim();
     if (ticket === now.ticket) return;
     setChanged({ text: say.ticketNow(ticket), undo: chooseTicket(ticket) });
     setTickets(openTickets());
@@ -130,8 +133,10 @@ export default function BenchStrip({ machines }: Props) {
           maxLength={40}
           disabled={!live}
           list="strip-tickets"
-          value={now.ticket}
+          value={typed ?? now.ticket}
+          onInput={(e) => setTyped(e.currentTarget.value)}
           onChange={(e) => takeTicket(e.currentTarget.value)}
+          onBlur={() => setTyped(undefined)}
         />
         <datalist id="strip-tickets">
           {tickets.map((t) => (

@@ -43,8 +43,8 @@ export async function openFirefox(program: string): Promise<Tab> {
   });
   const wire = await Wire.to(`${address}/session`);
   await wire.ask('session.new', { capabilities: {} });
-  const { contexts } = (await wire.ask('browsingContext.getTree', {})) as { contexts: { context: string }[] };
-  const context = contexts[0]?.context;
+  // A tab of our own: in the one Firefox begins with, the address bar keeps the focus, so no box ever has it or loses it.
+  const { context } = (await wire.ask('browsingContext.create', { type: 'tab' })) as { context: string };
   const heard: string[] = [];
   wire.onEvent = (method, params) => {
     const { level, text } = params as { level?: string; text?: string };
@@ -56,7 +56,7 @@ export async function openFirefox(program: string): Promise<Tab> {
     open: async (url) => void (await wire.ask('browsingContext.navigate', { context, url, wait: 'complete' })),
     run: async (expression) => {
       const answer = (await wire.ask('script.evaluate', {
-        expression: `JSON.stringify((${expression}) ?? null)`,
+        expression: `(async () => JSON.stringify((await (${expression})) ?? null))()`,
         target: { context },
         awaitPromise: true,
       })) as { result?: { value?: string }; exceptionDetails?: { text: string } };

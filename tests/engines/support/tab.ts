@@ -3,7 +3,7 @@
 export interface Tab {
   /** Opens an address and waits until the page has loaded. */
   open(address: string): Promise<void>;
-  /** What a JavaScript expression gives, as JSON carries it. */
+  /** What a JavaScript expression gives or promises, as JSON carries it. */
   run(expression: string): Promise<unknown>;
   /** Pointer and keys, in the form both protocols share (W3C WebDriver, "Actions"). */
   act(sources: readonly object[]): Promise<void>;
@@ -12,7 +12,8 @@ export interface Tab {
   close(): Promise<void>;
 }
 
-const patience = 30_000;
+// As the tests themselves: generous, for slow machines.
+const patience = 120_000;
 
 /** Waits until the expression gives something true, and gives that. */
 export async function until(tab: Tab, expression: string): Promise<unknown> {
@@ -49,15 +50,28 @@ export async function keys(tab: Tab, text: string): Promise<void> {
   await tab.act([{ type: 'key', id: 'keys', actions }]);
 }
 
-/** The first that the selector finds and whose text is the given one. */
+/**
+ * The first that the selector finds and whose text is the given one, once it stands still and nothing lies over it: a
+ * press aims where it was seen.
+ */
 export async function click(tab: Tab, selector: string, text?: string): Promise<void> {
   const all = `[...document.querySelectorAll(${JSON.stringify(selector)})]`;
   const said = text === undefined ? 'true' : `e.innerText.trim().includes(${JSON.stringify(text)})`;
   const found = `${all}.find((e) => e.getClientRects().length > 0 && ${said})`;
   const middle = await until(
     tab,
-    `((e) => { if (!e) return null; e.scrollIntoView({ block: 'center' }); const r = e.getClientRects()[0];
-      return [Math.round(r.x + r.width / 2), Math.round(r.y + r.height / 2)]; })(${found})`,
+    `(async (e) => {
+      if (!e || e.disabled) return null;
+      e.scrollIntoView({ block: 'center' });
+      const seen = () => new Promise((done) => requestAnimationFrame(() => {
+        const r = e.getClientRects()[0];
+        done(r && [Math.round(r.x + r.width / 2), Math.round(r.y + r.height / 2)]);
+      }));
+      const first = await seen();
+      const second = await seen();
+      const still = first && second && first.join() === second.join();
+      return still && e.contains(document.elementFromPoint(...second)) ? second : null;
+    })(${found})`,
   );
   const [x, y] = middle as [number, number];
   const actions = [

@@ -38,7 +38,7 @@ export async function openWebKit({ display, driver, browser }: WebKitPrograms): 
     return {
       open: async (url) => void (await ask('POST', `${session}/url`, { url })),
       run: async (expression) => {
-        const script = `return JSON.stringify((${expression}) ?? null)`;
+        const script = `return (async () => JSON.stringify((await (${expression})) ?? null))()`;
         return JSON.parse(String(await ask('POST', `${session}/execute/sync`, { script, args: [] }))) as unknown;
       },
       act: async (actions) => void (await ask('POST', `${session}/actions`, { actions })),
