@@ -8,7 +8,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { chromiumHelp, findOrInstallChromium } from './support/chromium.ts';
 import { buildSite, runAstro, runHeldBack, runNode } from './support/command.ts';
-import { countTests, longestFiles, type Count } from './support/count-tests.ts';
+import { countTests, longestFiles, passedAtSecondTry, type Count } from './support/count-tests.ts';
 
 const countOf = (what: string, code: number): Count => {
   if (code !== 0) console.error(`-- ${what}: failed`);
@@ -51,6 +51,7 @@ async function runTests(chromium: string | undefined): Promise<Count> {
     });
     const json = readFileSync(report, 'utf8');
     console.log(`Longest: ${longestFiles(json).join(', ')}`);
+    for (const one of passedAtSecondTry(json)) console.log(`Passed only at the second try: ${one}`);
     const count = countTests(json);
     // Vitest can end badly with every test green, for example on an error outside any test.
     return code !== 0 && count.failed === 0 ? { ...count, failed: 1 } : count;

@@ -1,5 +1,5 @@
 import { expect, test } from 'vitest';
-import { countTests, longestFiles } from '../../src/commands/support/count-tests.ts';
+import { countTests, longestFiles, passedAtSecondTry } from '../../src/commands/support/count-tests.ts';
 
 test('passed and failed tests are counted, and a file that could not start is one failure', () => {
   const report = {
@@ -20,4 +20,19 @@ test('the files that took longest are named with their seconds, the longest firs
   const json = JSON.stringify({ testResults });
   expect(longestFiles(json)).toEqual(['long.test.ts 61 s', 'x/short.test.ts 1 s']);
   expect(longestFiles(json, 1)).toHaveLength(1);
+});
+
+test('a test that failed first and then passed is told with what was wrong', () => {
+  const lost = { failureMessages: ['TimeoutError: lost\n    at there'] };
+  const testResults = [
+    {
+      name: '/a/tests/e2e/money.test.ts',
+      assertionResults: [
+        { status: 'passed', fullName: 'prints', ...lost },
+        { status: 'passed', fullName: 'adds up', failureMessages: [] },
+        { status: 'failed', fullName: 'saves', ...lost },
+      ],
+    },
+  ];
+  expect(passedAtSecondTry(JSON.stringify({ testResults }))).toEqual(['e2e/money.test.ts, prints: TimeoutError: lost']);
 });

@@ -29,12 +29,16 @@ export interface WatchedPage {
   readonly troubles: string[];
 }
 
+/** For one press or one wait [ms]: generous, for slow machines, and less than a test has. */
+const patience = 60_000;
+
 /** A context of its own. It saves no copy of the whole site, which every context would do again, unless `saves` is said. */
 export async function watchedPage(
   browser: Browser,
   { saves = false, ...options }: BrowserContextOptions & { readonly saves?: boolean } = {},
 ): Promise<WatchedPage> {
   const context = await browser.newContext({ serviceWorkers: saves ? 'allow' : 'block', ...options });
+  context.setDefaultTimeout(patience);
   const page = await context.newPage();
   const troubles: string[] = [];
   page.on('console', (message) => {

@@ -12,8 +12,8 @@ export interface Tab {
   close(): Promise<void>;
 }
 
-// As the tests themselves: generous, for slow machines.
-const patience = 120_000;
+/** Generous, for slow machines, and less than a test has [ms]. */
+const patience = 60_000;
 
 /** Waits until the expression gives something true, and gives that. */
 export async function until(tab: Tab, expression: string): Promise<unknown> {
