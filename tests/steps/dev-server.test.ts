@@ -72,6 +72,16 @@ test('islands come alive, and search finds what stands on the pages, also what w
   await context.close();
 });
 
+test('a draft says on its page that it is one, until its line is taken away', async () => {
+  const { page, context } = await watchedPage(browser);
+  await page.goto(`${address}jobs/wash-down/`);
+  await change(/^reader: /m, 'draft: true\nreader: ');
+  await page.locator('almanac-draft').getByText('content/knowledge/jobs/wash-down.mdx').waitFor();
+  await change(/^draft: true\n/m, '');
+  await page.locator('almanac-draft').waitFor({ state: 'detached' });
+  await context.close();
+});
+
 test('what the check finds stands on the page, with file and line, until the file is mended', async () => {
   const { page, context } = await watchedPage(browser);
   const panel = page.locator('almanac-findings');

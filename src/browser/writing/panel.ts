@@ -1,7 +1,13 @@
 /**
- * While one writes (npm run dev): what the content check finds, in its own words, at the foot of the page; gone when it
- * is mended. Never part of a built site.
+ * While one writes (npm run dev): what the content check finds, in its own words, at the foot of the page, gone when it
+ * is mended; and at the head of a draft, that it is one. Never part of a built site.
  */
+interface Told {
+  readonly findings: readonly Finding[];
+  /** Path of each page that is a draft, with its file. */
+  readonly drafts: Readonly<Record<string, string>>;
+}
+
 interface Finding {
   readonly file: string;
   readonly line: number;
@@ -22,21 +28,45 @@ code { font: 600 14px/1.4 ui-monospace, monospace; }
 dl { display: grid; grid-template-columns: max-content 1fr; gap: 0 .6rem; margin: 0; }
 dd { margin: 0; overflow-wrap: anywhere; }
 `;
+const draftLook = `
+p { margin: 0; padding: .6rem 1rem; background: #fff6e0; color: #182023; border-bottom: 3px solid #9c4300;
+  font: 15px/1.4 system-ui, sans-serif; }
+code { font: 600 14px/1.4 ui-monospace, monospace; }
+@media print { p { display: none; } }
+`;
 
 const path = decodeURIComponent(location.pathname).replace(/\.html$|\/$/g, '');
 /** A page in another language, "/xx/guides/cutting-wet", is made from guides/xx/cutting-wet. */
 const page = path.replace(new RegExp(`^/(${document.documentElement.lang})/(\\w+)/`), '/$2/$1/');
 const isHere = ({ file }: Finding): boolean => page !== '' && file.replace(/\.\w+$/, '').endsWith(page);
 
+/** An element of its own with its own look, whatever the page's is; in place of the one that stands there. */
+function put(name: string, css: string, parts: readonly Node[], where: 'append' | 'prepend'): void {
+  document.querySelector(name)?.remove();
+  const host = document.createElement(name);
+  const style = document.createElement('style');
+  style.textContent = css;
+  host.attachShadow({ mode: 'open' }).append(style, ...parts);
+  document.body[where](host);
+}
+
+function showDraft(file: string | undefined): void {
+  if (file === undefined) return document.querySelector('almanac-draft')?.remove();
+  const line = document.createElement('code');
+  line.textContent = 'draft: true';
+  const words = document.createElement('p');
+  words.append(
+    'A draft: only this server shows it. A build holds it once the line ',
+    line,
+    ` in ${file} is taken away.`,
+  );
+  put('almanac-draft', draftLook, [words], 'prepend');
+}
+
 function show(findings: readonly Finding[]): void {
-  document.querySelector('almanac-findings')?.remove();
-  if (findings.length === 0) return;
+  if (findings.length === 0) return document.querySelector('almanac-findings')?.remove();
   uncover();
   const ordered = [...findings].sort((a, b) => Number(isHere(b)) - Number(isHere(a)));
-  const host = document.createElement('almanac-findings');
-  const root = host.attachShadow({ mode: 'open' });
-  const style = document.createElement('style');
-  style.textContent = look;
   const box = document.createElement('details');
   box.open = true;
   const head = document.createElement('summary');
@@ -49,8 +79,7 @@ function show(findings: readonly Finding[]): void {
     list.append(rest);
   }
   box.append(head, list);
-  root.append(style, box);
-  document.body.append(host);
+  put('almanac-findings', look, [box], 'append');
 }
 
 /** Where a page broke half-way the server lays its own words over all of it, and so over what the check says. */
@@ -85,8 +114,9 @@ function row({ file, line, field, got, allowed }: Finding): HTMLLIElement {
 const standsIn = document.documentElement.dataset['standsIn'] !== undefined;
 let before: string | undefined;
 new EventSource('/@almanac/findings').onmessage = ({ data }: MessageEvent<string>) => {
-  const findings = JSON.parse(data) as Finding[];
+  const { findings, drafts } = JSON.parse(data) as Told;
   if (standsIn && (findings.length === 0 || (before !== undefined && before !== data))) location.reload();
   before = data;
   show(findings);
+  showDraft(drafts[`${path}/`]);
 };

@@ -1,21 +1,28 @@
-/** The content check, run again whenever something is saved, and told to every page that is open. */
+/** The content check and the list of drafts, made again whenever something is saved, and told to every page that is open. */
 import type { ServerResponse } from 'node:http';
+import { isDeepStrictEqual } from 'node:util';
 import { pathToSay } from '../../schemas/places.ts';
 import { report, type Problem } from '../content-check/problem.ts';
 
 /** Several files saved at once are one change. */
 const settle = 80;
 
+export interface Seen {
+  readonly problems: readonly Problem[];
+  /** Path of each page that is a draft, with its file. */
+  readonly drafts: Readonly<Record<string, string>>;
+}
+
 export class Findings {
-  readonly #check: () => Promise<readonly Problem[]>;
+  readonly #look: () => Promise<Seen>;
   readonly #pages = new Set<ServerResponse>();
-  #now: readonly Problem[] = [];
+  #now: Seen = { problems: [], drafts: {} };
   #running: Promise<void> | undefined;
   #again = false;
   #timer: NodeJS.Timeout | undefined;
 
-  constructor(check: () => Promise<readonly Problem[]>) {
-    this.#check = check;
+  constructor(look: () => Promise<Seen>) {
+    this.#look = look;
   }
 
   /** Something was saved. */
@@ -29,17 +36,18 @@ export class Findings {
     this.#again = true;
     this.#running ??= this.#run().finally(() => (this.#running = undefined));
     await this.#running;
-    return this.#now;
+    return this.#now.problems;
   }
 
   async #run(): Promise<void> {
     while (this.#again) {
       this.#again = false;
-      const found = await this.#check();
-      const [before, after] = [JSON.stringify(this.#now), JSON.stringify(found)];
-      this.#now = found;
-      if (before === after) continue;
-      console.error(found.length > 0 ? report(found) : 'content/ is in order again.');
+      const before = this.#now;
+      this.#now = await this.#look();
+      if (isDeepStrictEqual(before, this.#now)) continue;
+      const { problems } = this.#now;
+      if (!isDeepStrictEqual(before.problems, problems))
+        console.error(problems.length > 0 ? report(problems) : 'content/ is in order again.');
       for (const page of this.#pages) this.#tell(page);
     }
   }
@@ -54,10 +62,11 @@ export class Findings {
   }
 
   #tell(page: ServerResponse): void {
-    const said = this.#now.map(({ file, line, field, got, allowed }) => ({
+    const findings = this.#now.problems.map(({ file, line, field, got, allowed }) => ({
       ...{ file: pathToSay(file), line, field },
       ...{ got: pathToSay(got), allowed: pathToSay(allowed) },
     }));
-    page.write(`data: ${JSON.stringify(said)}\n\n`);
+    const drafts = Object.fromEntries(Object.entries(this.#now.drafts).map(([path, file]) => [path, pathToSay(file)]));
+    page.write(`data: ${JSON.stringify({ findings, drafts })}\n\n`);
   }
 }

@@ -1,4 +1,4 @@
-/** Under "npm run dev": the content check's findings on every page, and search over the pages as they stand. */
+/** Under "npm run dev": the content check's findings on every page, what is a draft, and search over the pages as they stand. */
 import { realpathSync } from 'node:fs';
 import { join, relative, sep } from 'node:path';
 import { fileURLToPath } from 'node:url';
@@ -26,8 +26,12 @@ export function whileWriting(options: WritingOptions = {}): AstroIntegration {
       },
       'astro:server:setup': async ({ server }) => {
         // Loaded here: a build has no use for it.
-        const { checkContent, Findings, knownNames, LiveSearch, pageOf, standIn } = await import('./live.ts');
-        const findings = new Findings(async () => checkContent(project, known ?? (await knownNames(project))));
+        const { checkContent, draftPages, Findings, knownNames, LiveSearch, pageOf, standIn } =
+          await import('./live.ts');
+        const findings = new Findings(async () => ({
+          problems: await checkContent(project, known ?? (await knownNames(project))),
+          drafts: await draftPages(project),
+        }));
         const address = () => {
           const at = server.httpServer?.address();
           return typeof at === 'object' && at !== null ? `http://localhost:${at.port}/` : undefined;
