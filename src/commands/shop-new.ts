@@ -38,12 +38,12 @@ async function answersTo({ given }: Asked): Promise<Answers | string> {
   try {
     for (const { flag, ask, usual, wrong } of questions) {
       let answer = given[flag] ?? (terminal ? undefined : usual);
-      let fault = answer === undefined ? '' : wrong(answer);
+      let fault = answer === undefined ? '' : wrong(answer, found);
       while (fault !== undefined) {
         if (!terminal) return `--${flag} ${fault}`;
         if (fault !== '') console.log(`  ${fault}`);
         answer = (await terminal.question(usual === '' ? `${ask}: ` : `${ask} [${usual}]: `)).trim() || usual;
-        fault = wrong(answer);
+        fault = wrong(answer, found);
       }
       found[flag] = answer ?? '';
     }
@@ -74,4 +74,9 @@ async function make(): Promise<void> {
   console.log(nextSteps(relative(process.cwd(), folder) || '.', process.platform));
 }
 
-await make();
+try {
+  await make();
+} catch (reason) {
+  // The disk is full, the folder may not be written, its name is too long: the system says which.
+  refuse(`No shop was made: ${reason instanceof Error ? reason.message : String(reason)}`);
+}

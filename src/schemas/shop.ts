@@ -91,6 +91,7 @@ export const shop = z.strictObject({
   site: z
     .url()
     .refine((address) => /^https?:/.test(address), 'an address that begins with https:// or http://')
+    .refine((address) => !/[?#\s]/.test(address), 'an address of a folder: without ?, # and blanks')
     .optional()
     .describe(
       'Address the site will live at, like https://example.org/shop/ : for printed codes, search engines and cards. Without it there are none.',

@@ -61,6 +61,17 @@ describe('npm run shop:new', () => {
     expect(Object.keys(read).sort()).toEqual(Object.keys(shop.shape).sort());
   });
 
+  it('takes a rate in a currency with three digits behind the point', () => {
+    expect(make('kwd', { currency: 'KWD', rate: '12.345' })).toMatchObject({ code: 0 });
+    expect(parse(readFileSync(join(place, 'kwd/shop.yaml'), 'utf8'))).toMatchObject({ labourRate: 12.345 });
+  });
+
+  it('says in one line when the system makes no such folder', () => {
+    const { code, said } = make('n'.repeat(300));
+    expect(code).toBe(2);
+    expect(said).toMatch(/^No shop was made: ENAMETOOLONG[^\n]*\n$/);
+  });
+
   it('leaves a shop that is there alone', () => {
     const before = readFileSync(join(place, 'one/shop.yaml'), 'utf8');
     const again = make('one', { name: 'Another' });
@@ -72,6 +83,8 @@ describe('npm run shop:new', () => {
   it.each([
     [{ rate: '42,50' }, /--rate "42,50": write a point for the comma/],
     [{ rate: '0' }, /--rate "0": a number alone, from 0\.01/],
+    [{ rate: '25.000' }, /--rate "25\.000": EUR has 2 digits behind the point, and thousands stand without one/],
+    [{ currency: 'CLP', rate: '25.5' }, /--rate "25\.5": CLP has no digits behind the point/],
     [{ tax: '51' }, /--tax "51": a number alone, from 0 to 50/],
     [{ currency: 'EUO' }, /--currency "EUO": three letters of a currency/],
     [{ languages: 'es' }, /--languages "es": en, alone or before es, like en,es/],

@@ -3,12 +3,16 @@ import { first, isLang, languages, others } from '../../words/lang.ts';
 import { shop } from '../../schemas/shop.ts';
 import type { NewShop } from './shop-file.ts';
 
+export type Flag =
+  'name' | 'line' | 'address' | 'phone' | 'hours' | 'currency' | 'rate' | 'tax' | 'units' | 'languages';
+export type Answers = Readonly<Record<Flag, string>>;
+
 interface Question {
-  readonly flag: string;
+  readonly flag: Flag;
   readonly ask: string;
   readonly usual: string;
-  /** Says what is wrong, or nothing. */
-  readonly wrong: (text: string) => string | undefined;
+  /** Says what is wrong, or nothing; `before` is what was answered so far. */
+  readonly wrong: (text: string, before?: Partial<Answers>) => string | undefined;
 }
 
 const currencies = new Set(Intl.supportedValuesOf('currency'));
@@ -34,7 +38,21 @@ const number = (least: number, most: number) => (text: string) => {
   return undefined;
 };
 
-export const questions = [
+/** "25.000" is five and twenty thousand to many: more digits behind the point than the currency has are asked about. */
+const rate = (text: string, { currency = 'USD' }: Partial<Answers> = {}) => {
+  const wrong = number(0.01, 1_000_000)(text);
+  if (wrong !== undefined) return wrong;
+  const code = currency.trim().toUpperCase();
+  const { maximumFractionDigits: most = 2 } = new Intl.NumberFormat('en', {
+    style: 'currency',
+    currency: code,
+  }).resolvedOptions();
+  const [, digits = ''] = text.trim().split('.');
+  if (digits.length <= most || /^0{0,2}$/.test(digits)) return undefined;
+  return `"${text}": ${code} has ${most === 0 ? 'no' : most} digits behind the point, and thousands stand without one: 25000`;
+};
+
+export const questions: readonly Question[] = [
   { flag: 'name', ask: 'Name of the shop', usual: '', wrong: likeIn('name') },
   { flag: 'line', ask: 'What you do, in one line', usual: 'Saws and small engines, repaired', wrong: likeIn('line') },
   { flag: 'address', ask: 'Address; a ";" begins the next line', usual: '', wrong: someLines },
@@ -47,7 +65,7 @@ export const questions = [
     wrong: (text) =>
       currencies.has(text.trim().toUpperCase()) ? undefined : `"${text}": three letters of a currency, like EUR`,
   },
-  { flag: 'rate', ask: 'An hour at the bench, before tax', usual: '', wrong: number(0.01, 1_000_000) },
+  { flag: 'rate', ask: 'An hour at the bench, before tax', usual: '', wrong: rate },
   { flag: 'tax', ask: 'Sales tax in percent', usual: '0', wrong: number(0, 50) },
   {
     flag: 'units',
@@ -67,10 +85,7 @@ export const questions = [
         : `"${text}": ${first}, alone or before ${others.join(', ')}, like ${languages.join(',')}`;
     },
   },
-] as const satisfies readonly Question[];
-
-export type Flag = (typeof questions)[number]['flag'];
-export type Answers = Readonly<Record<Flag, string>>;
+];
 
 export function shopOf(answers: Answers): NewShop {
   return {

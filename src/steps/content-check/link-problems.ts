@@ -1,7 +1,9 @@
 /** Links and pictures in an article. */
+import { readPath } from '../../browser/address/index.ts';
 import type { ContentFile } from './content-file.ts';
 import { hasAddress, pageAt, type Library } from './library.ts';
 import type { Piece } from './parse-body.ts';
+import { isPicture } from './pictures.ts';
 import { didYouMean, listed } from './problem.ts';
 import type { Say } from './say.ts';
 
@@ -27,7 +29,7 @@ export function linkProblems(node: Piece, file: ContentFile, library: Library, s
 /** Anchors of articles are known here; those of made pages are looked at once the site stands. */
 function anchorProblems(node: Piece, page: string, anchor: string | undefined, library: Library, say: Say): void {
   const anchors = library.anchors.get(page);
-  if (anchor === undefined || anchors === undefined || anchors.has(decodeURIComponent(anchor))) return;
+  if (anchor === undefined || anchors === undefined || anchors.has(readPath(anchor) ?? anchor)) return;
   say(node, 'link', node.url ?? '', `a heading of that page.${didYouMean(anchor, anchors)}`);
 }
 
@@ -40,7 +42,12 @@ export function pictureProblems(node: Piece, file: ContentFile, library: Library
     return say(node, 'picture', picture, 'a file of this project: nothing is loaded from elsewhere');
   const path = picture.startsWith('/') ? `public${picture}` : beside(file.path, picture);
   if (!library.files.has(path))
-    say(node, 'picture', picture, `a file that exists; ${path} does not.${didYouMean(path, library.files)}`);
+    say(
+      node,
+      'picture',
+      picture,
+      `a file that exists; ${path} does not.${didYouMean(path, [...library.files].filter(isPicture))}`,
+    );
 }
 
 /** "content/shop/jobs/x.mdx" and "./belt.jpg" -> "content/shop/jobs/belt.jpg" */

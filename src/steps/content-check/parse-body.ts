@@ -76,17 +76,17 @@ function parse(file: ContentFile): Body {
     } catch (reason) {
       const mistake = read(String(reason instanceof Error ? reason.message : reason));
       const lines = text.split('\n');
-      const at = findSign(lines[mistake.line - 1] ?? '', mistake.column);
+      const line = lines[mistake.line - 1] ?? '';
+      const at = findSign(line, mistake.column);
       problems.push({
         file: file.path,
         line: mistake.line,
         field: 'text',
         got: (file.body.split('\n')[mistake.line - 1] ?? '').trim().slice(0, 90),
-        allowed: advice(at.sign, mistake.said),
+        allowed: advice(at < 0 ? '' : line.slice(at), mistake.said),
       });
-      if (at.column < 0) break;
-      const line = lines[mistake.line - 1] ?? '';
-      lines[mistake.line - 1] = `${line.slice(0, at.column)} ${line.slice(at.column + 1)}`;
+      if (at < 0) break;
+      lines[mistake.line - 1] = `${line.slice(0, at)} ${line.slice(at + 1)}`;
       text = lines.join('\n');
     }
   }
@@ -153,18 +153,22 @@ function read(message: string): { line: number; column: number; said: string } {
 }
 
 /** The parser points at the sign or just behind it. */
-function findSign(line: string, column: number): { sign: string; column: number } {
-  for (let at = Math.min(column, line.length) - 1; at >= 0; at--) {
-    const sign = line[at] ?? '';
-    if ('<{}'.includes(sign)) return { sign, column: at };
-  }
-  return { sign: '', column: line.search(/[<{}]/) };
+function findSign(line: string, column: number): number {
+  for (let at = Math.min(column, line.length) - 1; at >= 0; at--) if ('<{}'.includes(line[at] ?? '')) return at;
+  return line.search(/[<{}]/);
 }
 
-function advice(sign: string, said: string): string {
-  if (sign === '<')
-    return 'no bare "<" before a figure or word: write "under 5", or \\< for the sign itself. A component starts with a capital and ends with "/>": <Hazard id="kickback" />';
-  if (sign === '{' || sign === '}')
-    return 'no bare curly bracket: write \\{ and \\} for the signs themselves, or round brackets';
+/** @param from the line from the sign at fault on */
+function advice(from: string, said: string): string {
+  const asLetter = 'write "under 5", or \\< for the sign itself';
+  if (from.startsWith('<!--')) return 'a remark nobody reads on the page between {/* and */}';
+  if (/^<(?:https?|mailto|tel):/i.test(from)) return 'words for the link: [the page](https://example.org/)';
+  if (/^<img\b/i.test(from)) return 'a picture beside the article: ![What it shows](./name.jpg)';
+  if (/^<[A-Za-z]\w*\s[^>]*=\s*[^"'{\s]/.test(from))
+    return 'straight "quotes" round what stands behind "=": <Hazard id="kickback" />';
+  if (/^<[A-Za-z]\w*[\s>]/.test(from)) return 'a component that ends with "/>": <Hazard id="kickback" />';
+  if (from.startsWith('<'))
+    return `no bare "<" before a figure or word: ${asLetter}. A component starts with a capital and ends with "/>": <Hazard id="kickback" />`;
+  if (/^[{}]/.test(from)) return 'no bare curly bracket: write \\{ and \\} for the signs themselves, or round brackets';
   return `text the page builder can read; it says: ${said}`;
 }

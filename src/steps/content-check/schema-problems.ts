@@ -16,7 +16,7 @@ function toProblems(file: string, yaml: YamlText, issue: Issue, schema: Schema):
   if (issue.code === 'unrecognized_keys')
     return issue.keys.map((key) => {
       const path = [...issue.path, key];
-      const known = issue.path.length === 0 && 'shape' in schema ? Object.keys(schema.shape as object) : [];
+      const known = fieldsAt(schema, issue.path);
       const list =
         known.length > 0
           ? `one of the fields ${known.join(', ')}.${didYouMean(key, known)}`
@@ -39,6 +39,34 @@ function toProblems(file: string, yaml: YamlText, issue: Issue, schema: Schema):
       allowed: allowedBy(issue, value),
     },
   ];
+}
+
+/** The fields that exist there; none where the schema does not list them. */
+function fieldsAt(schema: unknown, path: Path): readonly string[] {
+  const { shape, element } = partsOf(schema);
+  const [step, ...rest] = path;
+  if (step === undefined) return Object.keys(shape);
+  return fieldsAt(typeof step === 'number' ? element : shape[String(step)], rest);
+}
+
+/** The keys of a record: listed where they are an enumeration's. */
+interface EnumKeys {
+  readonly def: { readonly entries?: Parts['shape'] };
+}
+
+interface Parts {
+  readonly shape: Readonly<Record<string, unknown>>;
+  readonly element?: unknown;
+}
+
+/** What a schema consists of, also of what may be left out, or that something is done with once it is read. */
+function partsOf(schema: unknown): Parts {
+  const def = (schema as { def?: Readonly<Record<string, unknown>> } | undefined)?.def ?? {};
+  if (def['type'] === 'object') return { shape: def['shape'] as Parts['shape'] };
+  if (def['type'] === 'array') return { shape: {}, element: def['element'] };
+  if (def['type'] === 'record') return { shape: (def['keyType'] as EnumKeys).def.entries ?? {} };
+  const inside = def['innerType'] ?? def['in'];
+  return inside === undefined ? { shape: {} } : partsOf(inside);
 }
 
 function valueAt(data: unknown, path: Path): unknown {

@@ -45,6 +45,11 @@ function readAnew(file: string, text: string, firstLine: number): YamlText {
   // "*word" stands for something marked "&word" elsewhere; no file here has a use for it.
   visit(document, {
     Alias: (_, node) => void problems.push(problem(node.range?.[0] ?? 0, `${inQuotes}: "*${node.source}"`)),
+    Scalar: (_, { type, value, range }) => {
+      if (type !== 'PLAIN' || typeof value !== 'string' || !range) return;
+      const wanted = readOtherwise(value, text.slice(range[1]));
+      if (wanted !== undefined) problems.push(problem(range[0], wanted));
+    },
   });
   return {
     data: problems.length > 0 ? undefined : document.toJS(),
@@ -52,6 +57,14 @@ function readAnew(file: string, text: string, firstLine: number): YamlText {
     // One mistake is often told twice, for the key and for the value.
     problems: problems.filter((p, i) => problems.findIndex((o) => o.line === p.line && o.allowed === p.allowed) === i),
   };
+}
+
+/** What YAML reads without a word, and otherwise than whoever wrote it: what to write instead. */
+function readOtherwise(value: string, behind: string): string | undefined {
+  // "The yard #2" would be "The yard"; "9100 rpm # its plate" is meant so.
+  if (/^[ \t]+#[^\s#]/.test(behind)) return 'text that holds a # in "quotes"; in front of a remark, "# " with a blank';
+  if (/^[“”„«][^“”„«»]*[“”»]$/.test(value)) return 'straight "quotes", or none: these would stand on the page';
+  return undefined;
 }
 
 const inQuotes = 'text that starts with a sign in "quotes"';

@@ -28,11 +28,57 @@ describe('text that is no plain article', () => {
     expect((await problemsAfter(job, below(text))).join('\n')).toMatch(words);
   });
 
+  it.each([
+    ['<Hazard id=“kickback” />', /:18 text: .* \| straight "quotes"/],
+    ['<Hazard id=kickback />', /:18 text: .* \| straight "quotes"/],
+    ['<Hazard id="kickback">', /:18 text: .* \| a component that ends with "\/>"/],
+    ['<!-- ask Ana -->', /:18 text: .* \| a remark nobody reads on the page between \{\/\*/],
+    ['See <https://example.org/>.', /:18 text: .* \| words for the link: \[/],
+    ['<img src="./belt.jpg">', /:18 text: .* \| a picture beside the article: !\[/],
+    ['A gap of <5 mm.', /:18 text: .* \| no bare "<" before a figure/],
+    ['[Half](#50%) of it.', /:18 link: #50% \| a heading of that page/],
+    ['![A belt](./belt.jpg)', /:18 picture: \.\/belt\.jpg \| a file that exists; \S+ does not\.$/m],
+  ])('%s says what to write instead', async (text, words) => {
+    expect((await problemsAfter(job, below(text))).join('\n')).toMatch(words);
+  });
+
   it('may hold a line break and a small figure', async () => {
     expect(
       await problemsAfter(job, below('CO<sub>2</sub> is not CO.<br />Do not mix them up. <BothUnits mm={25.4} />')),
     ).toEqual([]);
   });
+});
+
+describe('fields that YAML reads otherwise than they were meant', () => {
+  it.each([
+    ['title', 'Wash the saw down #2', /:2 YAML: .* \| text that holds a # in "quotes"/],
+    ['title', '“Wash the saw down”', /:2 YAML: .* \| straight "quotes", or none/],
+    ['title', '«Wash the saw down»', /:2 YAML: .* \| straight "quotes", or none/],
+  ])('%s: %s', async (name, value, words) => {
+    expect((await problemsAfter(job, field(name, value))).join('\n')).toMatch(words);
+  });
+
+  it.each(['Wash it down # the yard', '"Wash it down #2"', '"“Wash” it down"', 'Say “wash” or “rinse”'])(
+    'title: %s is taken',
+    async (value) => {
+      expect(await problemsAfter(job, field('title', value))).toEqual([]);
+    },
+  );
+
+  it('names the fields that exist where a strange one stands below another', async () => {
+    const machine = 'shop/machines/saw-one.yaml';
+    const spoiled = (good: string) => `${good}\nfacts:\n  engineSped: 9100 rpm\n`;
+    expect((await problemsAfter(machine, spoiled)).join('\n')).toMatch(
+      /facts\.engineSped: .* \| one of the fields stroke, .*Did you mean engineSpeed\?/,
+    );
+  });
+
+  it.each(['https://example.org/a b/', 'https://example.org/?shop=1', 'https://example.org/#shop'])(
+    'site: %s is no address of a folder',
+    async (address) => {
+      expect((await problemsAfter(shop, field('site', address))).join('\n')).toMatch(/ site: .*an address of a folder/);
+    },
+  );
 });
 
 describe('files that are not there themselves', () => {
