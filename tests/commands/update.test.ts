@@ -115,6 +115,27 @@ describe('npm run update', () => {
     expect(read(`here/${far}`)).toBe(job('A long name.'));
   });
 
+  it('broken off half-way, goes on and loses nothing of what stood here before', async () => {
+    put('here/content/shop/jobs/belt.mdx', job('Mine, copied by hand.'));
+    change();
+    put('new/src/later.ts', '// new');
+    put('new/package-lock.json', '{"new": true}');
+    // A folder of somebody's own stands where a file shall be written, behind files that are written before it.
+    put('here/src/later.ts/mine.txt', 'mine');
+    await expect(updateFrom('new')).rejects.toThrow('later.ts');
+    expect(read('here/content/knowledge/jobs/belt.mdx')).toBe(job('New.'));
+    rmSync(at('here/src/later.ts'), { recursive: true });
+    const said = await updateFrom('new');
+    expect(read('here/before-update/content/knowledge/jobs/belt.mdx')).toBe(job('Old.'));
+    expect(read('here/before-update/content/knowledge/jobs/cord.mdx')).toBe(job('Cord.'));
+    expect(said).toMatch(/jobs\/belt\.mdx\s+original: content\/knowledge\/jobs\/belt\.mdx\s+before: +before-update/);
+    expect(said).toContain('npm ci && ');
+    // The next one lays aside anew.
+    put('new/src/commands/fuzz.ts', '// back');
+    await updateFrom('new');
+    expect(existsSync(at('here/before-update/content'))).toBe(false);
+  });
+
   it('looks only, when asked to', async () => {
     change();
     expect(await updateFrom('new', true)).toContain('Looked only');

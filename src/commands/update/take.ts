@@ -2,7 +2,17 @@
  * Puts a new engine and knowledge in the place of what is there. What stood there before is kept in before-update/, so
  * that nothing anybody changed is lost; the shop, what was built and what git and npm keep are never touched.
  */
-import { cpSync, existsSync, mkdirSync, readdirSync, readFileSync, rmSync, statSync, writeFileSync } from 'node:fs';
+import {
+  cpSync,
+  existsSync,
+  mkdirSync,
+  readdirSync,
+  readFileSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { demoShop } from '../../schemas/places.ts';
@@ -75,16 +85,32 @@ export async function compare(project: string, files: ReadonlyMap<string, Buffer
   };
 }
 
+/** Stands from the first file an update writes until its last: what it laid aside is then all there is of the old. */
+const noteIn = (project: string): string => join(project, keptIn, '.unfinished');
+
+export const brokenOff = (project: string): boolean => existsSync(noteIn(project));
+
+export function finish(project: string): void {
+  rmSync(noteIn(project), { force: true });
+}
+
+/** Lays aside what stood here, then writes. Broken off, by a full disk for one, the next one goes on where it was. */
 export function take(project: string, files: ReadonlyMap<string, Buffer>, { changed, added, removed }: Taken): void {
   const kept = join(project, keptIn);
-  rmSync(kept, { recursive: true, force: true });
+  if (!brokenOff(project)) rmSync(kept, { recursive: true, force: true });
   for (const name of [...changed, ...removed]) {
-    mkdirSync(dirname(join(kept, name)), { recursive: true });
-    cpSync(join(project, name), join(kept, name));
+    const aside = join(kept, name);
+    if (existsSync(aside)) continue;
+    mkdirSync(dirname(aside), { recursive: true });
+    cpSync(join(project, name), `${aside}.part`);
+    renameSync(`${aside}.part`, aside);
   }
+  mkdirSync(kept, { recursive: true });
+  writeFileSync(noteIn(project), '');
   for (const name of [...changed, ...added]) {
     mkdirSync(dirname(join(project, name)), { recursive: true });
     writeFileSync(join(project, name), files.get(name) ?? '');
   }
   for (const name of removed) rmSync(join(project, name));
+  finish(project);
 }

@@ -3,7 +3,7 @@ import { existsSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { pathToSay, places, shopFolder } from '../../schemas/places.ts';
 import { markOf, readMarks, standings, writeMarks } from '../replace/originals.ts';
-import { compare, keptIn, newFiles, take } from './take.ts';
+import { brokenOff, compare, finish, keptIn, newFiles, take } from './take.ts';
 
 const knowledge = places[0] ?? '';
 
@@ -14,7 +14,11 @@ export async function update(projectFolder: string, from: string, lookOnly: bool
   const files = await newFiles(from);
   const changes = await compare(projectFolder, files);
   const { changed, added, removed, version } = changes;
-  if (changed.length + added.length + removed.length === 0) return 'Nothing is new: engine and knowledge are the same.';
+  const goesOn = brokenOff(projectFolder);
+  if (changed.length + added.length + removed.length === 0) {
+    finish(projectFolder);
+    return `Nothing is new: engine and knowledge are the same.${goesOn ? ' The update before was broken off: npm ci' : ''}`;
+  }
   const of = (list: readonly string[], place: string) => list.filter((name) => name.startsWith(`${place}/`));
   const inKnowledge = [
     ...of(added, knowledge).map((name) => `  new      ${name}`),
@@ -29,9 +33,10 @@ export async function update(projectFolder: string, from: string, lookOnly: bool
   const marks = { ...readMarks(shop) };
   for (const { page, state } of await standings(shop, join(projectFolder, knowledge), marks))
     if (state === 'never compared') marks[page] = markOf(readFileSync(join(projectFolder, knowledge, page), 'utf8'));
-  const newPackages = changed.includes('package-lock.json');
-  take(projectFolder, files, changes);
+  // Noted before the first original changes, for an update that is broken off.
   if (Object.keys(marks).length > 0) writeMarks(shop, marks);
+  const newPackages = goesOn || changed.includes('package-lock.json');
+  take(projectFolder, files, changes);
 
   const since = await standings(shop, join(projectFolder, knowledge), marks);
   const stale = since.filter(({ state }) => state === 'changed' || state === 'gone');
