@@ -17,6 +17,7 @@ import { parse } from 'yaml';
 import { fieldRows } from '../../src/lib/fields.ts';
 import { kinds } from '../../src/schemas/kinds.ts';
 import { shop as shopSchema } from '../../src/schemas/shop.ts';
+import { chooseShop } from '../../src/steps/support/choose-shop.ts';
 import { localDay } from '../../src/steps/support/local-day.ts';
 import { buildPlace } from './build-place.ts';
 
@@ -89,6 +90,8 @@ leaveOut: [${unwanted.join(', ')}]
     join(shop, 'pages/legal.mdx'),
     '---\ntitle: Legal notice\nsummary: Who is behind this site and how to reach them.\nreviewed: 2026-01-31\n---\n\nRibera Saws, register 12.\n',
   );
+  // This test is at work on it all along, also while Astro builds by itself: no command beside it moves the link.
+  chooseShop(process.cwd(), shop);
   const env = { ...process.env, SHOP: join(place, 'shop'), ASTRO_TELEMETRY_DISABLED: '1', NODE_ENV: 'production' };
   const run = (...words: string[]) => {
     const ran = spawnSync(process.execPath, words, { env, encoding: 'utf8' });
