@@ -24,6 +24,8 @@ export interface Library extends Known {
   readonly ids: Readonly<Record<string, ReadonlySet<string>>>;
   /** "jobs/drive-belt-change" for everything that is a page. */
   readonly pages: ReadonlySet<string>;
+  /** Addresses of drafts: pages only while somebody writes. */
+  readonly drafts: ReadonlySet<string>;
   /** Anchors of each article's headings, by page. */
   readonly anchors: ReadonlyMap<string, ReadonlySet<string>>;
   /** Pictures: every file of public/ and content/, from the project folder. */
@@ -42,26 +44,35 @@ export function libraryOf(
   );
   const pages = new Set<string>();
   const addresses = new Set(known.addresses);
+  const drafts = new Set<string>();
   const anchors = new Map<string, ReadonlySet<string>>();
   for (const file of files) {
     const { folder, id } = file;
     ids[folder]?.add(id);
+    if (!kindOf(folder)?.page) continue;
+    const { lang, name } = splitName(id);
     // Nothing that is published may lead to a draft.
-    if (!kindOf(folder)?.page || file.draft) continue;
+    if (file.draft) {
+      drafts.add(addressIn(lang, `/${folder}/${name}/`));
+      continue;
+    }
     pages.add(`${folder}/${id}`);
     if (file.ending === 'mdx' && !isLeftOut(leftOut, folder, id))
       anchors.set(`${folder}/${id}`, anchorsOf(parseBody(file).pieces));
-    const { lang, name } = splitName(id);
     // A complaint's file holds every language, and makes a page in each.
     for (const spoken of folder === 'trouble' ? languages : [lang])
       addresses.add(addressIn(spoken, `/${folder}/${name}/`));
   }
-  return { ...known, ids, pages, addresses, anchors, files: pictures };
+  return { ...known, ids, pages, addresses, drafts, anchors, files: pictures };
 }
+
+const barePath = (link: string): string => (link.split(/[?#]/)[0] ?? '').replace(/\/*$/, '/');
+
+export const leadsToDraft = (library: Library, link: string): boolean => library.drafts.has(barePath(link));
 
 /** Whether a page stands at "/jobs/x/", with or without the last slash, anchor and query. */
 export function hasAddress(library: Library, link: string): boolean {
-  const path = (link.split(/[?#]/)[0] ?? '').replace(/\/*$/, '/');
+  const path = barePath(link);
   return library.addresses.has(path) || library.patterns.some((p) => p.test(path));
 }
 

@@ -1,7 +1,7 @@
 /** Links and pictures in an article. */
 import { readPath } from '../../browser/address/index.ts';
 import type { ContentFile } from './content-file.ts';
-import { hasAddress, pageAt, type Library } from './library.ts';
+import { hasAddress, leadsToDraft, pageAt, type Library } from './library.ts';
 import type { Piece } from './parse-body.ts';
 import { isPicture } from './pictures.ts';
 import { didYouMean, listed } from './problem.ts';
@@ -20,6 +20,8 @@ export function linkProblems(node: Piece, file: ContentFile, library: Library, s
   const [path = '', anchor] = link.split('#');
   if (path === '') return anchorProblems(node, `${file.folder}/${file.id}`, anchor, library, say);
   if (!link.startsWith('/')) return say(node, 'link', link, 'an address from the top, like /jobs/drive-belt-change/');
+  if (!hasAddress(library, link) && leadsToDraft(library, link))
+    return say(node, 'link', link, 'a page that is published; this one is still a draft');
   if (!hasAddress(library, link))
     return say(node, 'link', link, `a page that exists.${didYouMean(link, library.addresses)}`);
   const page = pageAt(path);

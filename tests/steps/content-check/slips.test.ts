@@ -81,6 +81,18 @@ describe('fields that YAML reads otherwise than they were meant', () => {
   );
 });
 
+it('a link to a draft is told as one, not as a page that is nowhere', async () => {
+  const problems = await problemsOf(async (folder) => {
+    const jobs = join(folder, 'content/knowledge/jobs');
+    const good = await readFile(join(jobs, 'wash-down.mdx'), 'utf8');
+    await writeFile(join(jobs, 'dry-off.mdx'), good.replace('title: Wash down', 'title: Dry off\ndraft: true'));
+    await writeFile(join(jobs, 'wash-down.mdx'), `${good}\n[then dry it](/jobs/dry-off/)\n`);
+  });
+  expect(problems).toEqual([
+    'jobs/wash-down.mdx:18 link: /jobs/dry-off/ | a page that is published; this one is still a draft',
+  ]);
+});
+
 describe('files that are not there themselves', () => {
   it('an article or a folder behind a link is told, not passed over', async () => {
     const problems = await problemsOf(async (folder) => {
