@@ -95,6 +95,22 @@ test('no id stands twice on a page', () => {
   }
 });
 
+// Firsts by "Can I use" and MDN: light-dark() Safari 17.5; a thickness within text-decoration Safari 26;
+// grouping and promises with their resolvers 17.4; the algebra of sets 17; helpers of iterators 18.4.
+test('styles and scripts ask nothing of a browser that those of early 2023 lack', async () => {
+  const files = (await listFiles(dist)).filter((file) => /^(?:_astro\/.*\.(?:css|js)|sw\.js)$/.test(file));
+  expect(files.length).toBeGreaterThan(20);
+  const newer = {
+    css: /light-dark\(|text-decoration:[^;}]*\dpx/,
+    js: /\.(?:groupBy|withResolvers|union|intersection|difference|isSubsetOf|isSupersetOf|isDisjointFrom|toArray)\(/,
+  };
+  const asking = files.flatMap((file) => {
+    const found = newer[file.endsWith('.css') ? 'css' : 'js'].exec(readPage(file))?.[0];
+    return found === undefined ? [] : [`${file}: ${found}`];
+  });
+  expect(asking).toEqual([]);
+});
+
 test('file names carry to any disk: small letters, digits and plain signs', async () => {
   expect(
     (await listFiles(dist)).filter((f) => !/^[\w./-]+$/.test(f) || f.split('/').some((part) => part.length > 120)),

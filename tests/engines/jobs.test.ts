@@ -3,13 +3,16 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { afterAll, beforeAll, describe, expect, test } from 'vitest';
 import { serveFolder, type Serving } from '../../src/commands/support/serve.ts';
-import { dist } from '../e2e/support/site.ts';
+import { dist, oneOfEach } from '../e2e/support/site.ts';
 import { engines } from './support/engines.ts';
 import { click, keys, textOf, type, until, valueOf, type Tab } from './support/tab.ts';
 
 /** Chromium does these jobs in the other tests; here it only shows that a job is asked rightly. */
 const wanted = engines.filter((e) => e.name !== 'Chromium' || process.env['ALMANAC_ENGINES'] === 'all');
 const there = wanted.flatMap(({ name, open }) => (open ? [{ name, open }] : []));
+
+/** One page of each folder, and those at the top that a hand fills in. */
+const kinds = oneOfEach.filter((page) => /\/|^(?:index|search|job-sheet|own-saws)\.html$/.test(page));
 
 describe.each(there)('$name', ({ open }) => {
   let tab: Tab;
@@ -82,6 +85,13 @@ describe.each(there)('$name', ({ open }) => {
     });
   });
 
+  test('no kind of page is wider than a phone, and none complains', async () => {
+    // A frame is as narrow as it is told; some windows are not. This file has no policy that would forbid it.
+    await tab.open(`${serving.address}robots.txt`);
+    expect(await tab.run(`(${widerThan})(390, ${JSON.stringify(kinds)})`)).toEqual([]);
+    quiet();
+  });
+
   test('kept by the browser after one visit, it works with the server gone', async ({ skip }) => {
     await tab.open(serving.address);
     if (!(await tab.run(`'serviceWorker' in navigator`))) skip('this browser keeps no sites');
@@ -103,6 +113,20 @@ test.each(wanted.filter((e) => !e.open))('$name is on this machine', ({ name, in
   if (process.env['ALMANAC_ENGINES'] === 'all') expect.fail(advice);
   console.log(advice);
 });
+
+/** Said to the browser: which of the pages, one after the other in a frame of this width, can be pushed sideways. */
+const widerThan = `async (width, pages) => {
+  const frame = document.createElement('iframe');
+  frame.style.width = width + 'px';
+  document.body.append(frame);
+  const wide = [];
+  for (const page of pages) {
+    await new Promise((done) => Object.assign(frame, { onload: done, src: page }));
+    const { scrollWidth, clientWidth } = frame.contentDocument.documentElement;
+    if (scrollWidth > clientWidth || frame.contentDocument.querySelector('h1') === null) wide.push(page);
+  }
+  return wide;
+}`;
 
 async function wake(tab: Tab): Promise<void> {
   await tab.run(`document.querySelector('section.calc').scrollIntoView()`);

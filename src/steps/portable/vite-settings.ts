@@ -1,5 +1,6 @@
 /** What Vite must do differently for scripts that end up classic. */
 import type { Plugin, Rolldown } from 'vite';
+import { oldestBrowsers } from '../support/oldest-browsers.ts';
 
 /** Astro marks its own article modules with a directive Vite warns about, once per article; it means nothing here. */
 function onLog(
@@ -19,7 +20,8 @@ const client = {
 export function classicVite(): Plugin {
   return {
     name: 'almanac-classic-scripts',
-    config: () => ({ build: { assetsInlineLimit: 0, rolldownOptions: { onLog } } }),
+    // Astro asks for the newest: phones of some years ago would have no colors at all.
+    config: () => ({ build: { assetsInlineLimit: 0, cssTarget: oldestBrowsers, rolldownOptions: { onLog } } }),
     configEnvironment: (name) => (name === 'client' ? { build: client } : undefined),
     // No island is handed a signal as a prop, so the renderer need not carry the way to load them.
     transform: {

@@ -82,6 +82,7 @@ export function Box({ box, field, text, unit, wrong, describedBy: described, onT
             id={`${box}-day`}
             class="calc-day"
             value={/^\d{4}-\d\d-\d\d$/.test(text) ? text : ''}
+            onClick={openCalendar}
             onInput={(e) => e.currentTarget.value && onText(e.currentTarget.value, true)}
           />
         </>
@@ -93,4 +94,14 @@ export function Box({ box, field, text, unit, wrong, describedBy: described, onT
       )}
     </div>
   );
+}
+
+/** Some open it for their own mark only, which is not seen here, some for every press: once, in every browser. */
+function openCalendar(e: MouseEvent & { readonly currentTarget: HTMLInputElement }) {
+  e.preventDefault();
+  try {
+    e.currentTarget.showPicker();
+  } catch {
+    // A press that no hand made opens nothing.
+  }
 }

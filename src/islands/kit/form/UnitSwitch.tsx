@@ -22,8 +22,11 @@ interface Props {
 
 export function UnitSwitch({ id, system, onSwitch }: Props) {
   return (
-    <fieldset class="calc-units">
-      <legend>{say.units}</legend>
+    // No fieldset: where a legend stands beside its boxes is told differently in every engine.
+    <div class="calc-units" role="group" aria-labelledby={`${id}-units-name`}>
+      <span class="calc-units-name" id={`${id}-units-name`}>
+        {say.units}
+      </span>
       {(['metric', 'inch'] as const).map((one) => (
         <span class="calc-unit-choice" key={one}>
           <input
@@ -37,6 +40,6 @@ export function UnitSwitch({ id, system, onSwitch }: Props) {
           <label for={`${id}-units-${one}`}>{say[one]}</label>
         </span>
       ))}
-    </fieldset>
+    </div>
   );
 }
