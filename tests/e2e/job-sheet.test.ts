@@ -63,6 +63,35 @@ test('a ticket being typed stays while another window adds to the sheet', async 
   expect(await page.inputValue('.strip input')).toBe('1432');
 });
 
+test('a note begun stays over a reload, and goes on the sheet of the ticket that was typed last', async () => {
+  await open(page, sheetPage());
+  await takeTicket(page, '1431');
+  await page.fill('#job-complaint', 'Smokes');
+  await page.fill('#job-note', 'Drags when warm');
+  await page.reload();
+  await expect.poll(() => page.inputValue('#job-note')).toBe('Drags when warm');
+  await page.locator('.strip input').fill('1432');
+  // On some phones a pressed button leaves the focus in the box.
+  await page.getByRole('button', { name: 'Add a note' }).dispatchEvent('click');
+  await page.locator('.job-ticket', { hasText: '1432' }).waitFor();
+  await page.locator('.job-entry', { hasText: 'Drags when warm' }).waitFor();
+  expect(await page.inputValue('#job-note')).toBe('');
+});
+
+test('boxes filled in all at once are all kept', async () => {
+  await open(page, sheetPage());
+  await page.evaluate(() => {
+    for (const id of ['job-customer', 'job-takenBy'])
+      for (const box of document.querySelectorAll<HTMLInputElement>(`#${id}`)) {
+        box.value = id;
+        box.dispatchEvent(new Event('input', { bubbles: true }));
+      }
+  });
+  await page.reload();
+  await expect.poll(() => page.inputValue('#job-takenBy')).toBe('job-takenBy');
+  expect(await page.inputValue('#job-customer')).toBe('job-customer');
+});
+
 test('what was typed is there again, by ticket, and the start page lists the open sheets', async () => {
   await open(page, sheetPage());
   await fillSheet(page, '1432', 'R. Amsel');

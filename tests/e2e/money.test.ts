@@ -79,6 +79,35 @@ describe.each(ways)('$way', ({ address }) => {
     await context.close();
   });
 
+  test('words for the quote stay while a row is added, over a reload, and with their ticket', async () => {
+    const { page, context, troubles } = await watchedPage(site.browser);
+    const customer = '#repair-worth-quote-sheet-customer';
+    const language = '#repair-worth-quote-sheet-language';
+    await page.goto(`${address('calculators/repair-worth.html')}?${quote}`);
+    await wakeCalculator(page);
+    await page.fill(customer, 'Señora Ortega');
+    await page.selectOption(language, 'es');
+    await page.locator('#repair-worth-lines > button').dispatchEvent('click');
+    await page.getByRole('button', { name: 'Print the quote', disabled: true }).waitFor();
+    expect(await page.inputValue(customer)).toBe('Señora Ortega');
+    await page.getByRole('button', { name: 'Undo', exact: true }).first().click();
+    await page.reload();
+    await wakeCalculator(page);
+    await expect.poll(() => page.inputValue(customer)).toBe('Señora Ortega');
+    await expect.poll(() => page.inputValue(language)).toBe('es');
+    for (const [ticket, name] of [
+      ['1432', 'Señora Ortega'],
+      ['1433', ''],
+      ['1432', 'Señora Ortega'],
+    ] as const) {
+      await page.getByLabel('Ticket', { exact: true }).fill(ticket);
+      await page.keyboard.press('Tab');
+      await expect.poll(() => page.inputValue(customer)).toBe(name);
+    }
+    expect(troubles).toEqual([]);
+    await context.close();
+  });
+
   test('the services are saved for a calendar and as a table, and start today', async () => {
     const { page, context, troubles } = await watchedPage(site.browser);
     await page.goto(address('calculators/service-interval.html'));

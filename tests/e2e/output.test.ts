@@ -85,6 +85,21 @@ test('every page has a title of its own, a description, a language and one main 
   }
 });
 
+test('a box that forgets what is typed in it is shut until its part of the page is awake', () => {
+  const open = parsed.flatMap((page) => {
+    const within = (tag: string, rule: (attributes: Readonly<Record<string, string>>) => boolean) =>
+      page.elements.filter((e) => e.tag === tag && rule(e.attributes));
+    const awakened = within('astro-island', (a) => 'ssr' in a);
+    const shut = within('fieldset', (a) => 'disabled' in a);
+    return ['input', 'select', 'textarea']
+      .flatMap((tag) => within(tag, (a) => !('disabled' in a) && !('hidden' in a)))
+      .filter((e) => awakened.some((i) => i.start < e.start && e.end <= i.end))
+      .filter((e) => !shut.some((f) => f.start < e.start && e.end <= f.end))
+      .map((e) => `${page.file}: ${page.html.slice(e.start, e.startTagEnd)}`);
+  });
+  expect(open).toEqual([]);
+});
+
 test('no id stands twice on a page', () => {
   for (const page of parsed) {
     const ids = page.elements.map((e) => e.attributes['id']).filter((id) => id !== undefined);

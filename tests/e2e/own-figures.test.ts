@@ -158,6 +158,43 @@ describe('nothing typed is lost', () => {
     expect(await box('blade-speed', 'diameter').inputValue()).toBe('412');
   });
 
+  test('a figure half typed stays while the other window keeps another', async () => {
+    await open('blade-speed');
+    const other = await watched.context.newPage();
+    await open('blade-speed', other);
+    await box('blade-speed', 'diameter', other).fill('351');
+    await expect.poll(() => box('blade-speed', 'diameter').inputValue()).toBe('351');
+    // Heard in the very moment between a key and the pause that keeps it.
+    await box('blade-speed', 'engine').evaluate((b: HTMLInputElement) => {
+      b.value = '87';
+      b.dispatchEvent(new Event('input', { bubbles: true }));
+      const key = 'almanac/ticket//figures/blade-speed';
+      const record = (localStorage.getItem(key) ?? '').replace('"351"', '"352"');
+      setTimeout(() => {
+        localStorage.setItem(key, record);
+        dispatchEvent(new StorageEvent('storage', { key }));
+      });
+    });
+    await expect.poll(() => box('blade-speed', 'diameter').inputValue()).toBe('352');
+    expect(await box('blade-speed', 'engine').inputValue()).toBe('87');
+  });
+
+  test('typed before its script has come, over a reload', async () => {
+    await page.goto(`${site.serving.address}calculators/blade-speed.html`);
+    const files = await page.locator('astro-island:has(#blade-speed-calculator)').getAttribute('component-url');
+    const held = `**/${files?.split(' ').at(-1)}`;
+    await page.route(held, () => undefined);
+    await page.locator('section.calc[data-live=rest]').waitFor();
+    await box('blade-speed', 'diameter').fill('351');
+    await page.unroute(held);
+    await page.reload();
+    await page.locator('section.calc[data-live=yes]').first().waitFor();
+    await expect.poll(() => box('blade-speed', 'diameter').inputValue()).toBe('351');
+    await page.reload();
+    await wakeCalculator(page);
+    await expect.poll(() => box('blade-speed', 'diameter').inputValue()).toBe('351');
+  });
+
   test('and a link says whose its figures are', async () => {
     await open('blade-speed', page, '?calc=blade-speed&f.diameter=400+mm&f.engine=9000+rpm&own=diameter');
     expect(await page.locator('.calc-ink-own #blade-speed-diameter').inputValue()).toBe('400 mm');

@@ -21,8 +21,15 @@ test('is kept on the device, saved and read back, and fills the boxes of a calcu
   await press('Keep this saw');
   await kept.waitFor();
 
+  // A second one half described: neither a look at the first nor a reload takes it.
+  await page.fill('#saw-name', 'Yard 2');
+  await press(/^Change/);
+  await expect.poll(() => page.inputValue('#saw-name')).toBe('Old red floor saw');
+  await press('Undo');
+  await expect.poll(() => page.inputValue('#saw-name')).toBe('Yard 2');
   await page.reload();
   await kept.waitFor();
+  await expect.poll(() => page.inputValue('#saw-name')).toBe('Yard 2');
   const [download] = await Promise.all([page.waitForEvent('download'), press('Save as a file')]);
   const text = await savedText(download);
   await press(/^Delete/);

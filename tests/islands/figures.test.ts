@@ -95,6 +95,19 @@ describe('the unit switch', () => {
     const now = after(type('spots.1.size', '7'), inch, { do: 'add-row', key: 'spots' }, type('spots.2.size', '1'));
     expect(metres(now, 'spots')).toEqual([{ size: 0.007 }, { size: 0.0254 }]);
   });
+
+  // Each is a bare number to the reader: 1½, −3 with the minus of Unicode, 1 500 with a no-break space, 2e1.
+  it.each([
+    ['1½', 0.0015],
+    ['−3', -0.003],
+    ['1\u00a0500', 1.5],
+    ["1'500", 1.5],
+    ['2e1', 0.02],
+  ])('reads %s in a row in the unit it was begun in', (text, size) => {
+    expect(metres(after(type('spots.1.size', text), inch), 'spots')).toEqual([
+      { size: expect.closeTo(size, 12) as number },
+    ]);
+  });
 });
 
 describe('inch figures nobody typed are rounded to what a gauge reads', () => {

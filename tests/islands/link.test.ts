@@ -38,8 +38,8 @@ describe('a link', () => {
     expect(entryAt(back(linkQuery(type('14', 'inch'), fields, 'blade-speed')), 'diameter')?.text).toBe('14 in');
   });
 
-  it('carries what a sum of bare numbers came to', () => {
-    const query = linkQuery(type('450 + 2*25', 'metric'), fields, 'blade-speed', { diameter: '500 mm' });
+  it.each(['450 + 2*25', '450 + 50'])('carries what a sum of bare numbers came to: %s', (text) => {
+    const query = linkQuery(type(text, 'metric'), fields, 'blade-speed', { diameter: '500 mm' });
     expect(entryAt(back(query), 'diameter')?.text).toBe('500 mm');
   });
 

@@ -57,6 +57,8 @@ describe.each(calculators.map((c) => [c.name, c] as const))('%s', (name, { topic
     expect(html).toContain('Worked example');
     const form = all.find((e) => attribute(e, 'class') === 'calc-switchable');
     expect(form && attribute(form, 'disabled')).toBe('');
+    // A browser's own memory of boxes, brought back over the form's, would not be what the answer rests on.
+    expect(all.filter((e) => e.tagName === 'form').map((e) => attribute(e, 'autocomplete'))).toEqual(['off']);
   });
 
   it('gives every box a label of its own', () => {

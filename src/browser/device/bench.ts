@@ -95,18 +95,20 @@ export function watchBench(listener: (now: Bench) => void): () => void {
 /**
  * Gives the records of one ticket to another: work begun without a number gets one. Records the other ticket already
  * has stay as they are, and so do ours.
- * @returns takes it back
+ * @returns takes it back, with all that has been written there since
  */
 export function moveTicket(from: string, to: string): () => void {
+  const there = new Set(textsFrom(ticketKeys(to)).map(([key]) => key));
+  give(from, to, new Set());
+  return () => give(to, from, there);
+}
+
+function give(from: string, to: string, staying: ReadonlySet<string>): void {
   const [here, there] = [ticketKeys(from), ticketKeys(to)];
   const taken = new Set(textsFrom(there).map(([key]) => key));
   const moving = textsFrom(here)
     .map(([key, text]) => [key, there + key.slice(here.length), text] as const)
-    .filter(([, key]) => !taken.has(key));
+    .filter(([own, key]) => !staying.has(own) && !taken.has(key));
   for (const [, key, text] of moving) putRecord(key, text);
-  const back = takeOut(moving.map(([key]) => key));
-  return () => {
-    back();
-    takeOut(moving.map(([, key]) => key));
-  };
+  takeOut(moving.map(([key]) => key));
 }

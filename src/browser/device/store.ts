@@ -89,8 +89,14 @@ export function setAside(key: string, text: string): boolean {
 /** By key, what could not be kept because the unreadable text in its place could not be set aside. */
 const stuck = new Map<string, unknown>();
 
+/** By key, what this page would keep while the reader is asked, and the way to change it. */
+const waiting = new Map<string, { readonly mine: () => unknown; readonly hold: (mine: unknown) => void }>();
+
 export function load<T>(place: Place<T>): T | undefined {
   if (stuck.has(place.key)) return stuck.get(place.key) as T;
+  // Until there is an answer the page goes on with its own: the other's in its boxes would be written over that.
+  const question = waiting.get(place.key);
+  if (question) return question.mine() as T;
   const text = getText(place.key);
   if (text === undefined) {
     seen.delete(place.key);
@@ -111,12 +117,9 @@ export function changedAt<T>(place: Place<T>): number {
   return readRecord(place.kind, getText(place.key) ?? '').at ?? 0;
 }
 
-/** By key, what this page would keep while the reader is asked. */
-const waiting = new Map<string, (mine: unknown) => void>();
-
 export function save<T>(place: Place<T>, data: T): void {
-  const hold = waiting.get(place.key);
-  if (hold) return hold(data);
+  const question = waiting.get(place.key);
+  if (question) return question.hold(data);
   const stored = getText(place.key);
   const base = seen.get(place.key);
   if (stored === undefined || stored === base) return write(place, data);
@@ -145,7 +148,7 @@ function ask<T>(place: Place<T>, was: T | undefined, first: T, theirs: T, parts:
     putText(aside, writeRecord(place.kind, data, Date.now()));
   };
   keepMine(first);
-  waiting.set(place.key, keepMine);
+  waiting.set(place.key, { mine: () => mine, hold: keepMine });
   const asked: Trouble = {
     what: 'conflict',
     key: place.key,
@@ -161,7 +164,8 @@ function ask<T>(place: Place<T>, was: T | undefined, first: T, theirs: T, parts:
         write(place, merge(was, mine, now).data as T);
       }
       dismiss(asked);
-      tell(place.key);
+      // Part of what now lies there was written elsewhere.
+      tell(place.key, true);
     },
   };
   trouble(asked);
@@ -181,7 +185,7 @@ function askBeforeLeaving(event: Event): void {
   if (heldKeys().length > 0) event.preventDefault();
 }
 
-/** Takes records out. @returns puts them back as they were */
+/** Takes records out. @returns puts them back as they were; what was written in their place since is set aside */
 export function takeOut(keys: readonly string[]): () => void {
   const texts = keys.map((key) => [key, getText(key)] as const);
   for (const key of keys) {
@@ -191,8 +195,9 @@ export function takeOut(keys: readonly string[]): () => void {
   }
   return () => {
     for (const [key, text] of texts) {
-      if (text !== undefined) putText(key, text);
-      tell(key);
+      const since = getText(key);
+      const free = since === undefined || since === text || setAside(key, since);
+      if (text !== undefined && free) putRecord(key, text);
     }
   };
 }

@@ -2,8 +2,9 @@
  * client:reached: a calculator at rest is the page as it was written, with boxes that can be typed in. Its script is
  * fetched when a hand, a key or a pointer comes to it, or when it is in view and the device holds figures for it. What
  * is typed, chosen or pressed in the meantime is taken up by the form as it comes alive (typed text by
- * islands/kit/state/at-rest.ts, presses here).
+ * islands/kit/state/at-rest.ts, presses here). Left before that, the page holds it for its return.
  */
+import { begun, keepBegun } from '../begun.ts';
 import { figuresHere } from './figures-here.ts';
 
 type Load = () => Promise<() => Promise<void>>;
@@ -14,6 +15,9 @@ export default function reached(load: Load, _: unknown, island: HTMLElement): vo
   const form = island.querySelector<HTMLElement>('.calc');
   if (form) new Resting(load, island, form);
 }
+
+/** A switch thrown to and fro was touched on both sides. */
+const stands = (box: HTMLInputElement | HTMLSelectElement): boolean => box.type !== 'radio' || box.matches(':checked');
 
 class Resting {
   #asked = false;
@@ -37,6 +41,8 @@ class Resting {
     this.#on(island, 'click', (event) => this.#hold(event));
     this.#on(island, 'submit', (event) => this.#holdForm(event));
     this.#on(island, 'astro:hydration-error', () => this.#lost());
+    this.#on(window, 'pagehide', () => keepBegun(form.id, this.#typed()));
+    this.#typeAgain();
     this.#wakeInView();
   }
 
@@ -48,6 +54,23 @@ class Resting {
   /** Written open for who reads without scripts; folded, as the live form has them. */
   #folds(): readonly HTMLDetailsElement[] {
     return [...this.#form.querySelectorAll<HTMLDetailsElement>('.calc-caution, .calc-working')];
+  }
+
+  /** By id of the box. */
+  #typed(): Record<string, string> {
+    const boxes = this.#form.querySelectorAll<HTMLInputElement | HTMLSelectElement>('[data-typed]');
+    return Object.fromEntries([...boxes].filter(stands).map((box) => [box.id, box.value]));
+  }
+
+  #typeAgain(): void {
+    for (const [id, text] of Object.entries(begun(this.#form.id))) {
+      const box = this.#form.querySelector<HTMLInputElement | HTMLSelectElement>(`#${CSS.escape(id)}`);
+      if (!box) continue;
+      if ('checked' in box && box.type === 'radio') box.checked = true;
+      else box.value = text;
+      box.setAttribute('data-typed', '');
+      this.#wake();
+    }
   }
 
   #wakeInView(): void {
@@ -107,6 +130,7 @@ class Resting {
   #takenOver(open: readonly HTMLDetailsElement[]): void {
     this.#alive?.disconnect();
     for (const end of this.#ends) end();
+    keepBegun(this.#form.id, {});
     for (const fold of open) fold.open = true;
     for (const press of this.#pressed) press();
   }

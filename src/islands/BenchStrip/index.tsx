@@ -1,5 +1,5 @@
 /** Which saw and which ticket the bench pages are about; kept on the device, the same on all of them. */
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import {
   bench,
   chooseMachine,
@@ -41,6 +41,7 @@ export default function BenchStrip({ machines }: Props) {
   const [now, setNow] = useState(empty);
   /** A number begun and not yet taken: what comes from elsewhere meanwhile must not wipe it. */
   const [typed, setTyped] = useState<string>();
+  const box = useRef<HTMLInputElement>(null);
   const [count, setCount] = useState(0);
   const [own, setOwn] = useState<readonly ListedMachine[]>([]);
   const [tickets, setTickets] = useState<readonly string[]>([]);
@@ -61,6 +62,17 @@ export default function BenchStrip({ machines }: Props) {
     look();
     return watch(ticketKeys(now.ticket), look);
   }, [live, now.ticket]);
+
+  useEffect(() => {
+    if (typed === undefined) return;
+    // Where a pressed button does not take the focus, the number is taken before the press does its work.
+    const press = ({ target }: Event) => {
+      const at = box.current;
+      if (at && !at.closest('label')?.contains(target as Node)) takeTicket(at.value);
+    };
+    document.addEventListener('click', press, true);
+    return () => document.removeEventListener('click', press, true);
+  });
 
   const nameOf = (id: string) => [...machines, ...own].find((m) => m.id === id)?.name ?? '';
 
@@ -126,6 +138,7 @@ export default function BenchStrip({ machines }: Props) {
       <label>
         <span class="strip-label">{say.ticket}</span>
         <input
+          ref={box}
           type="text"
           aria-label={say.ticket}
           placeholder={say.ticket}

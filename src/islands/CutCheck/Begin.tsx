@@ -6,13 +6,15 @@ import type { CutCheckProps } from './props.ts';
 import { dayAndTime, isClear } from './said.ts';
 
 interface Props extends CutCheckProps {
+  /** Until then a box would forget what is typed in it, and a button does nothing. */
+  readonly live: boolean;
   readonly draft: Draft;
   readonly done: number;
-  readonly change: (next: Draft) => void;
+  readonly change: (part: Partial<Draft>) => void;
   readonly begin: (afresh: boolean) => void;
 }
 
-export function Begin({ words, lang, list, checks, draft, done, change, begin }: Props) {
+export function Begin({ words, lang, list, checks, live, draft, done, change, begin }: Props) {
   const [earlier, setEarlier] = useState<readonly CutCheck[]>([]);
   const [undo, setUndo] = useState<() => void>();
   useEffect(() => setEarlier(cutChecks(list)), [list]);
@@ -21,14 +23,20 @@ export function Begin({ words, lang, list, checks, draft, done, change, begin }:
       <div class="cut-boxes">
         <label>
           {words.saw}
-          <input value={draft.saw} onInput={(e) => change({ ...draft, saw: e.currentTarget.value })} />
+          <input
+            value={draft.saw}
+            autocomplete="off"
+            disabled={!live}
+            onInput={(e) => change({ saw: e.currentTarget.value })}
+          />
         </label>
         <label>
           {words.who}
           <input
             value={draft.who}
             autocomplete="name"
-            onInput={(e) => change({ ...draft, who: e.currentTarget.value })}
+            disabled={!live}
+            onInput={(e) => change({ who: e.currentTarget.value })}
           />
         </label>
       </div>
@@ -38,7 +46,12 @@ export function Begin({ words, lang, list, checks, draft, done, change, begin }:
             {fill(words.goOn, { done, all: checks.length })}
           </button>
         )}
-        <button type="button" class={`cut-button ${done > 0 ? '' : 'cut-first'}`} onClick={() => begin(true)}>
+        <button
+          type="button"
+          class={`cut-button ${done > 0 ? '' : 'cut-first'}`}
+          disabled={!live}
+          onClick={() => begin(true)}
+        >
           {done > 0 ? words.startAfresh : words.begin}
         </button>
       </div>

@@ -25,6 +25,7 @@ const empty = { saw: '', who: '', answers: {} };
 export default function CutCheckIsland(props: CutCheckProps) {
   const { list, checks, words } = props;
   const place = ofDevice(draftKind, list);
+  const [live, setLive] = useState(false);
   const [draft, setDraft] = useState<Omit<CutCheck, 'list' | 'at'>>(empty);
   const [screen, setScreen] = useState<Screen>({ at: 'begin' });
   const [ended, setEnded] = useState<{ record: CutCheck; kept: boolean }>();
@@ -34,11 +35,19 @@ export default function CutCheckIsland(props: CutCheckProps) {
   useEffect(() => {
     const kept = load(place);
     if (kept) setDraft(kept);
+    setLive(true);
     // eslint-disable-next-line react-hooks/exhaustive-deps -- the place follows from the list, which a page never changes
   }, [list]);
 
-  const keep = (next: typeof draft) => {
+  /** Who fills in forms for others fills several boxes before the page is drawn again. */
+  const newest = useRef(draft);
+  newest.current = draft;
+  const keep = (part: Partial<typeof draft>) => {
+    const next = { ...newest.current, ...part };
+    newest.current = next;
     setDraft(next);
+    // Of two windows the last to answer is the one gone on with; each ends with a record of its own.
+    load(place);
     save(place, next);
   };
   const go = (next: Screen) => {
@@ -59,7 +68,7 @@ export default function CutCheckIsland(props: CutCheckProps) {
     const check = checks[n];
     if (!check) return;
     const answers = { ...draft.answers, [check.id]: given };
-    keep({ ...draft, answers });
+    keep({ answers });
     if (given.said === 'no') go({ at: 'stop', n });
     else if (n + 1 < checks.length) go({ at: 'check', n: n + 1 });
     else end(answers);
@@ -76,11 +85,12 @@ export default function CutCheckIsland(props: CutCheckProps) {
       {screen.at === 'begin' && (
         <Begin
           {...props}
+          live={live}
           draft={draft}
           done={done}
           change={keep}
           begin={(afresh) => {
-            if (afresh) keep({ ...draft, answers: {} });
+            if (afresh) keep({ answers: {} });
             go({ at: 'check', n: afresh || firstOpen < 0 ? 0 : firstOpen });
           }}
         />

@@ -1,25 +1,24 @@
 /** Notes and parts, typed at the bench. */
-import { useState } from 'preact/hooks';
 import { putOnSheet } from '../../browser/device/index.ts';
 import { sheetWords as say } from '../../words/sheet.ts';
+import { useBegun } from '../kit/state/use-begun.ts';
 
-export function AddLines({ live, ticket }: { readonly live: boolean; readonly ticket: string }) {
-  const [note, setNote] = useState('');
-  const [part, setPart] = useState('');
-  const [quantity, setQuantity] = useState('1');
+const empty = { note: '', part: '', quantity: '1' };
+
+export function AddLines({ live }: { readonly live: boolean }) {
+  const [{ note, part, quantity }, change] = useBegun('sheet', empty);
 
   const addNote = (event: Event) => {
     event.preventDefault();
     if (note.trim() === '') return;
-    putOnSheet({ kind: 'note', title: say.note, sentence: note.trim() }, ticket);
-    setNote('');
+    putOnSheet({ kind: 'note', title: say.note, sentence: note.trim() });
+    change({ note: '' });
   };
   const addPart = (event: Event) => {
     event.preventDefault();
     if (part.trim() === '') return;
-    putOnSheet({ kind: 'part', title: say.part, sentence: `${quantity.trim() || '1'} × ${part.trim()}` }, ticket);
-    setPart('');
-    setQuantity('1');
+    putOnSheet({ kind: 'part', title: say.part, sentence: `${quantity.trim() || '1'} × ${part.trim()}` });
+    change({ part: '', quantity: '1' });
   };
 
   return (
@@ -33,7 +32,7 @@ export function AddLines({ live, ticket }: { readonly live: boolean; readonly ti
           maxLength={1000}
           disabled={!live}
           value={note}
-          onInput={(e) => setNote(e.currentTarget.value)}
+          onInput={(e) => change({ note: e.currentTarget.value })}
         />
         <button type="submit" class="job-plain" disabled={!live}>
           {say.addNote}
@@ -50,7 +49,7 @@ export function AddLines({ live, ticket }: { readonly live: boolean; readonly ti
           maxLength={10}
           disabled={!live}
           value={quantity}
-          onInput={(e) => setQuantity(e.currentTarget.value)}
+          onInput={(e) => change({ quantity: e.currentTarget.value })}
         />
         <label for="job-part">{say.part}</label>
         <input
@@ -60,7 +59,7 @@ export function AddLines({ live, ticket }: { readonly live: boolean; readonly ti
           maxLength={200}
           disabled={!live}
           value={part}
-          onInput={(e) => setPart(e.currentTarget.value)}
+          onInput={(e) => change({ part: e.currentTarget.value })}
         />
         <button type="submit" class="job-plain" disabled={!live}>
           {say.addPart}

@@ -65,7 +65,7 @@ export default function JobSheet({ shop, machines, languages, handBack }: JobShe
         )}
         <Head head={sheet.head} live={live} machine={onBench} set={set} />
         <Entries sheet={sheet} takeOut={(key, what) => setUndo({ text: say.takenOut(what), back: takeOut([key]) })} />
-        <AddLines live={live} ticket={sheet.ticket} />
+        <AddLines live={live} />
         <Words
           name="notes"
           value={sheet.head.notes}

@@ -1,5 +1,5 @@
 /** The sheet of the ticket on the bench, read anew whenever a record of it changes here or in another window. */
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import {
   bench,
   emptyHead,
@@ -54,8 +54,14 @@ export function useSheet(): {
 } {
   const [live, setLive] = useState(false);
   const [sheet, setSheet] = useState(nothing);
+  /** Who fills in forms for others fills several boxes before the page is drawn again. */
+  const newest = useRef(sheet);
+  const show = (next: Sheet) => {
+    newest.current = next;
+    setSheet(next);
+  };
   useEffect(() => {
-    const read = () => setSheet(readSheet());
+    const read = () => show(readSheet());
     read();
     setLive(true);
     const stops = [watchBench(read), watch(ticketKeys(), read)];
@@ -65,9 +71,9 @@ export function useSheet(): {
     live,
     sheet,
     set: (part) => {
-      const head = { ...sheet.head, ...part };
-      setSheet({ ...sheet, head });
-      saveHead(sheet.ticket, head);
+      const head = { ...newest.current.head, ...part };
+      show({ ...newest.current, head });
+      saveHead(newest.current.ticket, head);
     },
   };
 }

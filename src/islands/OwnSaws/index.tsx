@@ -5,12 +5,17 @@ import { describeProblem } from '../../core/contract/messages.ts';
 import { facts, readFacts, type FactKey, type Facts } from '../../core/machine/index.ts';
 import { ownSawWords as say } from '../../words/own-saws.ts';
 import { ownMachineKind, ownMachines, type OwnMachine } from '../BenchStrip/own-machines.ts';
+import { useBegun } from '../kit/state/use-begun.ts';
 import { download } from '../kit/take-away/download.ts';
 import { FactBox } from './FactBox.tsx';
 import { readSaws, sawsText } from './file.ts';
 
 type Listed = ReturnType<typeof ownMachines>[number];
 type Typed = Readonly<Partial<Record<FactKey, string>>>;
+
+/** Boxes of the form that are no facts: which saw is being changed, and its name. */
+const empty: Readonly<Record<string, string>> = { id: '', name: '' };
+const blank = { ...empty, ...Object.fromEntries(facts.map((f) => [f.key, ''])) };
 
 const groups = [...new Set(facts.map((f) => f.group))];
 
@@ -37,9 +42,7 @@ function typedOf(known: Facts): Typed {
 export default function OwnSaws() {
   const [live, setLive] = useState(false);
   const [saws, setSaws] = useState<readonly Listed[]>([]);
-  const [id, setId] = useState<string>();
-  const [name, setName] = useState('');
-  const [typed, setTyped] = useState<Typed>({});
+  const [{ id = '', name = '', ...typed }, type] = useBegun('own-saw', empty);
   const [problems, setProblems] = useState<Readonly<Record<string, string>>>({});
   const [said, setSaid] = useState('');
   const [undo, setUndo] = useState<() => void>();
@@ -53,11 +56,21 @@ export default function OwnSaws() {
   }, []);
 
   function begin(saw?: Listed): void {
-    setId(saw?.id.replace(/^own\//, ''));
-    setName(saw?.name ?? '');
-    setTyped(saw ? typedOf(saw.facts) : {});
+    const before = { ...blank, id, name, ...typed };
+    type({ ...blank, ...(saw && { id: idOf(saw), name: saw.name, ...typedOf(saw.facts) }) });
     setProblems({});
     setSaid('');
+    setUndo(undefined);
+    if (!saw || !isNew(before)) return;
+    setSaid(say.putAside(name));
+    setUndo(() => () => type(before));
+  }
+
+  /** Whether the boxes hold what is not kept yet. */
+  function isNew({ id: of = '', name: called = '', ...boxes }: Readonly<Record<string, string>>): boolean {
+    const kept = saws.find((saw) => idOf(saw) === of);
+    const was: Readonly<Record<string, string>> = kept ? { name: kept.name, ...typedOf(kept.facts) } : {};
+    return Object.entries({ name: called, ...boxes }).some(([key, text]) => text.trim() !== (was[key] ?? ''));
   }
 
   function keep(event: Event): void {
@@ -70,17 +83,17 @@ export default function OwnSaws() {
     setProblems(lines);
     const first = Object.keys(lines)[0];
     if (first !== undefined) return document.getElementById(`saw-${first}`)?.focus();
-    put({ name: name.trim(), facts: known }, id);
+    put({ name: name.trim(), facts: known }, id || newId());
     begin();
     setSaid(say.kept(name.trim()));
   }
 
-  function put(saw: OwnMachine, as = newId()): void {
+  function put(saw: OwnMachine, as: string): void {
     save(ofDevice(ownMachineKind, as), saw);
   }
 
   function remove(saw: Listed): void {
-    const back = takeOut([ofDevice(ownMachineKind, saw.id.replace(/^own\//, '')).key]);
+    const back = takeOut([ofDevice(ownMachineKind, idOf(saw)).key]);
     setUndo(() => back);
     setSaid(say.removed(saw.name));
   }
@@ -154,7 +167,7 @@ export default function OwnSaws() {
         )}
       </p>
       <form noValidate onSubmit={keep} aria-label={say.fresh}>
-        <h2>{id === undefined ? say.fresh : `${say.change}: ${name}`}</h2>
+        <h2>{id === '' ? say.fresh : `${say.change}: ${name}`}</h2>
         <p class="saws-quiet">{say.units}</p>
         <div class="saws-box">
           <label for="saw-name">{say.name}</label>
@@ -167,7 +180,7 @@ export default function OwnSaws() {
             value={name}
             aria-invalid={problems['name'] ? true : undefined}
             aria-describedby="saw-name-more"
-            onInput={(e) => setName(e.currentTarget.value)}
+            onInput={(e) => type({ name: e.currentTarget.value })}
           />
           <p id="saw-name-more" class={problems['name'] ? 'saws-problem' : 'saws-quiet'}>
             {problems['name'] ?? say.nameHelp}
@@ -183,9 +196,9 @@ export default function OwnSaws() {
                   <FactBox
                     key={field.key}
                     field={field}
-                    text={typed[field.key] ?? ''}
+                    text={(typed as Typed)[field.key] ?? ''}
                     problem={problems[field.key]}
-                    onText={(text) => setTyped((now) => ({ ...now, [field.key]: text }))}
+                    onText={(text) => type({ [field.key]: text })}
                   />
                 ))}
             </div>
@@ -200,6 +213,8 @@ export default function OwnSaws() {
     </div>
   );
 }
+
+const idOf = (saw: Listed): string => saw.id.replace(/^own\//, '');
 
 /** Short and not used before on this device. */
 function newId(more = 0): string {

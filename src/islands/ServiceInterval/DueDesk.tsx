@@ -3,15 +3,17 @@ import { textOf } from '../../core/contract/text-of.ts';
 import { useEffect, useState } from 'preact/hooks';
 import { calendarText, csvText } from '../../core/export/index.ts';
 import { sortedList } from '../../core/topics/service-interval/index.ts';
-import { calendarStamp, DeskBox, download, foreignIn, printAlone, type TakeAwayProps } from '../kit/index.ts';
+import { calendarStamp, DeskBox, download, foreignIn, printAlone, useBegun, type TakeAwayProps } from '../kit/index.ts';
 import { say } from '../../words/kit.ts';
 import { calendarEntries, listRows, siteOf } from './files.ts';
 import { WallCard } from './WallCard.tsx';
 
+const empty = { heading: 'Due next' };
+
 type Listed = Parameters<typeof sortedList>[0];
 
 export function DueDesk({ page, worked, stale }: TakeAwayProps) {
-  const [heading, setHeading] = useState('Due next');
+  const [{ heading }, change] = useBegun('wall-card', empty);
   const [host, setHost] = useState('');
   useEffect(() => setHost(location.hostname), []);
   const id = `${page.id}-wall-card`;
@@ -44,7 +46,12 @@ export function DueDesk({ page, worked, stale }: TakeAwayProps) {
         Loading the calendar file again changes the entries of the same service and day instead of doubling them.
         Overdue work is entered on the first day of the list.
       </p>
-      <DeskBox id={`${id}-heading`} label="Heading of the card" value={heading} onText={setHeading} />
+      <DeskBox
+        id={`${id}-heading`}
+        label="Heading of the card"
+        value={heading}
+        onText={(text) => change({ heading: text })}
+      />
       <div class="desk-acts">
         <button type="button" class="calc-button calc-button-first" disabled={stale} onClick={print}>
           Print the wall card

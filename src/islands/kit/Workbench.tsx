@@ -23,6 +23,7 @@ import type { IslandProps, ShopFacts } from './state/props.ts';
 import { spoken, type Reader } from './state/reading.ts';
 import { markOf } from './state/saying.ts';
 import type { TopicParts } from './state/topic-parts.ts';
+import type { Worked } from './state/use-calculation.ts';
 import { useAnnouncement } from './state/use-announcement.ts';
 import { useForm } from './state/use-form.ts';
 import { useLate } from './state/use-late.ts';
@@ -81,12 +82,11 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
     () => forSide && !compact && <Side page={page} worked={forSide} reader={reader} drawing={drawing} />,
     [forSide, reader, compact, page, drawing],
   );
+  const forDesk = useLastWhole(forBelow);
+  const staleDesk = staleBelow || forDesk !== forBelow;
   const desk = useMemo(
-    () =>
-      TakeAway &&
-      forBelow?.missing.length === 0 &&
-      live && <TakeAway page={page} worked={forBelow} stale={staleBelow} />,
-    [TakeAway, forBelow, page, live, staleBelow],
+    () => TakeAway && forDesk && live && <TakeAway page={page} worked={forDesk} stale={staleDesk} />,
+    [TakeAway, forDesk, page, live, staleDesk],
   );
   const below = useMemo(
     () =>
@@ -144,7 +144,8 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
       {printHead}
       {!compact && <AnswerLine id={page.id} worked={worked} stale={stale} reader={reader} />}
       <div class="calc-sheet">
-        <form class="calc-form" noValidate onSubmit={submit} aria-labelledby={`${page.id}-figures`}>
+        {/* Figures are brought back by the form itself. A browser would put those of another ticket in some of the boxes. */}
+        <form class="calc-form" autocomplete="off" noValidate onSubmit={submit} aria-labelledby={`${page.id}-figures`}>
           <fieldset class="calc-switchable" disabled={!live}>
             <div class="calc-top">
               <Head class="calc-head" id={`${page.id}-figures`}>
@@ -219,6 +220,14 @@ export function Workbench({ topic, drawing, fromShop, underBox, takeAway: TakeAw
       </output>
     </section>
   );
+}
+
+/** While a row is being filled in or a box is empty a desk stays, with the words typed there, at the last whole answer. */
+function useLastWhole(worked: Worked | undefined): Worked | undefined {
+  const last = useRef<Worked>();
+  if (worked?.missing.length === 0) last.current = worked;
+  else if (worked?.figures.series !== last.current?.figures.series) last.current = undefined;
+  return last.current;
 }
 
 function summaryOf(worked: NonNullable<ReturnType<typeof useForm>['calculation']['worked']>, reader: Reader): string {

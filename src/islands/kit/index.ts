@@ -36,6 +36,7 @@ export type { TakeAwayProps } from './take-away/take-away.ts';
 export { DeskBox } from './take-away/DeskBox.tsx';
 export { calendarStamp, today } from './take-away/clock.ts';
 export { download, fileName } from './take-away/download.ts';
+export { useBegun } from './state/use-begun.ts';
 export { foreignIn, type Foreign } from './state/saying.ts';
 export { printAlone } from './take-away/print-alone.ts';
 export { Picture } from './drawing/Picture.tsx';

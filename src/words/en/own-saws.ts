@@ -11,6 +11,7 @@ export const ownSaws = {
   remove: 'Delete',
   removed: (name: string) => `${name} deleted.`,
   undo: 'Undo',
+  putAside: (name: string) => `What was typed${name.trim() && ` for ${name.trim()}`} was not kept yet.`,
   kept: (name: string) => `${name} is kept. It stands in the list of saws on the bench.`,
   fresh: 'Add a saw',
   none: 'None yet.',

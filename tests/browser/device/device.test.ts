@@ -219,7 +219,8 @@ test.each(['mine', 'theirs'] as const)(
     await saveNote(page, 'first', 'b');
     await reached(other, 'first');
     await saveNote(other, 'second', 'b');
-    // Typing goes on while the question stands.
+    // Typing goes on while the question stands, also after the page was told to read again.
+    expect(await loadNote(other)).toEqual({ a: 'second', b: 'b' });
     await saveNote(other, 'second, longer', 'b');
     expect((await state(other)).troubles).toEqual(['conflict']);
     expect((await stored(other))[key]).toContain('first');
@@ -325,6 +326,35 @@ test('work without a number gets one, and can be given back', async () => {
   ]);
   await page.evaluate(() => (window as unknown as { back: () => void }).back());
   expect((await keys()).sort()).toEqual(before);
+});
+
+test('a ticket given back brings along what was written under it since', async () => {
+  await page.evaluate(() => {
+    const { device } = window;
+    const note = (ticket: string, name: string, a: string) =>
+      device.save(device.ofTicket(device.noteKind, ticket, name), { a, b: '' });
+    note('', 'head', 'begun');
+    const back = device.chooseTicket('1432');
+    device.load(device.ofTicket(device.noteKind, '1432', 'head'));
+    note('1432', 'head', 'begun and finished');
+    note('1432', 'more', 'added');
+    back();
+  });
+  const all = Object.entries(await stored()).filter(([k]) => k.includes('/note/'));
+  expect(all.map(([k, v]) => `${k} ${(JSON.parse(v) as { data: Note }).data.a}`).sort()).toEqual([
+    'almanac/ticket//note/head begun and finished',
+    'almanac/ticket//note/more added',
+  ]);
+});
+
+test('what was written in the place of a record taken out is set aside when that comes back', async () => {
+  await saveNote(page, 'before', '');
+  await page.evaluate((key) => Object.assign(window, { back: window.device.takeOut([key]) }), key);
+  await saveNote(page, 'since', '');
+  await page.evaluate(() => (window as unknown as { back: () => void }).back());
+  expect(await loadNote(page)).toEqual({ a: 'before', b: '' });
+  const aside = Object.entries(await stored()).filter(([k]) => k.startsWith('almanac-aside/'));
+  expect(aside.map(([, text]) => text)).toEqual([expect.stringContaining('since')]);
 });
 
 test('records that are taken out can be put back', async () => {

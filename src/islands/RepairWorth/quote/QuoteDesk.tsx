@@ -1,25 +1,36 @@
 /** Beside the answer: the words for the paper, the sheet as it will print, and its file. */
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect } from 'preact/hooks';
 import { csvText } from '../../../core/export/index.ts';
-import { DeskBox, download, foreignIn, printAlone, today, type TakeAwayProps } from '../../kit/index.ts';
+import { DeskBox, download, foreignIn, printAlone, type TakeAwayProps } from '../../kit/index.ts';
 import { quoteData } from './data.ts';
 import { quoteRows } from './file.ts';
 import { foreignText } from './foreign-text.ts';
-import { emptyLetter, usualDays, type Letter } from './letter.ts';
+import { usualDays, type Letter } from './letter.ts';
+import { dayWriter, moneyWriter } from './money.ts';
 import { QuoteSheet } from './QuoteSheet.tsx';
+import { useLetter } from './use-letter.ts';
 import { LanguageBox } from '../../languages/LanguageBox.tsx';
 import { useWords } from '../../languages/use-words.ts';
 import { quoteIn, quoteInEnglish } from '../../../words/quote.ts';
 
 export function QuoteDesk({ page, worked, stale }: TakeAwayProps) {
-  const [letter, setLetter] = useState<Letter>(emptyLetter(''));
+  const offered = page.shop.languages ?? [];
+  const { letter, language, set, say } = useLetter(`/calculators/${page.name}/`);
   const { lang, words, choose } = useWords(quoteInEnglish, quoteIn);
-  useEffect(() => setLetter((now) => ({ ...now, date: today() })), []);
-  const set = (part: Partial<Letter>) => setLetter((now) => ({ ...now, ...part }));
+  const wanted = offered.find((one) => one.lang === language)?.lang ?? 'en';
+  // Each ticket has the language of its own customer.
+  // eslint-disable-next-line react-hooks/exhaustive-deps
+  useEffect(() => choose(wanted), [wanted]);
   const id = `${page.id}-quote-sheet`;
   const data = quoteData(worked.answer, worked.inputs);
   const foreign = foreignIn(worked);
   const draft = foreign ? [[foreignText(foreign, words), null, null, null]] : [];
+  const total = moneyWriter('en', page.shop.currency)(data.total);
+  const sentence = `${quoteInEnglish.total} ${total}, ${dayWriter('en', page.shop.currency)(letter.date)}`;
+  // A total of figures that are nobody's is no quote yet; one that is being changed keeps what it said before.
+  useEffect(() => {
+    if (!stale) say(foreign ? '' : sentence);
+  });
   const print = () => {
     const sheet = document.getElementById(id);
     if (sheet) printAlone(sheet);
@@ -41,7 +52,7 @@ export function QuoteDesk({ page, worked, stale }: TakeAwayProps) {
       </h3>
       <p class="calc-help">
         The sheet shows prices, tax, total and the three choices. Costs, markups and margins stay here. These boxes are
-        not kept when you leave the page.
+        kept on this device with the ticket.
       </p>
       <div class="desk-split">
         <div class="calc-fields">
@@ -65,7 +76,7 @@ export function QuoteDesk({ page, worked, stale }: TakeAwayProps) {
           />
           <div class="desk-acts">
             <label for={`${id}-language`}>Sheet in</label>
-            <LanguageBox id={`${id}-language`} offered={page.shop.languages ?? []} lang={lang} choose={choose} />
+            <LanguageBox id={`${id}-language`} offered={offered} lang={lang} choose={(to) => set({ language: to })} />
             <button type="button" class="calc-button calc-button-first" disabled={stale} onClick={print}>
               Print the quote
             </button>

@@ -15,7 +15,7 @@ export function takeUpAtRest(id: string, fields: readonly Field[]): AtRest {
   const form = document.getElementById(`${id}-calculator`);
   const marked = [...(form?.querySelectorAll<HTMLInputElement | HTMLSelectElement>('[data-typed]') ?? [])];
   for (const box of marked) box.removeAttribute('data-typed');
-  const switched = marked.find((box) => box.name === `${id}-units`)?.value;
+  const switched = marked.find((box) => box.name === `${id}-units` && box.matches(':checked'))?.value;
   return {
     typed: marked.flatMap((box) => {
       const path = pathOf(box.id.replace(/-day$/, ''), id, fields);

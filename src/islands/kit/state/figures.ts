@@ -11,7 +11,7 @@ import {
 } from '../../../core/contract/entry.ts';
 import { askedFields } from '../../../core/contract/asked.ts';
 import type { Field, RawInputs, RowsField, SingleField } from '../../../core/contract/field.ts';
-import { pick, unitLabel, type UnitKey, type UnitSystem } from '../../../core/quantity/index.ts';
+import { normalise, pick, unitLabel, type UnitKey, type UnitSystem } from '../../../core/quantity/index.ts';
 import { afterOwnAct, blankEntries, emptyRowEntries, laidOver, mayBeConfirmed } from './starts.ts';
 
 export interface Figures {
@@ -213,9 +213,10 @@ function rawRow(field: RowsField, row: EntryRow, system: UnitSystem): RawInputs 
   );
 }
 
-/** A number or fraction without a unit. */
+/** A number or fraction without a unit, whichever of its signs it is written with, or a sum of such. */
 export function isBare(text: string): boolean {
-  return /\d/.test(text) && /^[\d.,/\s+-]+$/.test(text);
+  const plain = normalise(text).replace(/(?<=\d)e(?=[+-]?\d)/i, '');
+  return /\d/.test(plain) && /^[\d.,/\s+'’-]+$/.test(plain);
 }
 
 /** The text with the unit a bare number in it has, as a person would write it. */

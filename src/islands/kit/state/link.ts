@@ -12,7 +12,7 @@ import {
   type From,
   type Held,
 } from '../../../core/contract/entry.ts';
-import type { Field, RawInputs, RowsField } from '../../../core/contract/field.ts';
+import type { Field, RawInputs, RowsField, SingleField } from '../../../core/contract/field.ts';
 import type { UnitSystem } from '../../../core/quantity/index.ts';
 import { askedOf, withUnit, type Figures } from './figures.ts';
 import { blankEntries, laidOver } from './starts.ts';
@@ -40,7 +40,7 @@ export function linkQuery(
   for (const field of askedOf(now, fields)) {
     const held = now.entries[field.key];
     if (field.kind !== 'rows') {
-      if (held && !isRows(held)) put(field.key, sumAsOutcome(withUnit(field, held), said[field.key]), held);
+      if (held && !isRows(held)) put(field.key, sent(field, held, said[field.key]), held);
       continue;
     }
     // Rows taken out on purpose must not come back as the ones the field starts with.
@@ -49,7 +49,8 @@ export function linkQuery(
       held.forEach((row, i) => {
         for (const c of field.columns) {
           const entry = row[c.key];
-          if (entry) put(`${field.key}.${i + 1}.${c.key}`, withUnit(c, entry), entry);
+          const path = `${field.key}.${i + 1}.${c.key}`;
+          if (entry) put(path, sent(c, entry, said[path]), entry);
         }
       });
   }
@@ -60,8 +61,11 @@ export function linkQuery(
   return query.toString();
 }
 
-function sumAsOutcome(text: string, said: string | undefined): string {
-  return said !== undefined && /[+*×÷(]/.test(text.slice(1)) && !/[a-z°µμ%"'′″]/i.test(text) ? said : text;
+/** A sum of bare numbers goes as its outcome: one unit behind it would not be that of each. */
+function sent(field: SingleField, entry: Entry, said: string | undefined): string {
+  const { text } = entry;
+  const sum = /[+*×÷(]/.test(text.slice(1)) && !/[a-z°µμ%"'′″]/i.test(text);
+  return sum && said !== undefined ? said : withUnit(field, entry);
 }
 
 export interface Linked {

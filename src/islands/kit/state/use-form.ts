@@ -111,7 +111,11 @@ export function useForm(topic: TopicParts, page: IslandProps, { shop = {}, toTod
     entries: figures.entries,
     begun,
     isStart: (entries) => JSON.stringify(entries) === JSON.stringify(begin(toToday)),
-    onTaken: (kept) => change({ do: 'start', entries: entriesFor(kept) }),
+    onTaken: (kept) => {
+      change({ do: 'start', entries: entriesFor(kept) });
+      const onBench = page.preset ? undefined : plateOnBench(page);
+      if (onBench && machineIn(kept?.entries) !== onBench.name) fillPlate(onBench);
+    },
   });
 
   const nothingWrong = calculation.problems.length === 0;

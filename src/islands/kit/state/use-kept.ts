@@ -46,7 +46,10 @@ export function useKept({ page, live, entries, begun, isStart, onTaken }: KeptOp
     const leave = () => write.current();
     const stops = [
       watch(place.key, (key, elsewhere) => {
-        if (elsewhere && key !== '') takeUp();
+        if (!elsewhere || key === '') return;
+        // What is being typed here goes to the other's first; what then lies there holds both.
+        write.current();
+        takeUp();
       }),
       watchBench(() => {
         const next = placeOf(page);
