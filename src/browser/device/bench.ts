@@ -85,12 +85,32 @@ function put(next: Bench): void {
   save(place, chosen);
 }
 
+const watching = new Set<(now: Bench) => void>();
+
 /** Calls back when this window's bench changes. @returns stops it */
 export function watchBench(listener: (now: Bench) => void): () => void {
-  return watch(place.key, (_, elsewhere) => {
+  watching.add(listener);
+  const stop = watch(place.key, (_, elsewhere) => {
     if (!elsewhere) listener(bench());
   });
+  return () => {
+    watching.delete(listener);
+    stop();
+  };
 }
+
+// The window may have gone on to another ticket while a page lay in the browser's memory. Said ahead of what is said
+// of the records then (store.ts): which ones are meant hangs on it.
+if (typeof window !== 'undefined')
+  window.addEventListener(
+    'pageshow',
+    ({ persisted }) => {
+      if (!persisted) return;
+      chosen = undefined;
+      for (const listener of [...watching]) listener(bench());
+    },
+    true,
+  );
 
 /**
  * Gives the records of one ticket to another: work begun without a number gets one. Records the other ticket already

@@ -272,6 +272,20 @@ test('each window keeps its own bench; a new one starts with the last choice', a
   expect(await (await opened()).evaluate(() => window.device.bench().ticket)).toBe('2');
 });
 
+test('a page taken back out of the browser’s memory is at the ticket the window has gone on to', async () => {
+  const said = await page.evaluate(() => {
+    const { device } = window;
+    device.chooseTicket('1431');
+    const here = sessionStorage.getItem('almanac-bench') ?? '';
+    const heard: string[] = [];
+    device.watchBench(({ ticket }) => heard.push(ticket));
+    sessionStorage.setItem('almanac-bench', here.replace('1431', '1432'));
+    dispatchEvent(new PageTransitionEvent('pageshow', { persisted: true }));
+    return [...heard, device.bench().ticket];
+  });
+  expect(said).toEqual(['1432', '1432']);
+});
+
 test('a ticket brings its machine back; a new one has none, and the change can be taken back', async () => {
   const now = () => page.evaluate(() => window.device.bench());
   await page.evaluate(() => {

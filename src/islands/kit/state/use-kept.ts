@@ -34,7 +34,8 @@ export function useKept({ page, live, entries, begun, isStart, onTaken }: KeptOp
     settled.current = begun ? nothing : now.current.entries;
     write.current = () => {
       const { entries: newest, isStart: starts } = now.current;
-      if (settled.current === newest) return;
+      // Taken up and not drawn yet: the boxes still hold what was there before, of another ticket perhaps.
+      if (settled.current === undefined || settled.current === newest) return;
       settled.current = newest;
       keep(place, newest, starts(newest));
       forgetLink(page.id);
