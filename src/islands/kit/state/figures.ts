@@ -215,7 +215,7 @@ function rawRow(field: RowsField, row: EntryRow, system: UnitSystem): RawInputs 
 
 /** A number or fraction without a unit, whichever of its signs it is written with, or a sum of such. */
 export function isBare(text: string): boolean {
-  const plain = normalise(text).replace(/(?<=\d)e(?=[+-]?\d)/i, '');
+  const plain = normalise(text).replace(/(\d)e(?=[+-]?\d)/i, '$1');
   return /\d/.test(plain) && /^[\d.,/\s+'’-]+$/.test(plain);
 }
 
