@@ -17,6 +17,7 @@ import { fileNameOf, readWanted, takeApart, type Wanted } from './new/arguments.
 import { askedFor } from './new/questions.ts';
 import { folderOf, skeleton } from './new/skeleton.ts';
 import { projectFolder } from './support/command.ts';
+import { inWords } from './support/in-words.ts';
 import { demoShopShown, takeShop } from './support/shop.ts';
 
 /** A sentence when a name is taken, or the files to write, each with its text. */
@@ -86,4 +87,4 @@ async function make(): Promise<void> {
   console.log(whatNow([...texts.keys()]));
 }
 
-await make();
+await inWords('Not made', make);

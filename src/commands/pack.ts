@@ -3,13 +3,15 @@
  * same bytes. Without a folder it goes into packs/. Exit: 0 made, 2 refused.
  */
 import { createHash } from 'node:crypto';
-import { mkdirSync, writeFileSync } from 'node:fs';
+import { mkdirSync } from 'node:fs';
 import { readFile } from 'node:fs/promises';
 import { join, relative, resolve } from 'node:path';
 import { listFiles } from '../steps/support/files.ts';
+import { writeWhole } from '../steps/support/whole-file.ts';
 import { zip } from './pack/zip.ts';
 import { builtEdition } from './support/built-edition.ts';
 import { projectFolder } from './support/command.ts';
+import { inWords } from './support/in-words.ts';
 import { takeShop } from './support/shop.ts';
 
 /** Folder the archive opens into. */
@@ -32,7 +34,7 @@ async function pack(): Promise<void> {
   const folder = resolve(process.argv[2] ?? join(projectFolder, 'packs'));
   mkdirSync(folder, { recursive: true });
   const path = join(folder, `${top}-${built.edition}.zip`);
-  writeFileSync(path, bytes);
+  writeWhole(path, bytes);
   console.log(`Made ${relative(process.cwd(), path)}
 edition  ${built.edition}
 files    ${files.length}
@@ -41,4 +43,4 @@ sha-256  ${createHash('sha256').update(bytes).digest('hex')}
 On the stick: open it, then open ${top}/index.html.`);
 }
 
-await pack();
+await inWords('Not packed', pack);

@@ -11,6 +11,7 @@ import { wrongFolder } from './shop-new/folder.ts';
 import { nextSteps } from './shop-new/next-steps.ts';
 import { firstNote, pagesNote, shopFileText } from './shop-new/shop-file.ts';
 import { projectFolder } from './support/command.ts';
+import { inWords } from './support/in-words.ts';
 
 interface Asked {
   readonly folder: string;
@@ -74,9 +75,4 @@ async function make(): Promise<void> {
   console.log(nextSteps(relative(process.cwd(), folder) || '.', process.platform));
 }
 
-try {
-  await make();
-} catch (reason) {
-  // The disk is full, the folder may not be written, its name is too long: the system says which.
-  refuse(`No shop was made: ${reason instanceof Error ? reason.message : String(reason)}`);
-}
+await inWords('No shop was made', make);

@@ -184,6 +184,13 @@ describe('npm run new', () => {
     expect(readFileSync(at('content/shop/jobs/recoil-cord.mdx'), 'utf8')).toBe('mine');
   });
 
+  it('says in one line when the system takes no file there', () => {
+    writeFileSync(at('content/shop/tables'), 'a file where the folder should be');
+    const made = run('table', 'Sizes of belts');
+    expect(made.said).toMatch(/^Not made: [A-Z]+: [^\n]*\n$/);
+    expect(made.code).toBe(2);
+  });
+
   it('does not quietly stand in for a page of the knowledge', () => {
     writeFileSync(at('content/knowledge/jobs/belt-change.mdx'), 'theirs');
     const made = run('job', 'Belt change');

@@ -1,10 +1,11 @@
 /** The archive, read back by other programs than the one that wrote it. */
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdirSync, mkdtempSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterAll, expect, it } from 'vitest';
 import { zip } from '../../src/commands/pack/zip.ts';
+import { writeWhole } from '../../src/steps/support/whole-file.ts';
 
 const place = mkdtempSync(join(tmpdir(), 'almanac-pack-'));
 afterAll(() => rmSync(place, { recursive: true }));
@@ -42,4 +43,12 @@ it('gives the same bytes for the same files, whatever order they come in', () =>
 it('refuses more files than the format counts', () => {
   const many = (n: number) => Array.from({ length: n }, (_, i) => ({ name: `${i}`, bytes: Buffer.alloc(0) }));
   expect(() => zip(many(65_536), '2026-03-12')).toThrow(/65536 files are more/);
+});
+
+it('leaves no half of an archive where it cannot be put', () => {
+  const stick = join(place, 'stick');
+  // A folder of its name stands there.
+  mkdirSync(join(stick, 'site.zip'), { recursive: true });
+  expect(() => writeWhole(join(stick, 'site.zip'), zip(files, '2026-03-12'))).toThrow();
+  expect(readdirSync(stick)).toEqual(['site.zip']);
 });

@@ -1,8 +1,8 @@
 /**
- * Files that are kept for the next build are there whole or not at all: what is being written bears the number of its
- * writer at the end of its name, and takes its own name last.
+ * Files that are kept for the next build, or carried away, are there whole or not at all: what is being written bears
+ * the number of its writer at the end of its name, and takes its own name last.
  */
-import { renameSync, writeFileSync } from 'node:fs';
+import { renameSync, rmSync, writeFileSync } from 'node:fs';
 import process from 'node:process';
 import { isRunning } from './fresh-folder.ts';
 
@@ -10,8 +10,14 @@ import { isRunning } from './fresh-folder.ts';
 export const unfinished = (path: string): string => `${path}.${process.pid}`;
 
 export function writeWhole(path: string, content: string | Uint8Array): void {
-  writeFileSync(unfinished(path), content);
-  renameSync(unfinished(path), path);
+  try {
+    writeFileSync(unfinished(path), content);
+    renameSync(unfinished(path), path);
+  } catch (reason) {
+    // On a full disk half of it would take what room there is.
+    rmSync(unfinished(path), { force: true });
+    throw reason;
+  }
 }
 
 /** Whether something was left by a build that was stopped. */
