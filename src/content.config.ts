@@ -4,16 +4,16 @@ import { glob } from 'astro/loaders';
 import type { z } from 'astro/zod';
 import { kinds, type Kind, type KindName } from './schemas/kinds.ts';
 import { contentBase, contentId, contentPatterns } from './steps/support/content-patterns.ts';
+import { passingOver } from './steps/writing/passing-over.ts';
 
-const collection = <S extends z.ZodType>(folder: KindName, kind: Kind<S>) =>
-  defineCollection({
-    loader: glob({
-      base: contentBase,
-      pattern: contentPatterns('.', folder, kind, import.meta.env.DEV),
-      generateId: ({ entry }) => contentId(entry),
-    }),
-    schema: kind.schema,
+const collection = <S extends z.ZodType>(folder: KindName, kind: Kind<S>) => {
+  const files = glob({
+    base: contentBase,
+    pattern: contentPatterns('.', folder, kind, import.meta.env.DEV),
+    generateId: ({ entry }) => contentId(entry),
   });
+  return defineCollection({ loader: import.meta.env.DEV ? passingOver(files) : files, schema: kind.schema });
+};
 
 // Written out, since the types of the pages hang on each name.
 export const collections = {
