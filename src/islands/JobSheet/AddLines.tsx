@@ -51,16 +51,18 @@ export function AddLines({ live }: { readonly live: boolean }) {
           value={quantity}
           onInput={(e) => change({ quantity: e.currentTarget.value })}
         />
-        <label for="job-part">{say.part}</label>
-        <input
-          id="job-part"
-          type="text"
-          autocomplete="off"
-          maxLength={200}
-          disabled={!live}
-          value={part}
-          onInput={(e) => change({ part: e.currentTarget.value })}
-        />
+        <span class="job-named">
+          <label for="job-part">{say.part}</label>
+          <input
+            id="job-part"
+            type="text"
+            autocomplete="off"
+            maxLength={200}
+            disabled={!live}
+            value={part}
+            onInput={(e) => change({ part: e.currentTarget.value })}
+          />
+        </span>
         <button type="submit" class="job-plain" disabled={!live}>
           {say.addPart}
         </button>

@@ -1,5 +1,6 @@
 /** One figure of a saw: a box, or a choice with "not known" first. */
 import type { SingleField } from '../../core/contract/field.ts';
+import { unitLabel } from '../../core/quantity/index.ts';
 import { ownSawWords as say } from '../../words/own-saws.ts';
 
 interface Props {
@@ -12,7 +13,7 @@ interface Props {
 export function FactBox({ field, text, problem, onText }: Props) {
   const id = `saw-${field.key}`;
   const more = problem ?? field.help;
-  const unit = field.kind === 'quantity' ? field.units[0] : '';
+  const unit = field.kind === 'quantity' ? unitLabel(field.units[0]) : '';
   return (
     <div class="saws-box">
       <label for={id}>
