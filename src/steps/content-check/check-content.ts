@@ -34,6 +34,8 @@ export interface Checked {
   readonly problems: readonly Problem[];
   /** The articles and records that make up the site, each read once. */
   readonly files: readonly ContentFile[];
+  /** Also what is replaced, and drafts that replace nothing yet, place by place. */
+  readonly all: readonly ContentFile[];
 }
 
 /** @param texts what earlier builds have read */
@@ -43,11 +45,11 @@ export async function checkedFiles(
   today = localDay(),
   texts?: KnownTexts,
 ): Promise<Checked> {
-  const { files: all, shown, shop } = await readAll(projectFolder, texts);
+  const { files: whole, all, shown, shop } = await readAll(projectFolder, texts);
   const unwanted = leftOutBy(shop?.yaml.data);
   // What is left out may still be named: links to it go when the site is built.
-  const library = libraryOf(all, known, await pictures(projectFolder), unwanted);
-  const files = published(all, unwanted);
+  const library = libraryOf(whole, known, await pictures(projectFolder), unwanted);
+  const files = published(whole, unwanted);
   const each = files.flatMap((file) => {
     const schema = schemaOf(file);
     if (!schema) return [];
@@ -64,8 +66,9 @@ export async function checkedFiles(
   const linked = await linkProblems(projectFolder);
   const across = acrossFiles(files, library, today);
   return {
-    problems: [...each, ...presets, ...linked, ...shown, ...across, ...shopProblems(projectFolder, shop, all)],
+    problems: [...each, ...presets, ...linked, ...shown, ...across, ...shopProblems(projectFolder, shop, whole)],
     files,
+    all,
   };
 }
 
@@ -138,6 +141,7 @@ const published = (files: readonly ContentFile[], unwanted: ReadonlySet<string>)
 interface Read {
   /** All but what the shop replaces. */
   readonly files: ContentFile[];
+  readonly all: ContentFile[];
   /** What is wrong with the pictures beside them. */
   readonly shown: Problem[];
   /** shop.yaml, where there is one. */
@@ -146,7 +150,7 @@ interface Read {
 
 async function readAll(projectFolder: string, texts?: KnownTexts): Promise<Read> {
   const folder = join(projectFolder, 'content');
-  if (!existsSync(folder)) return { files: [], shown: [], shop: undefined };
+  if (!existsSync(folder)) return { files: [], all: [], shown: [], shop: undefined };
   const beside = (await readdir(folder)).filter((name) => !placeNames.includes(name)).map((name) => join(folder, name));
   const lists = await Promise.all(
     [...places.map((place) => join(projectFolder, place)), ...beside].map((start) => filesBelow(folder, start)),
@@ -162,8 +166,10 @@ async function readAll(projectFolder: string, texts?: KnownTexts): Promise<Read>
   // The shop's own files beside shop.yaml have rules of their own.
   const articles = read.filter((r) => !isShopsOwn(r.file, shop));
   const asPicture = ({ name, file }: (typeof read)[number]) => file.place !== '' && isPicture(name);
+  const all = articles.filter((r) => !asPicture(r)).map((r) => r.file);
   return {
-    files: withoutReplaced(articles.filter((r) => !asPicture(r)).map((r) => r.file)),
+    files: withoutReplaced(all),
+    all,
     shown: articles.filter(asPicture).flatMap((r) => pictureFileProblems(r.file.path, r.file.folder, r.bytes)),
     shop,
   };

@@ -2,6 +2,7 @@
 import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import process from 'node:process';
+import { isRunning } from './fresh-folder.ts';
 
 export interface Running {
   /** Its process. */
@@ -21,9 +22,7 @@ export const runningFile = '.astro/writing.json';
 export function runningServer(projectFolder: string): Running | undefined {
   try {
     const said = JSON.parse(readFileSync(join(projectFolder, runningFile), 'utf8')) as Running;
-    if (said.pid === process.pid) return undefined;
-    process.kill(said.pid, 0);
-    return said;
+    return said.pid !== process.pid && isRunning(said.pid) ? said : undefined;
   } catch {
     return undefined;
   }

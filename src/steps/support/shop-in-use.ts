@@ -5,6 +5,7 @@
 import { mkdirSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import process from 'node:process';
+import { isRunning } from './fresh-folder.ts';
 
 export interface Use {
   readonly pid: number;
@@ -30,12 +31,13 @@ export function useBeside(projectFolder: string): Use | undefined {
   for (const name of namesIn(join(projectFolder, usesFolder))) {
     const pid = Number.parseInt(name, 10);
     if (pid === process.pid) continue;
+    const file = fileOf(projectFolder, pid);
     try {
-      process.kill(pid, 0);
-      return JSON.parse(readFileSync(fileOf(projectFolder, pid), 'utf8')) as Use;
+      if (isRunning(pid)) return JSON.parse(readFileSync(file, 'utf8')) as Use;
     } catch {
-      rmSync(fileOf(projectFolder, pid), { force: true });
+      // What does not read was being written when its writer was stopped.
     }
+    rmSync(file, { force: true });
   }
   return undefined;
 }

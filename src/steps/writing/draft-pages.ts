@@ -1,22 +1,19 @@
 /** Pages that only the server for writing shows, since their article is a draft. */
-import { readFile } from 'node:fs/promises';
-import { join } from 'node:path';
-import { places } from '../../schemas/places.ts';
-import { isDraft } from '../support/drafts.ts';
-import { listFiles } from '../support/files.ts';
+import type { ContentFile } from '../content-check/content-file.ts';
 import { pageOf } from './page-of.ts';
 
-/** Path of each ("/jobs/x/") with its file ("content/shop/jobs/x.mdx"). */
-export async function draftPages(project: string): Promise<Readonly<Record<string, string>>> {
+/**
+ * @param files place by place
+ * @returns path of each ("/jobs/x/") with its file ("content/shop/jobs/x.mdx")
+ */
+export function draftPages(files: readonly ContentFile[]): Readonly<Record<string, string>> {
   const drafts: Record<string, string> = {};
-  for (const place of places)
-    for (const name of await listFiles(join(project, place)).catch(() => [])) {
-      const page = pageOf(name);
-      if (page === undefined) continue;
-      // What a later place holds stands in for it, draft or not.
-      delete drafts[page];
-      const file = `${place}/${name}`;
-      if (isDraft(await readFile(join(project, file), 'utf8').catch(() => ''))) drafts[page] = file;
-    }
+  for (const { place, folder, id, ending, draft, path } of files) {
+    const page = place === '' ? undefined : pageOf(`${folder}/${id}.${ending}`);
+    if (page === undefined) continue;
+    // What a later place holds stands in for it, draft or not.
+    delete drafts[page];
+    if (draft) drafts[page] = path;
+  }
   return drafts;
 }

@@ -26,12 +26,12 @@ export function whileWriting(options: WritingOptions = {}): AstroIntegration {
       },
       'astro:server:setup': async ({ server }) => {
         // Loaded here: a build has no use for it.
-        const { checkContent, draftPages, Findings, knownNames, LiveSearch, pageOf, standIn } =
+        const { checkedFiles, draftPages, Findings, knownNames, LiveSearch, pageOf, standIn } =
           await import('./live.ts');
-        const findings = new Findings(async () => ({
-          problems: await checkContent(project, known ?? (await knownNames(project))),
-          drafts: await draftPages(project),
-        }));
+        const findings = new Findings(async () => {
+          const { problems, all } = await checkedFiles(project, known ?? (await knownNames(project)));
+          return { problems, drafts: draftPages(all) };
+        });
         const address = () => {
           const at = server.httpServer?.address();
           return typeof at === 'object' && at !== null ? `http://localhost:${at.port}/` : undefined;
